@@ -1,1 +1,13 @@
-export {};
+// Numbers about solids: sizes in, measures out. Millimetres and radians; frames in CONVENTIONS.md.
+
+export * from './kernel/formula.ts';
+export * from './kernel/outline.ts';
+export * from './kernel/result.ts';
+export * from './kernel/rotation.ts';
+export * from './kernel/tolerance.ts';
+export * from './kernel/units.ts';
+export * from './kernel/vec.ts';
+export * from './measures/types.ts';
+export * from './solids/body.ts';
+export * from './solids/types.ts';
+export * from './stack/types.ts';

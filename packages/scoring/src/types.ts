@@ -1,0 +1,139 @@
+// What scoring knows of a build: named numbers. It imports nothing: the facts it needs are stated here.
+// Values are in mm, mm2, mm3 or counts, as the fact's unit says; rates and limits are in the same unit.
+
+export interface ScoringFact {
+  readonly id: string;
+  /** null: not measured. It earns no points, keeps no requirement, and is told as such; it is never 0. */
+  readonly value: number | null;
+  readonly unit: string;
+  /** Expanded uncertainty in the fact's unit. */
+  readonly tolerance: number;
+}
+
+export type Facts = ReadonlyMap<string, ScoringFact>;
+
+export type Rounding = 'none' | 'down' | 'nearest' | 'up';
+
+/** `points` for each `per` of the measure; the number of times `per` goes into the value is rounded first. */
+export interface PointsRow {
+  readonly id: string;
+  readonly measure: string;
+  readonly points: number;
+  readonly per: number;
+  readonly rounding: Rounding;
+  /** The row never gives more than this, nor less than `floorPoints`. */
+  readonly capPoints?: number;
+  readonly floorPoints?: number;
+}
+
+export interface PointsLine {
+  readonly row: string;
+  readonly measure: string;
+  /** null when the fact was not measured. */
+  readonly value: number | null;
+  /** How many times `per` goes into the value, after rounding. */
+  readonly times: number | null;
+  readonly points: number;
+  readonly limited: 'cap' | 'floor' | null;
+}
+
+export type Comparison = 'exactly' | 'at-least' | 'at-most';
+
+/** A rule that a build must keep, or pays for. */
+export type Requirement =
+  | {
+      readonly id: string;
+      readonly kind: 'measured';
+      readonly measure: string;
+      readonly comparison: Comparison;
+      readonly limit: number;
+      readonly consequence: Consequence;
+    }
+  | {
+      readonly id: string;
+      /** A yes/no rule that a person judges, such as "no tape". */
+      readonly kind: 'judged';
+      readonly text: string;
+      readonly consequence: Consequence;
+    };
+
+/** must: a build that breaks it is out of the ranking. costs: it loses these points (a positive number). */
+export type Consequence = { readonly kind: 'must' } | { readonly kind: 'costs'; readonly points: number };
+
+export type Verdict = 'kept' | 'broken' | 'not-measured' | 'not-judged';
+
+export interface RequirementLine {
+  readonly requirement: string;
+  readonly verdict: Verdict;
+  readonly measure: string | null;
+  readonly value: number | null;
+  readonly comparison: Comparison | null;
+  readonly limit: number | null;
+  readonly consequence: Consequence;
+}
+
+/** One thing to order by: a measure or the points (id "points"). Rounded once, before comparing, to whole `roundTo`. */
+export interface RankingKey {
+  readonly by: string;
+  readonly better: 'more' | 'less';
+  /** In the unit of the measure; 0 leaves the value as it is (fixed to 1e-6 all the same). */
+  readonly roundTo: number;
+}
+
+export interface RankingRule {
+  readonly first: RankingKey;
+  readonly tieBreaks: readonly RankingKey[];
+}
+
+/** One build as the ranking sees it. */
+export interface Entry {
+  readonly group: string;
+  /** Values by key id ("points" or a measure). */
+  readonly values: Facts;
+  /** Why it takes no place, or null. */
+  readonly out: OutReason | null;
+}
+
+export type OutReason =
+  | { readonly code: 'rule-broken'; readonly requirements: readonly string[] }
+  | { readonly code: 'more-than-the-kit-has'; readonly kinds: readonly string[] }
+  | { readonly code: 'absent' }
+  | { readonly code: 'not-taking-part' }
+  | { readonly code: 'fell' }
+  | { readonly code: 'not-confirmed' }
+  | { readonly code: 'no-attempt' }
+  | { readonly code: 'not-measured'; readonly measure: string };
+
+export interface Standing {
+  readonly group: string;
+  /** Standard competition place (1, 2, 2, 4), or null when out. */
+  readonly place: number | null;
+  /** The rounded values that decided it, in the order of the keys. */
+  readonly decidedBy: readonly { readonly by: string; readonly value: number | null }[];
+  /** Groups with the same place. */
+  readonly sharedWith: readonly string[];
+  /** Groups at another place whose first key differs by no more than the measuring error of the difference. */
+  readonly withinErrorOf: readonly string[];
+  readonly out: OutReason | null;
+}
+
+export interface DayRule {
+  readonly kind: 'sum-of-points' | 'sum-of-place-points' | 'mean-place';
+  /** Points for place 1, 2, 3 ...; places beyond the list get 0. For 'sum-of-place-points'. */
+  readonly placePoints: readonly number[];
+  /** Weight by challenge id; 1 where not listed. */
+  readonly weights: Readonly<Record<string, number>>;
+  /** false: a group with a missing result is listed below without a place. */
+  readonly meanOfThosePresent: boolean;
+}
+
+export interface DayStanding {
+  readonly group: string;
+  readonly place: number | null;
+  readonly total: number | null;
+  readonly results: readonly { readonly challenge: string; readonly counts: number | null }[];
+  /** Results present, of how many challenges. */
+  readonly present: number;
+  readonly of: number;
+  readonly sharedWith: readonly string[];
+}
