@@ -1,14 +1,18 @@
-// How much of a seeded family a run takes: a stated share in the ordinary run, all of it in the long one.
+// How much of a seeded family a run takes, and the seed of its fresh members.
 
-/** `full` in the long run, `part` in the ordinary one. */
+/** `full` in the long run (npm run test:long), `part` in the ordinary one. */
 export function share(full: number, part: number): number {
   return process.env['CAIRNMARK_LONG'] === '1' ? full : part;
 }
 
-/** A new seed for this run, printed so that a failure can be repeated with CAIRNMARK_SEED. */
+/**
+ * A seed that is new in every run, and different for each label: a whole number below 2^31. It comes from the run's own
+ * seed, which is told once at the start; the run is repeated by handing that one in as CAIRNMARK_SEED.
+ */
 export function freshSeed(label: string): number {
-  const given = process.env['CAIRNMARK_SEED'];
-  const seed = given === undefined ? Math.floor(Math.random() * 2 ** 31) : Number(given);
-  process.stdout.write(`fresh seed for ${label}: ${seed} (repeat with CAIRNMARK_SEED=${seed})\n`);
-  return seed;
+  const runSeed = Number(process.env['CAIRNMARK_SEED']);
+  if (!Number.isSafeInteger(runSeed)) throw new RangeError('CAIRNMARK_SEED is no whole number: see vitest.config.ts');
+  let hash = runSeed | 0;
+  for (const character of label) hash = (Math.imul(hash, 31) + (character.codePointAt(0) ?? 0)) | 0;
+  return hash >>> 1;
 }

@@ -6,25 +6,13 @@ import type {
   BuildMeasures,
   CountingConvention,
   Fact,
-  Issue,
   Layout,
   MeasureId,
   RulerId,
-  SizeIssueCode,
   Sizes,
   SolidSpec,
-  StackIssueCode,
 } from '@cairnmark/geometry';
-import type {
-  DayRule,
-  DayStanding,
-  PointsLine,
-  PointsRow,
-  RankingRule,
-  Requirement,
-  RequirementLine,
-  Standing,
-} from '@cairnmark/scoring';
+import type { DayRule, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine } from '@cairnmark/scoring';
 
 /** What a piece is made of. Masses follow from it. */
 export type Material =
@@ -164,7 +152,11 @@ export interface ReportedFact {
   readonly tolerance: number;
   readonly source: FactSource | null;
   readonly predicted: Fact | null;
-  readonly observed: { readonly value: number; readonly tolerance: number; readonly readings: readonly number[] } | null;
+  readonly observed: {
+    readonly value: number;
+    readonly tolerance: number;
+    readonly readings: readonly number[];
+  } | null;
   readonly decided: Decision | null;
 }
 
@@ -205,29 +197,3 @@ export interface ClassRecord {
   readonly attempts: readonly Attempt[];
   readonly day: DayRule;
 }
-
-/** All that follows from a class record. The maps are keyed by challenge id, in the order of the record. */
-export interface ClassScore {
-  /** One report an attempt, in the order of the record. */
-  readonly reports: ReadonlyMap<string, readonly Report[]>;
-  /** One standing a group. */
-  readonly standings: ReadonlyMap<string, readonly Standing[]>;
-  readonly day: readonly DayStanding[];
-}
-
-export type EngineIssueCode =
-  | 'id-twice' // details: id
-  | 'group-unknown' // details: group
-  | 'challenge-unknown' // details: challenge
-  | 'kind-unknown' // details: kind
-  | 'criterion-unknown' // details: criterion
-  | 'requirement-unknown' // details: requirement
-  | 'measure-unknown' // details: measure
-  | 'height-source-missing' // the challenge names no height that counts
-  | 'number-out-of-range' // details: value, least, and most where there is one
-  | 'cap-below-floor' // details: cap, floor
-  | 'mark-twice' // details: judge, criterion
-  | 'time-not-valid'; // details: at
-
-/** What is wrong with a challenge, an attempt or a class, or with the build that an attempt lays out. */
-export type EngineIssue = Issue<EngineIssueCode | StackIssueCode | SizeIssueCode>;

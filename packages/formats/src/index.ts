@@ -1,1 +1,12 @@
-export {};
+// Versioned files: kit, challenge, attempt, class, report. Text in, record or issues out; record in, text out.
+
+export type { FileIssue, FileIssueCode } from './decode.ts';
+export { decode } from './decode.ts';
+export { encode } from './encode.ts';
+export type { EnvelopeIssueCode } from './envelope.ts';
+export type { Decoded, Format, Records } from './formats.ts';
+export { FORMATS } from './formats.ts';
+export type { JsonIssueCode } from './json.ts';
+export { jsonSchemaOf, jsonSchemaText } from './json-schema.ts';
+export * from './limits.ts';
+export type { ShapeIssueCode } from './shape.ts';

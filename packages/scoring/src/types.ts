@@ -112,7 +112,7 @@ export interface Standing {
   readonly decidedBy: readonly { readonly by: string; readonly value: number | null }[];
   /** Groups with the same place. */
   readonly sharedWith: readonly string[];
-  /** Groups at another place whose first key differs by no more than the measuring error of the difference. */
+  /** Groups at another place whose first key, before rounding, differs by no more than the error of the difference. */
   readonly withinErrorOf: readonly string[];
   readonly out: OutReason | null;
 }
@@ -123,7 +123,7 @@ export interface DayRule {
   readonly placePoints: readonly number[];
   /** Weight by challenge id; 1 where not listed. */
   readonly weights: Readonly<Record<string, number>>;
-  /** false: a group with a missing result is listed below without a place. */
+  /** true: the mean of a group's results stands in for its missing ones. false: it is listed below without a place. */
   readonly meanOfThosePresent: boolean;
 }
 
@@ -131,6 +131,7 @@ export interface DayStanding {
   readonly group: string;
   readonly place: number | null;
   readonly total: number | null;
+  /** What each challenge counts, before its weight: points, place points or the place. null: no result. */
   readonly results: readonly { readonly challenge: string; readonly counts: number | null }[];
   /** Results present, of how many challenges. */
   readonly present: number;

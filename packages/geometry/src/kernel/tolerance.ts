@@ -15,3 +15,73 @@ export const PARALLEL_RAD = 1e-3;
 
 /** No unit (relative). Polygons that stand for an ellipse stay this near to its area and its perimeter. */
 export const ROUND_OUTLINE_RELATIVE = 1e-6;
+
+/** No unit (relative to the size of the pair). The drop stops when its upper and lower bounds are this near. */
+export const DROP_RELATIVE = 1e-14;
+
+/**
+ * No unit (relative to the size of the pair). How far beside the true point the drop exchanges corners: well above
+ * rounding (1e-16), so that no exchange is a toss-up, and far below anything that can be seen.
+ */
+export const DROP_NUDGE_RELATIVE = 1e-12;
+
+/** mm2. A smaller common area of two faces is not a contact: it is one contact width each way, an edge or a corner. */
+export const CONTACT_AREA_MM2 = CONTACT_MM * CONTACT_MM;
+
+/**
+ * No unit (relative to the size of the figure). A corner of a hull nearer than this to the line through its neighbours
+ * is rounding, not a corner: some thousand times the rounding of one product, and below any length that is shown.
+ */
+export const HULL_NOISE_RELATIVE = 1e-12;
+
+/**
+ * No unit (sine of an angle). An axis this near to upright or to level is so: an upright disc tilted by it is narrower
+ * by half its square, a level one thicker by twice of it, both far below a shown digit.
+ */
+export const AXIS_NOISE = 1e-9;
+
+/**
+ * mm. Two heights nearer than this are one level: far above the rounding of a drop (1e-12), far below a contact. A sum
+ * of heights stands for the highest point only where the levels meet this well.
+ */
+export const SAME_LEVEL_MM = 1e-6;
+
+/**
+ * mm. How far a reading is nudged to see how a measure answers: a fifth of a contact, so that what touches goes on
+ * touching, and ten thousand times the grid on which outlines are walked (1e-6 mm).
+ */
+export const NUDGE_MM = CONTACT_MM / 5;
+
+/**
+ * No unit (relative to the size of all outlines together). Boundaries nearer than this are one line: a thousand times the
+ * rounding of a turned corner, a millionth of a contact. Coordinates far from the origin round coarser: see
+ * COORDINATE_ROUNDING.
+ */
+export const COINCIDENT_RELATIVE = 1e-11;
+
+/** No unit (relative to the largest coordinate). How far a corner may be off through being written as a double, four times over. */
+export const COORDINATE_ROUNDING = 4 * 2 ** -52;
+
+/**
+ * No unit (relative to the size of all outlines together). Ends of boundary pieces nearer than this are one node when
+ * they are joined to loops: well above the rounding of a shallow crossing, far below a contact. It changes no length.
+ */
+export const NODE_RELATIVE = 1e-8;
+
+/** No unit (sine of an angle). Sides that meet at less are compared over their common stretch, not by their crossing. */
+export const SHALLOW_SINE = 1e-4;
+
+/**
+ * rad. Sides that look at each other across a gap and are no further from parallel than this are closed where the gap is
+ * narrow enough: 5 mm over the 50 mm side of a small solid, more than hands and a traced corner are off.
+ */
+export const FACING_RAD = 0.1;
+
+/**
+ * rad. A short side with less than this turn at both its ends stands for a piece of a curve and faces nothing, as a true
+ * disc faces nothing: a regular polygon of 42 sides turns by it, printed prisms have 12 sides at most.
+ */
+export const ROUND_TURN_RAD = 0.15;
+
+/** No unit (relative to the way round the outline). Only a side shorter than this can stand for a piece of a curve. */
+export const ROUND_SIDE_SHARE = 1 / 40;

@@ -4,7 +4,7 @@
 import type { Rotation } from '../kernel/rotation.ts';
 import { rotate } from '../kernel/rotation.ts';
 import type { Vec3 } from '../kernel/vec.ts';
-import { add3, dot3, length3, scale3, sub3 } from '../kernel/vec.ts';
+import { add3, cross3, dot3, length3, scale3, unit3 } from '../kernel/vec.ts';
 
 /** `axis` is a unit vector; of a half ball it points from the flat side to the dome. Lengths in mm. */
 export type Primitive =
@@ -74,9 +74,21 @@ function furthestOf(points: readonly Vec3[], direction: Vec3): Vec3 {
   return best;
 }
 
-/** The point of a disc furthest along `direction`; its centre when the disc is square to it. */
+/**
+ * The point of a disc furthest along `direction`; its centre when the disc is square to it. Measured along two vectors
+ * in the disc's plane: what is left of `direction` after taking away its share along the axis is only rounding when the
+ * disc is nearly square to it, and would lead off the plane.
+ */
 function rimPoint(centre: Vec3, axis: Vec3, radiusMm: number, direction: Vec3): Vec3 {
-  const across = sub3(direction, scale3(axis, dot3(direction, axis)));
-  const length = length3(across);
-  return length > 0 ? add3(centre, scale3(across, radiusMm / length)) : centre;
+  const [u, v] = squareTo(axis);
+  const [alongU, alongV] = [dot3(direction, u), dot3(direction, v)];
+  const length = Math.hypot(alongU, alongV);
+  if (length === 0) return centre;
+  return add3(centre, add3(scale3(u, (radiusMm * alongU) / length), scale3(v, (radiusMm * alongV) / length)));
+}
+
+/** Two unit vectors square to the unit vector `axis` and to each other. */
+function squareTo(axis: Vec3): readonly [Vec3, Vec3] {
+  const u = unit3(Math.abs(axis[2]) < Math.abs(axis[0]) ? [-axis[1], axis[0], 0] : [0, -axis[2], axis[1]]);
+  return [u, cross3(axis, u)];
 }

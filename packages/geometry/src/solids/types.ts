@@ -31,7 +31,8 @@ export type SolidId =
 
 /**
  * Sizes as written in a kit: mm, except `sides` (a count). A size may be given the way pupils measure it: `diameter` or
- * `circumference` in place of `radius`, `slant` in place of `height`.
+ * `circumference` in place of `radius`, `slant` in place of `height`. Over a rectangle there are two slants:
+ * `slantLength` runs up the faces that stand on the length, `slantWidth` up those on the width.
  */
 export type Sizes = Readonly<Record<string, number>>;
 
@@ -69,7 +70,10 @@ export interface Centroids {
   readonly full: Vec3;
   /** A uniform sheet over the whole surface. */
   readonly closedShell: Vec3;
-  /** The same without the base; null for a solid that has no base of its own to leave open (ball, regular solids). */
+  /**
+   * The same without the base; null for a solid that has no base of its own to leave open: ball, cuboctahedron,
+   * octahedron, dodecahedron, icosahedron.
+   */
   readonly openShell: Vec3 | null;
 }
 
@@ -93,6 +97,7 @@ export interface Solid {
   readonly surfaceMm2: number;
   /** Surface less base (and less the top where there is one); null where the trade has no such word for the solid. */
   readonly lateralMm2: number | null;
+  /** Up the middle of a side; null where there is none, and over a rectangle that has two different ones. */
   readonly slantMm: number | null;
   readonly counts: Counts;
   readonly centroids: Centroids;

@@ -1,0 +1,93 @@
+// The words of a call, read: which command, which files, which options. Every fault is a sentence.
+
+import { parseArgs } from 'node:util';
+import type { Words } from '@cairnmark/words';
+import { LANGUAGES, wordsFor } from '@cairnmark/words';
+
+export const COMMANDS = ['score', 'measure', 'solids', 'check', 'help'] as const;
+export type CommandName = (typeof COMMANDS)[number];
+
+export const FORMS = ['table', 'json', 'csv'] as const;
+export type Form = (typeof FORMS)[number];
+
+export interface Call {
+  readonly command: CommandName;
+  /** What stands beside the command: files, or for help the command asked about. */
+  readonly rest: readonly string[];
+  readonly form: Form;
+  readonly rows: boolean;
+  readonly attempt: string | null;
+}
+
+export interface Reading {
+  readonly words: Words;
+  /** The call, or the sentence that says what was not understood. */
+  readonly call: Call | string;
+}
+
+type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'help';
+
+const OPTIONS = {
+  lang: { type: 'string' },
+  as: { type: 'string' },
+  attempt: { type: 'string' },
+  rows: { type: 'boolean' },
+  help: { type: 'boolean', short: 'h' },
+} as const satisfies Record<OptionName, { type: 'string' | 'boolean'; short?: string }>;
+
+/** Options of each command, beside --lang and --help. */
+const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
+  score: ['as', 'rows'],
+  measure: ['attempt'],
+  solids: [],
+  check: [],
+  help: [],
+};
+
+/** `args` without the program's name. Without a command, help is meant. */
+export function readCall(args: readonly string[]): Reading {
+  const { tokens, values, positionals } = parseArgs({
+    args: [...args],
+    options: OPTIONS,
+    strict: false,
+    tokens: true,
+    allowPositionals: true,
+  });
+  const words = wordsFor(LANGUAGES.find((language) => language === values.lang) ?? 'en');
+  const [name = 'help', ...rest] = positionals;
+  const command = COMMANDS.find((candidate) => candidate === name);
+  if (command === undefined) {
+    return { words, call: words.say('usage.command-unknown', { name, known: COMMANDS.join(', ') }) };
+  }
+  const faults = tokens.flatMap((token) => (token.kind === 'option' ? optionFault(token, command, words) : []));
+  const [fault] = faults;
+  if (fault !== undefined) return { words, call: fault };
+  if (values.help === true) return { words, call: { ...PLAIN, command: 'help', rest: [command] } };
+  const form = FORMS.find((candidate) => candidate === values.as) ?? 'table';
+  const attempt = typeof values.attempt === 'string' ? values.attempt : null;
+  return { words, call: { command, rest, form, rows: values.rows === true, attempt } };
+}
+
+const PLAIN = { form: 'table', rows: false, attempt: null } as const;
+
+interface OptionToken {
+  readonly name: string;
+  readonly rawName: string;
+  readonly value?: string | undefined;
+}
+
+function optionFault({ name, rawName, value }: OptionToken, command: CommandName, words: Words): readonly string[] {
+  const option = (['lang', 'help', ...TAKES[command]] as const).find((known) => known === name);
+  if (option === undefined) return [words.say('usage.option-unknown', { name: rawName, command })];
+  if (OPTIONS[option].type === 'boolean') {
+    return value === undefined ? [] : [words.say('usage.option-no-value', { name: rawName, command })];
+  }
+  if (value === undefined || value.startsWith('-')) {
+    return [words.say('usage.option-alone', { name: rawName, command })];
+  }
+  const choices = CHOICES[option];
+  if (choices === undefined || choices.includes(value)) return [];
+  return [words.say('usage.option-value', { name: rawName, value, known: choices.join(', ') })];
+}
+
+const CHOICES: Readonly<Partial<Record<OptionName, readonly string[]>>> = { lang: LANGUAGES, as: FORMS };

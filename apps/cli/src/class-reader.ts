@@ -1,0 +1,24 @@
+// How a class reads a challenge: its ruler, and the names it gave to things.
+
+import type { Challenge, Group } from '@cairnmark/engine';
+import type { Unit } from '@cairnmark/geometry';
+import { MEASURES, rulerOf } from '@cairnmark/geometry';
+import type { Reader } from '@cairnmark/words';
+
+export function readerOf({ ruler, kit, criteria }: Challenge, groups: readonly Group[]): Reader {
+  return {
+    ruler: rulerOf(ruler),
+    unitOf,
+    kindName: naming(kit.kinds),
+    criterionName: naming(criteria),
+    groupName: naming(groups),
+  };
+}
+
+/** What is no measure of a build (criteria, kinds of piece, points) is a count. */
+const unitOf = (measure: string): Unit => MEASURES.find(({ id }) => id === measure)?.unit ?? 'count';
+
+function naming(named: readonly { readonly id: string; readonly name: string }[]): (id: string) => string {
+  const names = new Map(named.map(({ id, name }) => [id, name]));
+  return (id) => names.get(id) ?? id;
+}

@@ -1,0 +1,28 @@
+// The whole day: places over all challenges, what each challenge brought, how many results there are.
+
+import type { ClassRecord } from '@cairnmark/engine';
+import type { DayStanding } from '@cairnmark/scoring';
+import type { Words } from '@cairnmark/words';
+import { tableText } from './table.ts';
+
+export function dayText({ day: rule, challenges, groups }: ClassRecord, day: readonly DayStanding[], words: Words): string {
+  const nameOf = (group: string): string => groups.find(({ id }) => id === group)?.name ?? group;
+  const valueOf = (value: number | null | undefined): string =>
+    value === null || value === undefined ? words.say('score.no-result') : words.dayValue(rule, value);
+  const header = [
+    words.say('column.place'),
+    words.say('column.group'),
+    words.say('column.total'),
+    ...challenges.map(({ name }) => name),
+    words.say('column.results'),
+  ];
+  const rows = day.map((standing) => [
+    standing.place === null ? '' : words.ordinal(standing.place),
+    nameOf(standing.group),
+    valueOf(standing.total),
+    ...challenges.map(({ id }) => valueOf(standing.results.find(({ challenge }) => challenge === id)?.counts)),
+    words.present(standing),
+  ]);
+  const rightColumns = [0, 2, ...challenges.map((_, k) => k + 3)];
+  return `${words.say('score.day')}\n${words.day(rule)}\n${tableText([header, ...rows], rightColumns)}`;
+}

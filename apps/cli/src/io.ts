@@ -1,0 +1,42 @@
+// What a command may do to the world: read a file, write to the two outputs. Handed in, so that tests need no process.
+
+import { readFileSync, statSync } from 'node:fs';
+
+/** Bytes of a file that are read at most. */
+export const BYTES_MOST = 20_000_000;
+
+export type ReadFault = 'missing' | 'folder' | 'closed' | 'too-large';
+
+export type ReadOutcome =
+  | { readonly ok: true; readonly bytes: Uint8Array }
+  | { readonly ok: false; readonly fault: ReadFault };
+
+export interface Io {
+  readonly readFile: (path: string) => ReadOutcome;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
+
+/** The real world. */
+export const nodeIo: Io = {
+  readFile: readFromDisk,
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+};
+
+function readFromDisk(path: string): ReadOutcome {
+  try {
+    const found = statSync(path);
+    if (found.isDirectory()) return { ok: false, fault: 'folder' };
+    if (found.size > BYTES_MOST) return { ok: false, fault: 'too-large' };
+    const bytes = readFileSync(path);
+    return bytes.length > BYTES_MOST ? { ok: false, fault: 'too-large' } : { ok: true, bytes };
+  } catch (error) {
+    return { ok: false, fault: isMissing(error) ? 'missing' : 'closed' };
+  }
+}
+
+function isMissing(error: unknown): boolean {
+  const code = error instanceof Error && 'code' in error ? error.code : '';
+  return code === 'ENOENT' || code === 'ENOTDIR';
+}

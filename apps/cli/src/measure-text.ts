@@ -1,0 +1,58 @@
+// One build for people: every fact with its working, then how it was measured, the rules, the points.
+
+import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
+import { CONTACT_MM } from '@cairnmark/geometry';
+import type { ClassWords, Words } from '@cairnmark/words';
+import { readerOf } from './class-reader.ts';
+import { pointsLines, ruleLines } from './points-text.ts';
+
+export function measureText(report: Report, challenge: Challenge, record: ClassRecord, words: Words): string {
+  const reader = readerOf(challenge, record.groups);
+  const classWords = words.inClass(reader);
+  const title = words.say('measure.title', {
+    group: reader.groupName(report.group),
+    challenge: challenge.name,
+    attempt: report.attempt,
+  });
+  const scene = { challenge, words: classWords };
+  return [
+    title,
+    ...(record.invented ? [words.say('score.invented')] : []),
+    '',
+    ...report.facts.flatMap((fact) => factLines(fact, classWords, words)),
+    '',
+    ...wayOfMeasuring(report, challenge, classWords, words),
+    ...section(words.say('measure.rules'), ruleLines(report, scene, () => true)),
+    ...section(words.say('measure.stock'), report.stockBreaches.map(classWords.stock)),
+    ...section(words.say('score.rows'), pointsLines(report, scene, words)),
+  ].join('\n');
+}
+
+/** The value that counts, the others beside it, and the working of the one that was worked out. */
+function factLines(fact: ReportedFact, classWords: ClassWords, words: Words): readonly string[] {
+  const name = words.capital(classWords.label(fact.id));
+  const value = classWords.fact(fact);
+  const head = fact.source === null ? value : words.say('measure.source', { value, source: words.names.sources[fact.source] });
+  const working = fact.predicted?.status === 'measured' ? classWords.working(fact.predicted.working) : [];
+  return [`${name}: ${head}`, ...[...classWords.otherValues(fact), ...working].map((line) => `    ${line}`)];
+}
+
+/** What the numbers rest on: which ground counts as the base, how things are counted, what touches, what is closed. */
+function wayOfMeasuring(
+  { gaps }: Report,
+  { base, counting, gapAllowanceMm }: Challenge,
+  classWords: ClassWords,
+  words: Words,
+): readonly string[] {
+  return [
+    words.say('measure.base', { base: words.names.base[base] }),
+    words.say('measure.counting', { counting: words.names.counting[counting] }),
+    words.say('measure.touching', { contact: `${words.number(CONTACT_MM)} mm` }),
+    words.say('measure.gap-allowance', { gap: `${words.number(gapAllowanceMm)} mm` }),
+    ...(gaps.length > 0 ? gaps.map(classWords.gap) : [words.say('measure.no-gaps')]),
+  ];
+}
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length > 0 ? ['', `${title}:`, ...lines.map((line) => `  ${line}`)] : [];
+}

@@ -1,0 +1,26 @@
+// One call from its words to its exit code.
+
+import type { Words } from '@cairnmark/words';
+import type { Call, CommandName } from './call.ts';
+import { readCall } from './call.ts';
+import { check } from './commands/check.ts';
+import { help } from './commands/help.ts';
+import { measure } from './commands/measure.ts';
+import { score } from './commands/score.ts';
+import { solids } from './commands/solids.ts';
+import type { ExitCode } from './exit.ts';
+import { NOT_UNDERSTOOD } from './exit.ts';
+import type { Io } from './io.ts';
+import { complain } from './speak.ts';
+
+type Command = (call: Call, words: Words, io: Io) => ExitCode;
+
+const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, solids, check, help };
+
+/** `args`: the call without the program's name. */
+export function run(args: readonly string[], io: Io): ExitCode {
+  const { words, call } = readCall(args);
+  if (typeof call !== 'string') return TABLE[call.command](call, words, io);
+  complain(io, call);
+  return NOT_UNDERSTOOD;
+}

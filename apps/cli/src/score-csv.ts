@@ -1,0 +1,55 @@
+// Scores as a table for a spreadsheet: one line a build, and one for a group of which none counts. Units stand in the
+// header; a cell without a value is empty.
+
+import type { ClassRecord, ClassScore, Report } from '@cairnmark/engine';
+import type { Unit } from '@cairnmark/geometry';
+import type { Words } from '@cairnmark/words';
+import type { Board, BoardLine } from './boards.ts';
+import { boardsOf } from './boards.ts';
+import type { Cell } from './csv.ts';
+import { csvText } from './csv.ts';
+
+export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): string {
+  const boards = boardsOf(record, score, words);
+  const titles = factTitles(boards, words);
+  const header = [
+    words.say('column.challenge'),
+    words.say('column.group'),
+    words.say('column.attempt'),
+    words.say('column.place'),
+    words.say('column.why'),
+    words.capital(words.names.measures.points),
+    ...titles.values(),
+  ];
+  const facts = [...titles.keys()];
+  return csvText([header, ...boards.flatMap((board) => board.lines.flatMap((line) => rowsOf(line, board, facts)))]);
+}
+
+const UNIT_NAMES: Readonly<Record<Unit, string>> = { mm: 'mm', mm2: 'mm²', mm3: 'mm³', rad: 'rad', count: '' };
+
+/** Fact id to title, in the order of the reports; criteria and kinds of piece may differ by challenge. */
+function factTitles(boards: readonly Board[], words: Words): ReadonlyMap<string, string> {
+  const titles = new Map<string, string>();
+  for (const board of boards) {
+    for (const { id, unit } of board.reports.flatMap(({ facts }) => facts)) {
+      const name = words.capital(board.words.plainLabel(id));
+      if (!titles.has(id)) titles.set(id, UNIT_NAMES[unit] === '' ? name : `${name} (${UNIT_NAMES[unit]})`);
+    }
+  }
+  return titles;
+}
+
+/** All builds of the group; place and reason stand beside the one that counts. */
+function rowsOf({ standing, report: counting }: BoardLine, board: Board, facts: readonly string[]): readonly Cell[][] {
+  const own: readonly (Report | null)[] = board.reports.filter(({ group }) => group === standing.group);
+  const why = standing.out === null ? null : board.words.out(standing.out, counting, board.challenge.requirements);
+  return (counting === null ? [...own, null] : own).map((report) => [
+    board.challenge.name,
+    board.reader.groupName(standing.group),
+    report?.attempt ?? null,
+    report === counting ? standing.place : null,
+    report === counting ? why : null,
+    report?.total ?? null,
+    ...facts.map((fact) => report?.facts.find(({ id }) => id === fact)?.value ?? null),
+  ]);
+}

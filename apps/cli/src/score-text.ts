@@ -1,0 +1,80 @@
+// Scores for people: a board a challenge, who is not ranked and why, what people decided, then the day.
+
+import type { ClassRecord, ClassScore } from '@cairnmark/engine';
+import type { RankingKey } from '@cairnmark/scoring';
+import type { Words } from '@cairnmark/words';
+import type { Board, BoardLine } from './boards.ts';
+import { boardsOf, toleranceOf } from './boards.ts';
+import { dayText } from './day-text.ts';
+import { decisionLines } from './decision-lines.ts';
+import { pointsLines } from './points-text.ts';
+import { tableText } from './table.ts';
+
+/** `rows`: with the points of every build that counts, row by row. */
+export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean, words: Words): string {
+  const head = record.invented ? [record.name, words.say('score.invented')] : [record.name];
+  const boards = boardsOf(record, score, words);
+  const parts = [
+    `${head.join('\n')}\n`,
+    ...boards.map((board) => boardText(board, record, rows, words)),
+    ...(record.challenges.length > 1 ? [dayText(record, score.day, words)] : []),
+  ];
+  return parts.join('\n').trimEnd();
+}
+
+function boardText(board: Board, record: ClassRecord, rows: boolean, words: Words): string {
+  const { challenge } = board;
+  const ranked = board.lines.filter(({ standing }) => standing.place !== null);
+  const out = board.lines.filter(({ standing }) => standing.place === null);
+  const decisions = decisionLines(board, record.attempts);
+  return [
+    `${challenge.name}\n`,
+    `${words.say('score.order', { order: board.words.order(challenge.ranking) })}\n`,
+    ranked.length > 0 ? placesTable(ranked, board, words) : '',
+    ...section(words.say('score.not-ranked'), out.map((line) => outLine(line, board))),
+    ...section(words.say('score.decisions'), decisions),
+    ...(rows ? ranked.map((line) => pointsText(line, board, words)) : []),
+  ].join('');
+}
+
+function section(title: string, lines: readonly string[]): readonly string[] {
+  return lines.length > 0 ? [`${title}:\n`, ...lines.map((line) => `  ${line}\n`)] : [];
+}
+
+function pointsText({ report, standing }: BoardLine, board: Board, words: Words): string {
+  if (report === null) return '';
+  const title = `${words.say('score.rows')}: ${board.reader.groupName(standing.group)} (${report.attempt})`;
+  return [title, ...pointsLines(report, board, words).map((line) => `  ${line}`), ''].join('\n');
+}
+
+function placesTable(lines: readonly BoardLine[], board: Board, words: Words): string {
+  const { first, tieBreaks } = board.challenge.ranking;
+  const keys = [first, ...tieBreaks];
+  const header = [
+    words.say('column.place'),
+    words.say('column.group'),
+    ...keys.map(({ by }) => words.capital(board.words.label(by))),
+    words.say('column.notes'),
+  ];
+  const rows = lines.map((line) => [
+    words.ordinal(line.standing.place ?? 0),
+    board.reader.groupName(line.standing.group),
+    ...keys.map((key, k) => decidingValue(line, key, k, board, words)),
+    board.words.placeNotes(line.standing).join('; '),
+  ]);
+  return tableText([header, ...rows], [0, ...keys.map((_, k) => k + 2)]);
+}
+
+/** A rounded value is exact; one that the ranking does not round is read like any measure. */
+function decidingValue({ standing, report }: BoardLine, key: RankingKey, k: number, board: Board, words: Words): string {
+  const value = standing.decidedBy[k]?.value ?? null;
+  if (value === null) return words.say('score.none');
+  return key.roundTo > 0
+    ? board.words.exactAmount(key.by, value)
+    : board.words.amount(key.by, value, toleranceOf(report, key.by));
+}
+
+function outLine({ standing, report }: BoardLine, { reader, words, challenge }: Board): string {
+  const why = standing.out === null ? '' : words.out(standing.out, report, challenge.requirements);
+  return `${reader.groupName(standing.group)}: ${why}`;
+}

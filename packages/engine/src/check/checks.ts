@@ -1,0 +1,28 @@
+// The small questions that every check is made of. Each answers with the issues found, none when all is well.
+
+import type { EngineIssue } from './issues.ts';
+
+export type Path = readonly (string | number)[];
+
+/** Ids that an earlier item of the list has already. */
+export function idsTwice(items: readonly { readonly id: string }[], path: Path): EngineIssue[] {
+  const ids = items.map(({ id }) => id);
+  return ids.flatMap((id, k): EngineIssue[] =>
+    ids.indexOf(id) === k ? [] : [{ code: 'id-twice', path: [...path, k, 'id'], details: { id } }],
+  );
+}
+
+/** A number that is not finite, or outside its range, ends included. */
+export function outOfRange(value: number, path: Path, least: number, most = Number.POSITIVE_INFINITY): EngineIssue[] {
+  if (Number.isFinite(value) && value >= least && value <= most) return [];
+  const range = [['least', least] as const, ['most', most] as const].filter(([, limit]) => Number.isFinite(limit));
+  return [{ code: 'number-out-of-range', path, details: { value, ...Object.fromEntries(range) } }];
+}
+
+export function notFinite(value: number, path: Path): EngineIssue[] {
+  return outOfRange(value, path, Number.NEGATIVE_INFINITY);
+}
+
+export function unknownMeasure(measure: string, known: ReadonlySet<string>, path: Path): EngineIssue[] {
+  return known.has(measure) ? [] : [{ code: 'measure-unknown', path, details: { measure } }];
+}

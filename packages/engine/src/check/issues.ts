@@ -1,0 +1,21 @@
+// What can be wrong with a challenge, an attempt or a class, beyond the shape of the file: names that point nowhere,
+// numbers that make no sense. Paths start at the argument or the record that was handed in.
+
+import type { Issue, SizeIssueCode, StackIssueCode } from '@cairnmark/geometry';
+
+export type EngineIssueCode =
+  | 'id-twice' // details: id
+  | 'group-unknown' // details: group
+  | 'challenge-unknown' // details: challenge
+  | 'kind-unknown' // details: kind
+  | 'criterion-unknown' // details: criterion
+  | 'requirement-unknown' // details: requirement
+  | 'measure-unknown' // details: measure
+  | 'height-source-missing' // the challenge names no height that counts
+  | 'number-out-of-range' // details: value, least, and most where there is one
+  | 'cap-below-floor' // details: cap, floor
+  | 'mark-twice' // details: judge, criterion
+  | 'time-not-valid'; // details: at
+
+/** What is wrong with a challenge, an attempt or a class, or with the build that an attempt lays out. */
+export type EngineIssue = Issue<EngineIssueCode | StackIssueCode | SizeIssueCode>;

@@ -1,0 +1,146 @@
+// A class of four groups and two challenges, worked out by hand.
+
+import { describe, expect, it } from 'vitest';
+import { attempt, challenge, classOf, group, KIT, laid, numbersOnly } from '../../../../tests/reference/small-class.ts';
+import type { Attempt, ClassRecord } from '../types.ts';
+import type { ClassScore } from './score-class.ts';
+import { scoreClass } from './score-class.ts';
+
+const LOW = challenge({
+  id: 'low',
+  points: [{ id: 'pieces', measure: 'pieces', points: 5, per: 1, rounding: 'none' }],
+  ranking: { first: { by: 'pieces', better: 'more', roundTo: 0 }, tieBreaks: [] },
+});
+
+function tall(id: string, by: string, heightMm: number, changes: Partial<Attempt> = {}): Attempt {
+  return attempt({
+    id,
+    group: by,
+    layout: numbersOnly('slab'),
+    observed: { heightReadingsMm: [heightMm] },
+    ...changes,
+  });
+}
+
+const low = (id: string, by: string, ...pieces: string[]): Attempt =>
+  attempt({ id, group: by, challenge: 'low', layout: numbersOnly(...pieces) });
+
+const CLASS = classOf({
+  groups: [group('terns'), group('puffins'), group('eiders'), group('fulmars')],
+  challenges: [challenge(), LOW],
+  attempts: [
+    tall('a1', 'terns', 350),
+    tall('a2', 'terns', 419, { at: '2026-03-05T11:00:00+01:00' }),
+    tall('a3', 'puffins', 428),
+    tall('a4', 'eiders', 390, { state: { kind: 'absent' } }),
+    low('b1', 'terns', 'slab', 'cube', 'cube'),
+    low('b2', 'puffins', 'slab', 'cube'),
+    low('b3', 'eiders', 'slab', 'cube'),
+  ],
+});
+
+function scored(record: ClassRecord): ClassScore {
+  const result = scoreClass(record);
+  if (!result.ok) throw new Error(JSON.stringify(result.issues));
+  return result.value;
+}
+
+describe('a class', () => {
+  it('has a report for every attempt, by challenge', () => {
+    const { reports } = scored(CLASS);
+    expect([...reports].map(([id, all]) => [id, all.map((one) => [one.attempt, one.total])])).toEqual([
+      [
+        'tall',
+        [
+          ['a1', 70],
+          ['a2', 82],
+          ['a3', 84],
+          ['a4', null],
+        ],
+      ],
+      [
+        'low',
+        [
+          ['b1', 15],
+          ['b2', 10],
+          ['b3', 10],
+        ],
+      ],
+    ]);
+  });
+
+  it('has a board for every challenge, with every group', () => {
+    const { standings } = scored(CLASS);
+    expect([...standings].map(([id, all]) => [id, all.map((one) => [one.group, one.place, one.out?.code])])).toEqual([
+      [
+        'tall',
+        [
+          ['puffins', 1, undefined],
+          ['terns', 2, undefined],
+          ['eiders', null, 'absent'],
+          ['fulmars', null, 'no-attempt'],
+        ],
+      ],
+      [
+        'low',
+        [
+          ['terns', 1, undefined],
+          ['eiders', 2, undefined],
+          ['puffins', 2, undefined],
+          ['fulmars', null, 'no-attempt'],
+        ],
+      ],
+    ]);
+  });
+
+  it('adds up the day from the attempts that count', () => {
+    // Terns 82 + 15, puffins 84 + 10; eiders have one result of two, fulmars none.
+    expect(scored(CLASS).day.map(({ group: id, place, total, present }) => [id, place, total, present])).toEqual([
+      ['terns', 1, 97, 2],
+      ['puffins', 2, 94, 2],
+      ['eiders', null, null, 1],
+      ['fulmars', null, null, 0],
+    ]);
+  });
+
+  it('scores the same whatever the order of groups and attempts', () => {
+    const other = { ...CLASS, groups: [...CLASS.groups].reverse(), attempts: [...CLASS.attempts].reverse() };
+    expect(scored(other).standings).toEqual(scored(CLASS).standings);
+    expect(scored(other).day).toEqual(scored(CLASS).day);
+  });
+
+  it('an empty class has empty boards', () => {
+    const empty = scored(classOf({ groups: [], attempts: [] }));
+    expect([[...empty.reports], [...empty.standings], empty.day]).toEqual([[['tall', []]], [['tall', []]], []]);
+  });
+});
+
+describe('a class that does not hang together', () => {
+  it('tells of names that point nowhere', () => {
+    const result = scoreClass({ ...CLASS, attempts: [tall('a', 'gulls', 350)] });
+    expect(result).toMatchObject({ ok: false, issues: [{ code: 'group-unknown', path: ['attempts', 0, 'group'] }] });
+  });
+
+  it('tells of layouts and sizes, each fault once, at its place in the record', () => {
+    const kinds = KIT.kinds.map((kind) =>
+      kind.id === 'slab' ? { ...kind, solid: { ...kind.solid, sizes: { length: 60 } } } : kind,
+    );
+    const record = classOf({
+      groups: [group('terns'), group('puffins', { cube: { edge: -7 } })],
+      challenges: [challenge({ kit: { ...KIT, kinds } })],
+      attempts: [
+        attempt({ id: 'a', layout: laid('slab') }),
+        attempt({ id: 'b', layout: laid('slab') }),
+        attempt({ id: 'c', group: 'puffins', layout: laid('cube') }),
+        attempt({ id: 'd', layout: laid('cube', 'ball') }),
+      ],
+    });
+    const result = scoreClass(record);
+    expect(result.ok ? [] : result.issues.map(({ path }) => path.join('.'))).toEqual([
+      'challenges.0.kit.kinds.0.solid.sizes.width',
+      'challenges.0.kit.kinds.0.solid.sizes.height',
+      'groups.1.measured.cube.edge',
+      'attempts.3.layout.pieces.1.kind',
+    ]);
+  });
+});

@@ -1,0 +1,78 @@
+// A whole class: every attempt evaluated, every challenge ranked, the day added up.
+
+import type { Result } from '@cairnmark/geometry';
+import { failure, success } from '@cairnmark/geometry';
+import type { DayStanding, Standing, Totals } from '@cairnmark/scoring';
+import { day } from '@cairnmark/scoring';
+import { classIssues } from '../check/class-record.ts';
+import type { EngineIssue } from '../check/issues.ts';
+import { reportOf } from '../evaluate/report.ts';
+import { countingReports } from '../standings/counting.ts';
+import { standingsOf } from '../standings/standings.ts';
+import type { Challenge, ClassRecord, Group, Report } from '../types.ts';
+
+/** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */
+export interface ClassScore {
+  /** One report an attempt, in the order of the record. */
+  readonly reports: ReadonlyMap<string, readonly Report[]>;
+  /** One standing a group. */
+  readonly standings: ReadonlyMap<string, readonly Standing[]>;
+  readonly day: readonly DayStanding[];
+}
+
+/** The scores, or everything that is wrong; paths start at the record. */
+export function scoreClass(record: ClassRecord): Result<ClassScore, EngineIssue> {
+  const issues = classIssues(record);
+  if (issues.length > 0) return failure(issues);
+  const evaluated = evaluateAll(record);
+  if (!evaluated.ok) return evaluated;
+  const boards = record.challenges.map((challenge) => boardOf(challenge, evaluated.value, record.groups));
+  const standings = new Map(boards.map((board) => [board.challenge, board.standings]));
+  const totals = new Map(boards.map((board) => [board.challenge, board.totals]));
+  return success({
+    reports: new Map(boards.map((board) => [board.challenge, board.reports])),
+    standings,
+    day: day(standings, totals, record.day),
+  });
+}
+
+/** One challenge of the class: its reports, the standings, and for the day the points of the attempts that count. */
+interface Board {
+  readonly challenge: string;
+  readonly reports: readonly Report[];
+  readonly standings: readonly Standing[];
+  readonly totals: Totals;
+}
+
+function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly Group[]): Board {
+  const reports = all.filter((report) => report.challenge === challenge.id);
+  const counting = countingReports(reports, challenge, groups);
+  const totals = new Map([...counting].map(([group, report]) => [group, report?.total ?? null]));
+  return { challenge: challenge.id, reports, standings: standingsOf(counting, challenge), totals };
+}
+
+/** Every report, or the issues of all layouts and sizes together. */
+function evaluateAll({ attempts, challenges, groups }: ClassRecord): Result<readonly Report[], EngineIssue> {
+  const results = attempts.map((attempt, k) => {
+    const [c, g] = [indexOf(challenges, attempt.challenge), indexOf(groups, attempt.group)];
+    const [challenge, group] = [challenges[c], groups[g]];
+    if (challenge === undefined || group === undefined) throw new RangeError(`unchecked attempt ${attempt.id}`);
+    return reportOf(attempt, challenge, group, {
+      attempt: ['attempts', k],
+      challenge: ['challenges', c],
+      group: ['groups', g],
+    });
+  });
+  const issues = results.flatMap((result) => (result.ok ? [] : result.issues));
+  return issues.length > 0
+    ? failure(eachOnce(issues))
+    : success(results.flatMap((result) => (result.ok ? [result.value] : [])));
+}
+
+const indexOf = (items: readonly { readonly id: string }[], id: string): number =>
+  items.findIndex((item) => item.id === id);
+
+/** Impossible sizes show in every attempt that uses them; they are told once. */
+function eachOnce(issues: readonly EngineIssue[]): readonly EngineIssue[] {
+  return [...new Map(issues.map((issue) => [JSON.stringify([issue.path, issue.code]), issue])).values()];
+}

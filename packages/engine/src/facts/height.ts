@@ -1,0 +1,65 @@
+// The height of a build: read with a ruler, read off a photo, or worked out from the layout. The challenge says which of
+// them counts. mm.
+
+import type { Fact } from '@cairnmark/geometry';
+import { rulerOf } from '@cairnmark/geometry';
+import type { Challenge, FactSource, HeightSource, Observed, ReportedFact } from '../types.ts';
+
+export type ObservedValue = NonNullable<ReportedFact['observed']>;
+
+/** A value that counts unless a person decides otherwise. */
+export interface Counted {
+  readonly value: number;
+  readonly tolerance: number;
+  readonly source: FactSource;
+}
+
+/** A standard uncertainty is doubled to cover about 95 % (JCGM 100:2008, 6.2; from memory). */
+const COVERAGE = 2;
+
+/** The first height that there is, in the order of `challenge.heightCounts`; null when there is none of them. */
+export function countedHeight(predicted: Fact, observed: Observed, challenge: Challenge): Counted | null {
+  for (const source of challenge.heightCounts) {
+    const counted = source === 'model' ? predictedValue(predicted) : observedBy(source, observed, challenge);
+    if (counted !== null) return { value: counted.value, tolerance: counted.tolerance, source: sourceOf(source) };
+  }
+  return null;
+}
+
+/** What was observed of the height: the kind of observation that counts first, else the ruler, else the photo. */
+export function observedHeight(observed: Observed, challenge: Challenge): ObservedValue | null {
+  for (const source of [...challenge.heightCounts, 'ruler', 'photo'] as const) {
+    const seen = source === 'model' ? null : observedBy(source, observed, challenge);
+    if (seen !== null) return seen;
+  }
+  return null;
+}
+
+/** The prediction as a value that counts; null when the layout does not show it. */
+export function predictedValue(fact: Fact): Counted | null {
+  return fact.status === 'measured' ? { value: fact.value, tolerance: fact.tolerance, source: 'predicted' } : null;
+}
+
+const sourceOf = (source: HeightSource): FactSource => (source === 'model' ? 'predicted' : 'observed');
+
+function observedBy(
+  source: Exclude<HeightSource, 'model'>,
+  { heightReadingsMm, photoHeightMm }: Observed,
+  challenge: Challenge,
+): ObservedValue | null {
+  if (source === 'ruler') return heightReadingsMm.length === 0 ? null : meanReading(heightReadingsMm, challenge);
+  if (photoHeightMm === undefined) return null;
+  return { value: photoHeightMm, tolerance: challenge.measuringErrorMm, readings: [] };
+}
+
+/**
+ * The mean of the readings. One reading carries the error that the challenge states; several show it themselves, as half
+ * their range, which is never less than what the divisions of the ruler leave open (JCGM 100:2008, F.2.2.1).
+ */
+function meanReading(readings: readonly number[], challenge: Challenge): ObservedValue {
+  const value = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
+  const resolution = (COVERAGE * rulerOf(challenge.ruler).stepMm) / Math.sqrt(12);
+  const halfRange = (Math.max(...readings) - Math.min(...readings)) / 2;
+  const tolerance = readings.length === 1 ? challenge.measuringErrorMm : Math.max(halfRange, resolution);
+  return { value, tolerance, readings };
+}

@@ -1,0 +1,24 @@
+// What judges marked from 0 to 4: for every criterion the mean of the marks given.
+
+import type { Criterion, Mark, ReportedFact } from '../types.ts';
+import { judgedFactId } from './ids.ts';
+
+export const MARK_MOST = 4;
+
+/** A fact for every criterion; not measured when nobody marked it. */
+export function judgedFacts(criteria: readonly Criterion[], judged: readonly Mark[]): ReportedFact[] {
+  return criteria.map(({ id }) => {
+    const marks = judged.filter(({ criterion }) => criterion === id).map(({ mark }) => mark);
+    const marked = marks.length > 0;
+    return {
+      id: judgedFactId(id),
+      unit: 'count',
+      value: marked ? marks.reduce((sum, mark) => sum + mark, 0) / marks.length : null,
+      tolerance: 0,
+      source: marked ? 'judged' : null,
+      predicted: null,
+      observed: null,
+      decided: null,
+    };
+  });
+}

@@ -1,0 +1,7 @@
+import type { Facts } from '@cairnmark/scoring';
+import type { ReportedFact } from '../types.ts';
+
+/** The facts of a report as scoring asks for them: the value that counts, with unit and tolerance. */
+export function scoringFacts(facts: readonly ReportedFact[]): Facts {
+  return new Map(facts.map(({ id, value, unit, tolerance }) => [id, { id, value, unit, tolerance }]));
+}

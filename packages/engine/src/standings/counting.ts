@@ -1,0 +1,63 @@
+// Which attempt of a group counts: the best, the last or the chosen one, as the challenge says. Rules [A3], [A6] to [A8]
+// of the rules of scoring. The order in which reports are handed in decides nothing.
+
+import { rank } from '@cairnmark/scoring';
+import { secondsOf } from '../instant.ts';
+import type { Challenge, Group, Report } from '../types.ts';
+import { entryOf } from './entry.ts';
+import { outReason } from './out.ts';
+
+/** Group id to the report that counts, for every group; null where none does. The reports are all of this challenge. */
+export function countingReports(
+  reports: readonly Report[],
+  challenge: Challenge,
+  groups: readonly Group[],
+): ReadonlyMap<string, Report | null> {
+  return new Map(
+    groups.map(({ id }) => [
+      id,
+      countingReport(
+        reports.filter(({ group }) => group === id),
+        challenge,
+      ),
+    ]),
+  );
+}
+
+function countingReport(reports: readonly Report[], challenge: Challenge): Report | null {
+  const eligible = challenge.attemptCounts === 'chosen' ? reports.filter(({ chosen }) => chosen) : reports;
+  const settled = eligible.filter((report) => outReason(report)?.code !== 'not-confirmed');
+  const open = settled.length > 0 ? settled : eligible;
+  const favoured =
+    challenge.attemptCounts === 'best' ? latest(firstPlaced(open, challenge)) : firstPlaced(latest(open), challenge);
+  return firstById(favoured);
+}
+
+/** Those that the ranking puts first; all of them when none takes a place. */
+function firstPlaced(reports: readonly Report[], challenge: Challenge): readonly Report[] {
+  const standings = rank(
+    reports.map((report) => entryOf(report, challenge, report.attempt)),
+    challenge.ranking,
+  );
+  const first = new Set(standings.filter(({ place }) => place === 1).map(({ group }) => group));
+  return first.size === 0 ? reports : reports.filter(({ attempt }) => first.has(attempt));
+}
+
+function latest(reports: readonly Report[]): readonly Report[] {
+  const last = reports.reduce((most, { at }) => Math.max(most, momentOf(at)), Number.NEGATIVE_INFINITY);
+  return reports.filter(({ at }) => momentOf(at) === last);
+}
+
+function momentOf(at: string): number {
+  const seconds = secondsOf(at);
+  if (seconds === null) throw new RangeError(`a report of no moment: ${at}`);
+  return seconds;
+}
+
+/** Left are attempts at the same moment that the ranking holds for equal; which of them is shown decides no place. */
+function firstById(reports: readonly Report[]): Report | null {
+  return reports.reduce<Report | null>(
+    (first, one) => (first === null || one.attempt < first.attempt ? one : first),
+    null,
+  );
+}

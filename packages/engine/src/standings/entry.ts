@@ -1,0 +1,16 @@
+// A report as the ranking sees it: the facts, the points as one more value, and the reason why it is out.
+
+import type { Entry } from '@cairnmark/scoring';
+import { pointsTolerance } from '@cairnmark/scoring';
+import { POINTS_ID } from '../facts/ids.ts';
+import { scoringFacts } from '../facts/scoring-facts.ts';
+import type { Challenge, Report } from '../types.ts';
+import { outReason } from './out.ts';
+
+/** `name`: what the entry is called in the standings, a group or an attempt. */
+export function entryOf(report: Report, challenge: Challenge, name: string): Entry {
+  const facts = scoringFacts(report.facts);
+  const tolerance = pointsTolerance(challenge.points, report.points, facts);
+  const points = { id: POINTS_ID, value: report.total, unit: POINTS_ID, tolerance };
+  return { group: name, values: new Map([...facts, [POINTS_ID, points]]), out: outReason(report) };
+}

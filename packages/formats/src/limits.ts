@@ -1,0 +1,64 @@
+// How much a file may hold. A class of thirty pupils needs a small part of each figure; what exceeds one is a slip of the
+// keyboard, or a file made to make the program stall. Lengths in mm, angles in rad.
+
+/** Characters of a file: a class with 5 000 builds of thirty pieces, twice over. */
+export const FILE_CHARACTERS_MOST = 20_000_000;
+/** Values (texts, numbers, lists, groups of keys) in a file: as many again; keeps the list of faults within memory. */
+export const VALUES_MOST = 2_000_000;
+/** Lists within lists: no record goes deeper than a formula in a report, which stays under this. */
+export const DEPTH_MOST = 64;
+/** Faults told of one file: nobody reads further, and the count of the rest is told. */
+export const ISSUES_TOLD_MOST = 500;
+
+/** A box of paper solids holds a dozen kinds. */
+export const KINDS_MOST = 100;
+/** Pieces of one kind, and pieces in one layout: a school's whole stock in one wall. */
+export const PIECES_MOST = 5_000;
+/** An event day has some twenty-four groups. */
+export const GROUPS_MOST = 200;
+export const CHALLENGES_MOST = 50;
+/** Every group at every challenge, many times over. */
+export const ATTEMPTS_MOST = 5_000;
+/** Rows of points, rules, criteria, tie-breaks of one challenge: more cannot be read out to a class. */
+export const ROWS_MOST = 100;
+/** Readings, marks, decisions and adjustments of one attempt. */
+export const NOTES_MOST = 200;
+/** Corners of a traced outline: a hand sets tens, a camera some hundreds. */
+export const OUTLINE_POINTS_MOST = 2_000;
+/** Outlines of one traced build. */
+export const OUTLINES_MOST = 500;
+/** Lines of a working: a sum has one a piece. */
+export const WORKING_LINES_MOST = PIECES_MOST;
+/** Facts of a report: every measure, and one a criterion. */
+export const FACTS_MOST = 200;
+
+/** Characters of a name, and of a sentence such as a reason or a rule. */
+export const NAME_CHARACTERS_MOST = 80;
+export const TEXT_CHARACTERS_MOST = 500;
+/** Characters of an id. */
+export const ID_CHARACTERS_MOST = 60;
+
+/** mm. Ten metres: taller than a gymnasium's tower, wider than its floor mat. */
+export const LENGTH_MM_MOST = 10_000;
+/** rad. Sixteen times round either way; a turn that grew beyond it has lost digits. */
+export const TURN_RAD_MOST = 100;
+/** A cube of ten metres in mm3: no measure of a build is larger. */
+export const VALUE_MOST = LENGTH_MM_MOST ** 3;
+/** Points, either way: seven figures still fit the board. */
+export const POINTS_MOST = 1_000_000;
+/** s. A day. */
+export const SECONDS_MOST = 86_400;
+/** g/m2. Tissue to thick board. */
+export const PAPER_G_PER_M2_LEAST = 10;
+export const PAPER_G_PER_M2_MOST = 2_000;
+/** g/cm3. Air-filled foam balls to osmium. */
+export const DENSITY_G_PER_CM3_LEAST = 0.001;
+export const DENSITY_G_PER_CM3_MOST = 23;
+/** No unit. Rubber on rubber stays below. */
+export const FRICTION_MOST = 2;
+/** mm. A gap allowance beyond a finger's width would close real gates. */
+export const GAP_ALLOWANCE_MM_MOST = 50;
+/** mm. An error of a reading beyond this is no reading. */
+export const MEASURING_ERROR_MM_MOST = 100;
+/** Judges mark from 0 to this. */
+export const MARK_MOST = 4;

@@ -1,0 +1,45 @@
+// The names that a record may use, as lists to choose from, in the order in which they are told. Where another package
+// has the list, it is that one; each table here names every member of its type, or it does not compile.
+
+import type { FactSource, GradePreset, HeightSource } from '@cairnmark/engine';
+import type { BaseDefinition, CountingConvention, NotMeasuredReason, SolidId, Unit, Working } from '@cairnmark/geometry';
+import { CATALOGUE, MEASURES, RULERS } from '@cairnmark/geometry';
+import type { Comparison, Rounding, Verdict } from '@cairnmark/scoring';
+
+const namesOf = <Name extends string>(table: Record<Name, true>) => Object.keys(table) as Name[];
+
+export const SOLID_IDS = Object.keys(CATALOGUE) as SolidId[];
+export const MEASURE_IDS = MEASURES.map(({ id }) => id);
+export const RULER_IDS = RULERS.map(({ id }) => id);
+
+export const GRADE_PRESETS = namesOf<GradePreset>({ 'grades-2-3': true, 'grades-4-5': true, 'grades-6-8': true });
+export const HEIGHT_SOURCES = namesOf<HeightSource>({ ruler: true, photo: true, model: true });
+export const COUNTING_CONVENTIONS = namesOf<CountingConvention>({
+  'flat-only': true,
+  'flat-and-curved-apart': true,
+  'all-surfaces': true,
+});
+export const BASE_DEFINITIONS = namesOf<BaseDefinition>({
+  'outline-of-pieces-on-table': true,
+  'contact-patches': true,
+  'hull-of-contacts': true,
+});
+export const ROUNDINGS = namesOf<Rounding>({ none: true, down: true, nearest: true, up: true });
+export const COMPARISONS = namesOf<Comparison>({ exactly: true, 'at-least': true, 'at-most': true });
+export const UNITS = namesOf<Unit>({ mm: true, mm2: true, mm3: true, count: true, rad: true });
+export const WORKING_METHODS = namesOf<Working['method']>({
+  'sum-of-pieces': true,
+  'highest-point': true,
+  'boundary-walk': true,
+  hull: true,
+  count: true,
+  'surface-less-contacts': true,
+});
+export const NOT_MEASURED_REASONS = namesOf<NotMeasuredReason>({
+  'no-layout': true,
+  'traced-outline-only': true,
+  'no-height-read': true,
+  'no-pieces-listed': true,
+});
+export const FACT_SOURCES = namesOf<FactSource>({ predicted: true, observed: true, decided: true, judged: true });
+export const VERDICTS = namesOf<Verdict>({ kept: true, broken: true, 'not-measured': true, 'not-judged': true });

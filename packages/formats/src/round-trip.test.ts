@@ -1,0 +1,54 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { challenge, kit } from '../../../tests/tools/records/challenge.ts';
+import { attemptAt, classRecord } from '../../../tests/tools/records/class-record.ts';
+import { freshSeed, share } from '../../../tests/tools/share.ts';
+import { decode } from './decode.ts';
+import { encode } from './encode.ts';
+import type { Format, Records } from './formats.ts';
+
+const seed = freshSeed('round trip of files');
+const attempt = challenge.chain((one) => attemptAt(one, ['terns', 'fulmars']));
+
+/** What comes back is the record, and written again it is the same text. */
+function comesBack<F extends Format>(format: F, value: Records[F]): void {
+  const text = encode(format, value);
+  expect(decode(text)).toEqual({ ok: true, value: { format, value } });
+  expect(text.endsWith('}\n')).toBe(true);
+  const again = decode(text, format);
+  if (!again.ok) throw new RangeError('the file was refused');
+  expect(encode(format, again.value.value)).toBe(text);
+}
+
+describe(`encode, then decode (seed ${seed})`, () => {
+  const runs = (full: number, part: number) => ({ seed, numRuns: share(full, part) });
+
+  it('gives a kit back', () => {
+    fc.assert(fc.property(kit, (value) => comesBack('kit', value)), runs(2_000, 200));
+  });
+  it('gives a challenge back', () => {
+    fc.assert(fc.property(challenge, (value) => comesBack('challenge', value)), runs(2_000, 200));
+  });
+  it('gives an attempt back', () => {
+    fc.assert(fc.property(attempt, (value) => comesBack('attempt', value)), runs(2_000, 200));
+  });
+  it('gives a class back', () => {
+    fc.assert(fc.property(classRecord, (value) => comesBack('class', value)), runs(2_000, 100));
+  });
+
+  it('gives the same bytes whatever the order of the keys', () => {
+    fc.assert(
+      fc.property(classRecord, (value) => {
+        expect(encode('class', reversed(value))).toBe(encode('class', value));
+      }),
+      runs(500, 50),
+    );
+  });
+});
+
+/** The same value with the keys of every object the other way round. */
+function reversed<T>(value: T): T {
+  if (Array.isArray(value)) return value.map(reversed) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).reverse().map(([key, inner]) => [key, reversed(inner)])) as T;
+}

@@ -1,0 +1,75 @@
+// A challenge: what is measured, how it is scored, what a build must keep, how builds are ranked.
+// Rates, limits and roundings are in the unit of the measure: mm, mm2, mm3 or a count.
+
+import type { Challenge } from '@cairnmark/engine';
+import { CONTACT_MM } from '@cairnmark/geometry';
+import * as z from 'zod/mini';
+import {
+  GAP_ALLOWANCE_MM_MOST,
+  ID_CHARACTERS_MOST,
+  MEASURING_ERROR_MM_MOST,
+  POINTS_MOST,
+  ROWS_MOST,
+  VALUE_MOST,
+} from '../limits.ts';
+import {
+  BASE_DEFINITIONS,
+  COMPARISONS,
+  COUNTING_CONVENTIONS,
+  GRADE_PRESETS,
+  HEIGHT_SOURCES,
+  ROUNDINGS,
+  RULER_IDS,
+} from '../names.ts';
+import { between, id, listOf, measured, name, points, text } from './fields.ts';
+import { kit } from './kit.ts';
+
+/** Id of a measure, `judged:` and the id of a criterion, or `points`. */
+export const measure = z.string().check(z.minLength(1), z.maxLength(ID_CHARACTERS_MOST + 'judged:'.length));
+
+const pointsRow = z.strictObject({
+  id,
+  measure,
+  points,
+  per: z.number().check(z.gt(0), z.lte(VALUE_MOST)),
+  rounding: z.enum(ROUNDINGS),
+  capPoints: z.exactOptional(points),
+  floorPoints: z.exactOptional(points),
+});
+
+export const consequence = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('must') }),
+  z.strictObject({ kind: z.literal('costs'), points: between(0, POINTS_MOST) }),
+]);
+
+const requirement = z.discriminatedUnion('kind', [
+  z.strictObject({
+    id,
+    kind: z.literal('measured'),
+    measure,
+    comparison: z.enum(COMPARISONS),
+    limit: measured,
+    consequence,
+  }),
+  z.strictObject({ id, kind: z.literal('judged'), text, consequence }),
+]);
+
+const rankingKey = z.strictObject({ by: measure, better: z.enum(['more', 'less']), roundTo: measured });
+
+export const challenge: z.ZodMiniType<Challenge> = z.strictObject({
+  id,
+  name,
+  kit,
+  gradePreset: z.enum(GRADE_PRESETS),
+  ruler: z.enum(RULER_IDS),
+  counting: z.enum(COUNTING_CONVENTIONS),
+  base: z.enum(BASE_DEFINITIONS),
+  gapAllowanceMm: between(CONTACT_MM, GAP_ALLOWANCE_MM_MOST),
+  heightCounts: listOf(z.enum(HEIGHT_SOURCES), HEIGHT_SOURCES.length).check(z.minLength(1)),
+  measuringErrorMm: between(0, MEASURING_ERROR_MM_MOST),
+  criteria: listOf(z.strictObject({ id, name }), ROWS_MOST),
+  points: listOf(pointsRow, ROWS_MOST),
+  requirements: listOf(requirement, ROWS_MOST),
+  ranking: z.strictObject({ first: rankingKey, tieBreaks: listOf(rankingKey, ROWS_MOST) }),
+  attemptCounts: z.enum(['best', 'last', 'chosen']),
+});

@@ -1,0 +1,43 @@
+// A kit: the kinds of piece that a class has. Sizes mm, paper g/m2, density g/cm3.
+
+import type { Kit } from '@cairnmark/engine';
+import * as z from 'zod/mini';
+import {
+  DENSITY_G_PER_CM3_LEAST,
+  DENSITY_G_PER_CM3_MOST,
+  FRICTION_MOST,
+  KINDS_MOST,
+  NAME_CHARACTERS_MOST,
+  PAPER_G_PER_M2_LEAST,
+  PAPER_G_PER_M2_MOST,
+  PIECES_MOST,
+} from '../limits.ts';
+import { SOLID_IDS } from '../names.ts';
+import { between, byName, id, listOf, name, wholeBetween } from './fields.ts';
+
+/** Sizes by name. Which names a solid has, and how large they may be, the solid itself says. */
+export const sizes = byName(z.string().check(z.maxLength(NAME_CHARACTERS_MOST)), z.number());
+
+const material = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('folded-paper'),
+    gramsPerM2: between(PAPER_G_PER_M2_LEAST, PAPER_G_PER_M2_MOST),
+    base: z.enum(['closed', 'open']),
+    printedNet: z.boolean(),
+  }),
+  z.strictObject({
+    kind: z.literal('full'),
+    densityGPerCm3: between(DENSITY_G_PER_CM3_LEAST, DENSITY_G_PER_CM3_MOST),
+  }),
+]);
+
+const kindOfPiece = z.strictObject({
+  id,
+  name,
+  solid: z.strictObject({ solid: z.enum(SOLID_IDS), sizes }),
+  stock: wholeBetween(0, PIECES_MOST),
+  material,
+  friction: between(0, FRICTION_MOST),
+});
+
+export const kit: z.ZodMiniType<Kit> = z.strictObject({ id, name, kinds: listOf(kindOfPiece, KINDS_MOST) });

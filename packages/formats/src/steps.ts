@@ -1,0 +1,27 @@
+// Named steps that bring a file of an older version up to the present one. Version 1 is the only one so far, so there is
+// none; the present version of a format follows from its steps. A step gets plain JSON and returns new plain JSON.
+
+/** What stands in a file beside `format` and `version`. */
+export type Content = Readonly<Record<string, unknown>>;
+
+/** Brings `format` from version `from` to `from` + 1. The name says what changed. */
+export interface Step {
+  readonly format: string;
+  readonly from: number;
+  readonly name: string;
+  readonly up: (content: Content) => Content;
+}
+
+export const STEPS: readonly Step[] = [];
+
+/** The version that is written today: one more than the steps that lead to it. */
+export const presentVersion = (format: string, steps: readonly Step[]): number =>
+  1 + steps.filter((step) => step.format === format).length;
+
+/** `content` of an older version, brought up through every step after `version`, in order. */
+export function bringUp(format: string, version: number, content: Content, steps: readonly Step[]): Content {
+  return steps
+    .filter((step) => step.format === format && step.from >= version)
+    .sort((a, b) => a.from - b.from)
+    .reduce((soFar, step) => step.up(soFar), content);
+}

@@ -1,0 +1,71 @@
+// The ground a build stands on, by the definition that the challenge chose: the outlines of the pieces that touch the
+// table, the contact patches alone, or the convex hull of all contacts. Plane of the table, mm.
+// A ball touches at a point: its outline has an area, its patch has none.
+
+import type { Outline } from '../kernel/outline.ts';
+import { CONTACT_MM } from '../kernel/tolerance.ts';
+import type { UnionFacts } from '../outline/index.ts';
+import { hullOf, unionFacts } from '../outline/index.ts';
+import type { PlacedPiece, Stack, TracedOutline } from '../stack/types.ts';
+import type { Shown } from './measure.ts';
+import { notShown, shown } from './measure.ts';
+import { patchesOnTable, pointsOnTable } from './table-contact.ts';
+import type { GapPlace, MeasureOptions, Working } from './types.ts';
+
+export interface Base {
+  readonly areaMm2: number;
+  /** Outer perimeter, all parts together. */
+  readonly perimeterMm: number;
+  /** Narrow places counted as closed for the perimeter. */
+  readonly gaps: readonly GapPlace[];
+  readonly method: Working['method'];
+}
+
+/** The base of a stack of at least one piece. `footprint` is its own, taken over where every piece is on the table. */
+export function baseOfStack(stack: Stack, footprint: UnionFacts, options: MeasureOptions): Base {
+  const onTable = piecesOnTable(stack);
+  switch (options.base) {
+    case 'outline-of-pieces-on-table':
+      return onTable.length === stack.pieces.length
+        ? baseOfUnion(footprint)
+        : unionBase(
+            onTable.map((piece) => piece.outline),
+            options,
+          );
+    case 'contact-patches':
+      return unionBase(onTable.flatMap(patchesOnTable), options);
+    case 'hull-of-contacts':
+      return hullBase(onTable.flatMap((piece) => [...patchesOnTable(piece), ...pointsOnTable(piece)]));
+  }
+}
+
+/** The base of a traced build: the outlines marked as on the table. Contacts do not show on a photo from above. */
+export function baseOfTraced(outlines: readonly TracedOutline[], options: MeasureOptions): Shown<Base> {
+  const onTable = outlines.filter((traced) => traced.onTable).map((traced) => traced.outline);
+  return onTable.length === 0 || options.base !== 'outline-of-pieces-on-table'
+    ? notShown('traced-outline-only')
+    : shown(unionBase(onTable, options));
+}
+
+/** Pieces that touch the table; one that hangs over it by more than a contact does not, even where it counts as carried. */
+function piecesOnTable(stack: Stack): readonly PlacedPiece[] {
+  const touching = new Set(
+    stack.supports
+      .filter(({ lower, closedMm }) => lower === 'table' && closedMm <= CONTACT_MM)
+      .map(({ upper }) => upper),
+  );
+  return stack.pieces.filter((piece) => touching.has(piece.index));
+}
+
+function unionBase(outlines: readonly Outline[], options: MeasureOptions): Base {
+  return baseOfUnion(unionFacts(outlines, { contactMm: CONTACT_MM, gapAllowanceMm: options.gapAllowanceMm }));
+}
+
+function baseOfUnion({ areaMm2, outerPerimeterMm, gaps }: UnionFacts): Base {
+  return { areaMm2, perimeterMm: outerPerimeterMm, gaps, method: 'boundary-walk' };
+}
+
+function hullBase(contacts: readonly Outline[]): Base {
+  const { areaMm2, perimeterMm } = hullOf(contacts);
+  return { areaMm2, perimeterMm, gaps: [], method: 'hull' };
+}

@@ -1,0 +1,8 @@
+// Faces by the counting convention: flat faces, or every surface, curved ones too.
+
+import type { MeasureDefinition } from '../measure.ts';
+import { countMeasure } from './count.ts';
+
+export const faces: MeasureDefinition = countMeasure('faces', 'F', (counts, convention) =>
+  convention === 'all-surfaces' ? counts.flatFaces + counts.curvedSurfaces : counts.flatFaces,
+);

@@ -1,0 +1,7 @@
+// Facts of a build: what is measured, how, and how far off it may be.
+
+export type { MeasureIssue, PieceKinds } from './build.ts';
+export { MEASURES } from './catalogue.ts';
+export type { MeasureDefinition } from './measure.ts';
+export { measureBuild } from './measure-build.ts';
+export * from './types.ts';

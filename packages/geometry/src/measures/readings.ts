@@ -1,0 +1,66 @@
+// The lengths of a build that somebody read on a ruler: each size of each kind used, the height of a traced build, and
+// the edge of each traced outline. Each can be nudged, and gives the build as it would then have been measured. mm.
+
+import { NUDGE_MM } from '../kernel/tolerance.ts';
+import { CATALOGUE } from '../solids/catalogue.ts';
+import type { SolidSpec } from '../solids/types.ts';
+import type { Layout, TracedOutline } from '../stack/types.ts';
+import type { Build } from './build.ts';
+import { kindsUsed } from './build.ts';
+import type { MeasureContext } from './context.ts';
+import { grownOutline } from './grown-outline.ts';
+import { linksOf } from './in-touch.ts';
+import { laidSizeReading, resized } from './size-reading.ts';
+
+export interface Reading {
+  /** How far to nudge it, mm: so little that what touches goes on touching and nothing else does. */
+  readonly nudgeMm: number;
+  /** The build as it would be, had this one reading come out larger by so much. */
+  readonly nudged: (byMm: number) => Build;
+}
+
+/** Every reading that the measures of the build may depend on. */
+export function readingsOf(build: Build, context: MeasureContext): readonly Reading[] {
+  return [...sizeReadings(build, context), ...traceReadings(build)];
+}
+
+function sizeReadings(build: Build, { stack }: MeasureContext): readonly Reading[] {
+  const links = stack.shown ? linksOf(stack.value) : [];
+  return kindsUsed(build).flatMap((kind) =>
+    lengthsOf(build.kinds.get(kind)).map((size) =>
+      build.layout.kind === 'laid-out' && stack.shown
+        ? laidSizeReading(build.layout, build.kinds, stack.value, links, kind, size)
+        : plainReading((byMm) => ({ layout: build.layout, kinds: resized(build.kinds, kind, size, byMm) })),
+    ),
+  );
+}
+
+/** Names of the sizes that were read on a ruler: lengths, and not how many sides a prism has. */
+function lengthsOf(spec: SolidSpec | undefined): readonly string[] {
+  if (spec === undefined) return [];
+  const fields = CATALOGUE[spec.solid].fields.filter(({ unit }) => unit === 'mm');
+  const lengths = new Set(fields.flatMap(({ name, otherwise }) => [name, ...otherwise]));
+  return Object.keys(spec.sizes).filter((size) => lengths.has(size));
+}
+
+function traceReadings({ layout, kinds }: Build): readonly Reading[] {
+  if (layout.kind !== 'traced') return [];
+  const { outlines, heightMm } = layout;
+  const as = (changed: Layout): Build => ({ layout: changed, kinds });
+  const edges = outlines.map((_, index) =>
+    plainReading((byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
+  );
+  return heightMm === undefined
+    ? edges
+    : [...edges, plainReading((byMm) => as({ ...layout, heightMm: heightMm + byMm }))];
+}
+
+function withGrown(outlines: readonly TracedOutline[], index: number, byMm: number): readonly TracedOutline[] {
+  return outlines.map((traced, at) =>
+    at === index ? { ...traced, outline: grownOutline(traced.outline, byMm) } : traced,
+  );
+}
+
+function plainReading(nudged: Reading['nudged']): Reading {
+  return { nudgeMm: NUDGE_MM, nudged };
+}

@@ -1,0 +1,62 @@
+// How far off each measure may be when every length was read on a ruler with divisions. A reading of resolution s has
+// the standard uncertainty s / sqrt(12). A measure m of readings r1, r2 ... has u(m)^2 = sum of (dm/dr)^2 u^2: one
+// reading used twice adds linearly, different readings in quadrature. Expanded by 2: about 95 %.
+// Source: GUM (JCGM 100:2008) F.2.2.1, 5.1.2 eq. 10, 6.2; the slopes are differences of the measures themselves.
+
+import { NUDGE_MM } from '../kernel/tolerance.ts';
+import type { Build } from './build.ts';
+import { contextOfBuild } from './build.ts';
+import { MEASURES } from './catalogue.ts';
+import type { MeasureContext } from './context.ts';
+import type { MeasureDefinition } from './measure.ts';
+import type { Reading } from './readings.ts';
+import { readingsOf } from './readings.ts';
+import type { MeasureId, MeasureOptions } from './types.ts';
+
+/** Coverage factor of the expanded uncertainty. */
+const COVERAGE = 2;
+
+/** Expanded uncertainty of every measure that is not a count, in the unit of the measure; none for one not measured. */
+export function tolerancesOf(build: Build, context: MeasureContext): ReadonlyMap<MeasureId, number> {
+  const standardMm = context.options.rulerStepMm / Math.sqrt(12);
+  const options = steadied(context.options);
+  const around = readingsOf(build, context).map((reading) => endsOf(reading, build, options));
+  return new Map(
+    MEASURES.filter(({ unit }) => unit !== 'count').map((definition) => {
+      const slopes = around.map((ends) => slopeOf(definition, ends));
+      return [definition.id, COVERAGE * standardMm * Math.hypot(...slopes)];
+    }),
+  );
+}
+
+/** The build with one reading a little less and a little more, and by how much, mm. */
+interface Ends {
+  readonly low: MeasureContext;
+  readonly high: MeasureContext;
+  readonly apartMm: number;
+}
+
+/** Where the reading cannot be more, or less (a triangle at its limit), the build itself is that end. */
+function endsOf({ nudged, nudgeMm }: Reading, build: Build, options: MeasureOptions): Ends | null {
+  const [low, high] = [contextOfBuild(nudged(-nudgeMm), options), contextOfBuild(nudged(nudgeMm), options)];
+  if (low.ok && high.ok) return { low: low.value, high: high.value, apartMm: 2 * nudgeMm };
+  const here = contextOfBuild(build, options);
+  if (low.ok && here.ok) return { low: low.value, high: here.value, apartMm: nudgeMm };
+  if (high.ok && here.ok) return { low: here.value, high: high.value, apartMm: nudgeMm };
+  return null;
+}
+
+/**
+ * The options for nudged builds: the allowance a little wider, so that a gap just as wide as the allowance is closed
+ * before and after. Which gaps are closed is a choice of the challenge; it must not jump while a slope is taken.
+ */
+function steadied(options: MeasureOptions): MeasureOptions {
+  return { ...options, gapAllowanceMm: options.gapAllowanceMm + 2 * NUDGE_MM };
+}
+
+/** How much the measure grows per mm of the reading; 0 for a reading that can be neither more nor less. */
+function slopeOf({ measure }: MeasureDefinition, ends: Ends | null): number {
+  if (ends === null) return 0;
+  const [below, above] = [measure(ends.low), measure(ends.high)];
+  return below.found && above.found ? (above.value - below.value) / ends.apartMm : 0;
+}

@@ -1,0 +1,33 @@
+// Upright boxes in the plane, for a quick "cannot touch" before any exact question; mm.
+
+import type { Side } from './edge.ts';
+
+export interface Box {
+  readonly minX: number;
+  readonly minY: number;
+  readonly maxX: number;
+  readonly maxY: number;
+}
+
+/** True when the boxes touch, overlap, or come within `reachMm` of each other along both axes. */
+export const boxesMeet = (a: Box, b: Box, reachMm: number): boolean =>
+  a.minX <= b.maxX + reachMm && b.minX <= a.maxX + reachMm && a.minY <= b.maxY + reachMm && b.minY <= a.maxY + reachMm;
+
+export function boxOfSide({ ax, ay, bx, by }: Side): Box {
+  return { minX: Math.min(ax, bx), minY: Math.min(ay, by), maxX: Math.max(ax, bx), maxY: Math.max(ay, by) };
+}
+
+/** The smallest box around all of them; around none it is empty (min above max). */
+export function boxAround(boxes: readonly Box[]): Box {
+  let minX = Number.POSITIVE_INFINITY;
+  let minY = Number.POSITIVE_INFINITY;
+  let maxX = Number.NEGATIVE_INFINITY;
+  let maxY = Number.NEGATIVE_INFINITY;
+  for (const box of boxes) {
+    minX = Math.min(minX, box.minX);
+    minY = Math.min(minY, box.minY);
+    maxX = Math.max(maxX, box.maxX);
+    maxY = Math.max(maxY, box.maxY);
+  }
+  return { minX, minY, maxX, maxY };
+}

@@ -1,0 +1,10 @@
+// Outlines seen from above: area, perimeter, parts and holes of their union, overlaps, hulls, and unions for drawing.
+
+export { outlineAreaMm2 } from './area.ts';
+export type { BoundaryArc, BoundaryLine, BoundaryMouth, BoundaryPart } from './boundary.ts';
+export type { ClosedGap } from './gaps.ts';
+export type { HullFacts } from './hull.ts';
+export { hullOf } from './hull.ts';
+export { overlapAreaMm2 } from './overlap.ts';
+export type { GapPolicy, UnionFacts, UnionLoop } from './union-facts.ts';
+export { unionFacts } from './union-facts.ts';

@@ -1,0 +1,88 @@
+// Outlines made ready for the boundary walk: moved to a local origin, cleaned, cut into convex pieces, largest first.
+
+import { signedAreaMm2, ringLengthMm } from '../kernel/polygon.ts';
+import type { Outline, PolygonOutline } from '../kernel/outline.ts';
+import { COINCIDENT_RELATIVE, COORDINATE_ROUNDING, NODE_RELATIVE } from '../kernel/tolerance.ts';
+import type { Vec2 } from '../kernel/vec.ts';
+import { length2, sub2 } from '../kernel/vec.ts';
+import type { Box } from './box.ts';
+import { boxAround } from './box.ts';
+import { cleanRing, counterClockwise, isConvexRing } from './clean-ring.ts';
+import type { Corner, Piece } from './piece.ts';
+import { discPiece, polygonPiece, withFacing } from './piece.ts';
+import { trapezoidsOf } from './trapezoids.ts';
+
+/** Where the local origin lies, and how near two things must be to be one; mm. */
+export interface LocalFrame {
+  readonly origin: Vec2;
+  /** Boundaries nearer than this coincide. */
+  readonly noiseMm: number;
+  /** Ends of boundary pieces nearer than this are one node. */
+  readonly nodeMm: number;
+}
+
+/**
+ * The frame in which the walk works: about the middle of all outlines.
+ * Throws RangeError on a coordinate or radius that is not finite: such input is refused before it gets here.
+ */
+export function frameOf(outlines: readonly Outline[]): LocalFrame {
+  const box = boxAround(outlines.map(boxOfOutline));
+  if (box.minX > box.maxX) return { origin: [0, 0], noiseMm: 0, nodeMm: 0 };
+  const size = Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
+  if (!Number.isFinite(size)) throw new RangeError('an outline with a coordinate that is not finite');
+  const farthest = Math.max(-box.minX, -box.minY, box.maxX, box.maxY);
+  const noiseMm = Math.max(COINCIDENT_RELATIVE * size, COORDINATE_ROUNDING * farthest);
+  return {
+    origin: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2],
+    noiseMm,
+    nodeMm: Math.max(NODE_RELATIVE * size, 2 * noiseMm),
+  };
+}
+
+/** The pieces of all outlines, largest first. Outlines without area give none. */
+export function piecesOf(outlines: readonly Outline[], frame: LocalFrame): readonly Piece[] {
+  return outlines
+    .flatMap((outline, owner) => piecesOfOne(outline, owner, frame))
+    .sort((a, b) => b.areaMm2 - a.areaMm2);
+}
+
+function boxOfOutline(outline: Outline): Box {
+  if (outline.kind === 'polygon') {
+    return boxAround(outline.points.map(([x, y]) => ({ minX: x, minY: y, maxX: x, maxY: y })));
+  }
+  const { centre, radiusMm } = outline;
+  return {
+    minX: centre[0] - radiusMm,
+    minY: centre[1] - radiusMm,
+    maxX: centre[0] + radiusMm,
+    maxY: centre[1] + radiusMm,
+  };
+}
+
+function piecesOfOne(outline: Outline, owner: number, frame: LocalFrame): readonly Piece[] {
+  if (outline.kind === 'polygon') return polygonPieces(outline, owner, frame);
+  return outline.radiusMm > frame.noiseMm
+    ? [discPiece(sub2(outline.centre, frame.origin), outline.radiusMm, owner)]
+    : [];
+}
+
+function polygonPieces(outline: PolygonOutline, owner: number, { origin, noiseMm }: LocalFrame): readonly Piece[] {
+  const ring = cleanRing(outline.points.map((point) => sub2(point, origin)), noiseMm);
+  const rings = isConvexRing(ring)
+    ? [withFacing(counterClockwise(ring))]
+    : trapezoidsOf(withFacing(ring), noiseMm).map((corners) => distinct(corners, noiseMm));
+  return rings.filter((corners) => hasArea(corners, noiseMm)).map((corners) => polygonPiece(corners, owner));
+}
+
+/** The corners without those that lie on the one after: a trapezoid may be a triangle. */
+function distinct(ring: readonly Corner[], noiseMm: number): readonly Corner[] {
+  return ring.filter((corner, i) => {
+    const next = ring[i + 1] ?? ring[0];
+    return next !== undefined && length2(sub2(corner.at, next.at)) > noiseMm;
+  });
+}
+
+function hasArea(ring: readonly Corner[], noiseMm: number): boolean {
+  const points = ring.map((corner) => corner.at);
+  return ring.length >= 3 && signedAreaMm2(points) > noiseMm * ringLengthMm(points);
+}

@@ -1,0 +1,45 @@
+// From a layout to a stack: every piece in building order is dropped onto the pieces laid before it. Heights are never
+// taken from outside; the table is z = 0. mm, rad.
+
+import type { Result } from '../kernel/result.ts';
+import { failure, success } from '../kernel/result.ts';
+import { bodyBox } from './body-box.ts';
+import { checkLayout } from './check-layout.ts';
+import { faceContacts } from './face-contacts.ts';
+import { landOn, standAmong } from './landing.ts';
+import { placePiece } from './place.ts';
+import { earlierNeighbours } from './plan-grid.ts';
+import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support } from './types.ts';
+
+/**
+ * The build that a layout describes. Refused with every unknown name and impossible position at once; a layout free of
+ * these is refused with every piece that was put on the table ("on": "table") where an earlier one is in its way.
+ */
+export function buildStack(pieces: readonly LaidPiece[], solids: SolidsByKind): Result<Stack, StackIssue> {
+  const checked = checkLayout(pieces, solids);
+  if (!checked.ok) return checked;
+
+  const laidOut = checked.value.map((known, index) => ({ known, onTable: placePiece(known, index, 0) }));
+  const neighbours = earlierNeighbours(
+    laidOut.map(({ onTable }) => bodyBox(onTable.body)),
+    0,
+  );
+  const placed: PlacedPiece[] = [];
+  const supports: Support[] = [];
+  const issues: StackIssue[] = [];
+  for (const { known, onTable } of laidOut) {
+    const { index } = onTable;
+    const earlier = neighbours(index).flatMap((other) => placed[other] ?? []);
+    const landing = known.laid.on === 'table' ? standAmong(onTable, earlier) : landOn(onTable, earlier);
+    if ('depthMm' in landing) {
+      const details = { other: landing.other, depthMm: landing.depthMm };
+      issues.push({ code: 'overlaps', path: ['pieces', index, 'on'], details });
+      placed.push(onTable);
+    } else {
+      supports.push(...landing.supports);
+      placed.push(placePiece(known, index, landing.bottomMm));
+    }
+  }
+  if (issues.length > 0) return failure(issues);
+  return success({ pieces: placed, supports, faceContacts: faceContacts(placed) });
+}

@@ -1,0 +1,83 @@
+// Where a piece comes to rest: dropped onto what is below it, or put on the table beside and under what is there.
+// Pieces are handed in standing on the table (bottomMm 0). Frame of the table, mm.
+
+import { CONTACT_MM, SIDE_BY_SIDE_MM } from '../kernel/tolerance.ts';
+import type { Vec3 } from '../kernel/vec.ts';
+import type { Drop } from './drop-height.ts';
+import { dropHeight } from './drop-height.ts';
+import { planOverlapDepth } from './plan-overlap.ts';
+import type { PlacedPiece, Support } from './types.ts';
+
+export interface Landing {
+  readonly bottomMm: number;
+  readonly supports: readonly Support[];
+}
+
+/** Another piece in the way, and how deep the two overlap, mm. */
+export interface Clash {
+  readonly other: number;
+  readonly depthMm: number;
+}
+
+/**
+ * The highest place at which `piece`, coming straight down, meets one of `below` or the table, and all that it rests on
+ * there. `below` is looked through in order: quickest with the highest first.
+ */
+export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[]): Landing {
+  let bottomMm = TABLE.heightMm;
+  const met: Footing[] = [TABLE];
+  for (const lower of below) {
+    if (lower.topMm < bottomMm - CONTACT_MM || standSideBySide(piece, lower)) continue;
+    const drop = dropHeight(piece.body, lower.body);
+    if (drop === null) continue;
+    bottomMm = Math.max(bottomMm, drop.heightMm);
+    met.push({ lower: lower.index, heightMm: drop.heightMm, normal: drop.normal });
+  }
+  // A stated slack for measured sizes (pieces whose heights differ by less carry together) will widen this width.
+  const carrying = met.filter(({ heightMm }) => bottomMm - heightMm <= CONTACT_MM);
+  return { bottomMm, supports: carrying.map((footing) => support(piece.index, footing, bottomMm)) };
+}
+
+/**
+ * Puts `piece` on the table among `others`: the first of them that it overlaps by more than a contact's width, or else
+ * what it rests on and what now rests on it.
+ */
+export function standAmong(piece: PlacedPiece, others: readonly PlacedPiece[]): Clash | Landing {
+  const supports: Support[] = [support(piece.index, TABLE, 0)];
+  for (const other of others) {
+    if (other.bottomMm > piece.topMm + CONTACT_MM || standSideBySide(piece, other)) continue;
+    const over = dropHeight(piece.body, other.body);
+    const under = dropHeight(other.body, piece.body);
+    if (over === null || under === null) continue;
+    const depthMm = Math.min(planOverlapDepth(piece.outline, other.outline), depth(over), depth(under));
+    if (depthMm > CONTACT_MM) return { other: other.index, depthMm };
+    if (touches(over)) supports.push(support(piece.index, { lower: other.index, ...over }, 0));
+    if (touches(under)) supports.push(support(other.index, { lower: piece.index, ...under }, 0));
+  }
+  return { bottomMm: 0, supports };
+}
+
+/** What a piece can rest on: at which height of its lowest point, and with which normal. */
+interface Footing {
+  readonly lower: Support['lower'];
+  readonly heightMm: number;
+  readonly normal: Vec3;
+}
+
+const TABLE: Footing = { lower: 'table', heightMm: 0, normal: [0, 0, 1] };
+
+const support = (upper: number, { lower, heightMm, normal }: Footing, bottomMm: number): Support => ({
+  upper,
+  lower,
+  normal,
+  closedMm: Math.max(0, bottomMm - heightMm),
+});
+
+const standSideBySide = (a: PlacedPiece, b: PlacedPiece): boolean =>
+  planOverlapDepth(a.outline, b.outline) <= SIDE_BY_SIDE_MM;
+
+/** How deep the two overlap along the contact normal; negative when the upper one is clear of the lower. */
+const depth = (drop: Drop): number => drop.heightMm * drop.normal[2];
+
+/** True when the upper one, where it is now, lies on the lower: no gap and no overlap beyond a contact's width. */
+const touches = (drop: Drop): boolean => -drop.heightMm <= CONTACT_MM && depth(drop) <= CONTACT_MM;

@@ -1,0 +1,42 @@
+// The points table, row by row: how many times `per` goes into the measure, rounded by the row's rule, times its points.
+// Rules [P..] of RULES.md. Every number shown is the number used: times, points and sum are fixed to a millionth.
+
+import type { Millionths } from '../rounding/fixed.ts';
+import { fromMillionths, MILLIONTHS_IN_ONE, toMillionths } from '../rounding/fixed.ts';
+import { divideRounded } from '../rounding/round.ts';
+import { exactSum } from '../rounding/sum.ts';
+import type { Facts, PointsLine, PointsRow } from '../types.ts';
+
+export interface PointsTable {
+  /** One line a row, in the order of the rows. */
+  readonly lines: readonly PointsLine[];
+  readonly sum: number;
+}
+
+/** What the facts earn. Throws RangeError when a row's `per` is not positive. */
+export function pointsLines(rows: readonly PointsRow[], facts: Facts): PointsTable {
+  const lines = rows.map((row) => pointsLine(row, facts));
+  return { lines, sum: exactSum(lines.map((line) => line.points)) };
+}
+
+function pointsLine(row: PointsRow, facts: Facts): PointsLine {
+  const value = facts.get(row.measure)?.value ?? null;
+  const named = { row: row.id, measure: row.measure };
+  if (value === null) return { ...named, value: null, times: null, points: 0, limited: null };
+  const times = timesIn(toMillionths(value), toMillionths(row.per), row);
+  const earned = divideRounded(times * toMillionths(row.points), MILLIONTHS_IN_ONE, 'nearest');
+  return { ...named, value, times: fromMillionths(times), ...limit(earned, row) };
+}
+
+/** How many times `per` goes into the value, in millionths: of a whole number unless the row does not round. */
+function timesIn(value: Millionths, per: Millionths, { rounding }: PointsRow): Millionths {
+  return rounding === 'none'
+    ? divideRounded(value * MILLIONTHS_IN_ONE, per, 'nearest')
+    : divideRounded(value, per, rounding) * MILLIONTHS_IN_ONE;
+}
+
+function limit(earned: Millionths, { capPoints, floorPoints }: PointsRow): Pick<PointsLine, 'points' | 'limited'> {
+  if (capPoints !== undefined && earned > toMillionths(capPoints)) return { points: capPoints, limited: 'cap' };
+  if (floorPoints !== undefined && earned < toMillionths(floorPoints)) return { points: floorPoints, limited: 'floor' };
+  return { points: fromMillionths(earned), limited: null };
+}

@@ -1,0 +1,54 @@
+// Standings of one challenge. Rules [K..] of RULES.md. Neither the order of the entries nor the names of the groups
+// decide anything: among equals the list goes by group id, so that it looks the same each time, at the same place.
+
+import type { Entry, OutReason, RankingRule, Standing } from '../types.ts';
+import type { KeyValue } from './keys.ts';
+import { compareKeys, keyValues } from './keys.ts';
+import { withinError } from './near.ts';
+import { byGroup, byId, places } from './places.ts';
+
+/** One standing an entry: those with a place, the best first, then those that are out. One entry a group. */
+export function rank(entries: readonly Entry[], rule: RankingRule): Standing[] {
+  const runners = entries.map((entry) => runnerOf(entry, rule)).sort(byGroup);
+  const near = withinError(runners.flatMap((runner) => readingOf(runner, rule)));
+  const placed = places(
+    runners.filter(({ out }) => out === null),
+    (a, b) => compareKeys(a.keys, b.keys),
+  );
+  const placeOf = new Map(placed.map(({ item, place }) => [item.group, place]));
+  return [
+    ...placed.map(({ item, place, sharedWith }) => ({
+      ...withoutPlace(item),
+      place,
+      sharedWith: sharedWith.map(({ group }) => group),
+      withinErrorOf: (near.get(item.group) ?? []).filter((other) => placeOf.get(other) !== place).sort(byId),
+    })),
+    ...runners.filter(({ out }) => out !== null).map(withoutPlace),
+  ];
+}
+
+interface Runner {
+  readonly group: string;
+  readonly entry: Entry;
+  readonly keys: readonly KeyValue[];
+  readonly out: OutReason | null;
+}
+
+function runnerOf(entry: Entry, rule: RankingRule): Runner {
+  const keys = keyValues(entry.values, rule);
+  const unmeasured = (entry.values.get(rule.first.by)?.value ?? null) === null;
+  const out = entry.out ?? (unmeasured ? { code: 'not-measured' as const, measure: rule.first.by } : null);
+  return { group: entry.group, entry, keys, out };
+}
+
+/** The first key as it was measured, before rounding; of those with a place only. */
+function readingOf({ group, entry, out }: Runner, { first }: RankingRule) {
+  const fact = entry.values.get(first.by);
+  if (out !== null || fact === undefined || fact.value === null) return [];
+  return [{ group, value: fact.value, tolerance: fact.tolerance }];
+}
+
+function withoutPlace({ group, keys, out }: Runner): Standing {
+  const decidedBy = keys.map(({ by, value }) => ({ by, value }));
+  return { group, place: null, decidedBy, sharedWith: [], withinErrorOf: [], out };
+}

@@ -1,0 +1,71 @@
+// Measures by name, with their amounts: "5 pieces", "25.5 cm", "3.5 of 4" for a judged criterion.
+
+import type { Catalogue } from './catalogue.ts';
+import { lookUp } from './issue.ts';
+import type { CountedThing } from './keys.ts';
+import { trimmed } from './numbers.ts';
+import { exact, reading } from './quantities.ts';
+import { fill } from './say.ts';
+import type { Voice } from './voice.ts';
+
+/** What the fact ids of criteria and of kinds of piece begin with. */
+const JUDGED = 'judged:';
+const KIND = 'kind:';
+
+/** The name of a measure that pupils read; of a criterion the name that the teacher gave it. */
+export const measureName = (measure: string, voice: Voice): string =>
+  nameIn(voice.words.names.measures, measure, voice);
+
+/** The same in the trade's words, for the teacher. */
+export const plainMeasureName = (measure: string, voice: Voice): string =>
+  nameIn(voice.words.names.plainMeasures, measure, voice);
+
+/** A measured amount in honest digits. `tolerance` in the unit of the measure. */
+export function amount(measure: string, value: number, tolerance: number, voice: Voice): string {
+  const { reader, words } = voice;
+  return (
+    unitless(measure, value, voice) ??
+    reading(value, reader.unitOf(measure), tolerance, reader.ruler, words.decimalMark)
+  );
+}
+
+/** An amount that is known exactly, such as a limit, in full. */
+export function exactAmount(measure: string, value: number, voice: Voice): string {
+  const { reader, words } = voice;
+  return (
+    unitless(measure, value, voice) ??
+    exact(value, reader.unitOf(measure), reader.ruler, words.decimalMark)
+  );
+}
+
+/** "1 point", "2.5 points": the noun follows the number as it is shown. */
+export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue): string {
+  const [one, several] = names.counted[thing];
+  const number = trimmed(value, 0, 2, decimalMark);
+  return `${number} ${number === '1' || number === '−1' ? one : several}`;
+}
+
+export const isCounted = (measure: string, { names }: Catalogue): measure is CountedThing =>
+  Object.hasOwn(names.counted, measure);
+
+/** With a capital, for the beginning of a sentence. */
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** "Puffins, Terns and Gannets". */
+export function listed(items: readonly string[], and: string): string {
+  const last = items.at(-1) ?? '';
+  return items.length < 2 ? last : `${items.slice(0, -1).join(', ')}${and}${last}`;
+}
+
+function nameIn(table: Readonly<Record<string, string>>, measure: string, { reader }: Voice): string {
+  if (measure.startsWith(JUDGED)) return reader.criterionName(measure.slice(JUDGED.length));
+  if (measure.startsWith(KIND)) return reader.kindName(measure.slice(KIND.length));
+  return lookUp(table, measure) ?? measure;
+}
+
+function unitless(measure: string, value: number, { reader, words }: Voice): string | null {
+  if (measure.startsWith(JUDGED)) return fill(words.results.mark, { mark: trimmed(value, 0, 2, words.decimalMark) });
+  if (measure.startsWith(KIND)) return counted('pieces', value, words);
+  if (isCounted(measure, words)) return counted(measure, value, words);
+  return reader.unitOf(measure) === 'count' ? trimmed(value, 0, 2, words.decimalMark) : null;
+}

@@ -1,0 +1,71 @@
+// The words about builds, in the language, the ruler and the names of one class.
+
+import type { Adjustment, Decision, Report, ReportedFact, StockBreach } from '@cairnmark/engine';
+import type { GapPlace, Step, Unit, Working } from '@cairnmark/geometry';
+import type { OutReason, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine, Standing } from '@cairnmark/scoring';
+import { amount, counted, exactAmount, measureName, plainMeasureName } from './amounts.ts';
+import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
+import { pointsSentence } from './points.ts';
+import { exact, plusMinus } from './quantities.ts';
+import { ruleSentence, stockSentence } from './rules.ts';
+import { fill } from './say.ts';
+import { orderText, outSentence, placeNotes } from './standings.ts';
+import type { Voice } from './voice.ts';
+import { stepLines } from './working.ts';
+
+/** Values are in the engine's units; tolerances are expanded ones, in the unit of the value. */
+export interface ClassWords {
+  /** Name of a measure as pupils read it; a criterion by its own name. */
+  label(measure: string): string;
+  /** The trade's name of a measure. */
+  plainLabel(measure: string): string;
+  /** A measured amount in honest digits. */
+  amount(measure: string, value: number, tolerance: number): string;
+  /** An amount that is known exactly: a limit, a rounded value. */
+  exactAmount(measure: string, value: number): string;
+  /** A size or another exact value by its unit alone. */
+  exact(value: number, unit: Unit): string;
+  /** "± 0.3 cm", empty for 0. */
+  plusMinus(tolerance: number, unit: Unit): string;
+  /** The value that counts with its tolerance, or why there is none. */
+  fact(fact: ReportedFact): string;
+  /** Values that stand beside the one that counts, each with where it came from, and the readings. */
+  otherValues(fact: ReportedFact): readonly string[];
+  working(working: Working): readonly string[];
+  steps(steps: readonly Step[]): readonly string[];
+  gap(gap: GapPlace): string;
+  rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
+  stock(breach: StockBreach): string;
+  points(line: PointsLine, row: PointsRow, tolerance: number): string;
+  adjustment(adjustment: Adjustment): string;
+  out(reason: OutReason, report: Report | null, rules: readonly Requirement[]): string;
+  placeNotes(standing: Pick<Standing, 'sharedWith' | 'withinErrorOf'>): readonly string[];
+  order(rule: RankingRule): string;
+  decision(decision: Decision, fact: ReportedFact | null): string;
+}
+
+export function classWords(voice: Voice): ClassWords {
+  const { words, reader } = voice;
+  return {
+    label: (measure) => measureName(measure, voice),
+    plainLabel: (measure) => plainMeasureName(measure, voice),
+    amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
+    exactAmount: (measure, value) => exactAmount(measure, value, voice),
+    exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
+    plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
+    fact: (fact) => factText(fact, voice),
+    otherValues: (fact) => otherValues(fact, voice),
+    working: (working) => workingText(working, voice),
+    steps: (steps) => stepLines(steps, voice),
+    gap: (gap) => gapSentence(gap, voice),
+    rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
+    stock: (breach) => stockSentence(breach, voice),
+    points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),
+    adjustment: ({ points, by, reason }) =>
+      fill(words.results['points.adjusted'], { points: counted('points', points, words), by, reason }),
+    out: (reason, report, rules) => outSentence(reason, report, rules, voice),
+    placeNotes: (standing) => placeNotes(standing, voice),
+    order: (rule) => orderText(rule, voice),
+    decision: (decision, fact) => decisionSentence(decision, fact, voice),
+  };
+}

@@ -1,0 +1,108 @@
+// English texts of the terminal: help, headings, and what is wrong with a call or a file.
+
+export const commands = {
+  help: `Cairnmark measures, scores and ranks builds of stacked solids.
+
+  cairnmark score [FILE...]     rank the groups of a class; without a file, the demo class
+  cairnmark measure [FILE...]   all facts of one build, each with its working
+  cairnmark solids              the solids, their sizes and how they rest
+  cairnmark check FILE...       say what is wrong with a file
+  cairnmark help [COMMAND]      this text, or more about one command
+
+Options of every command:
+  --lang en|es                  language of the answer
+
+Lists are counted from 1. The command ends with 0 when all is well, with 1 when a file has a fault,
+with 2 when the command was not understood.
+`,
+  'help.cautions': 'Cautions',
+  'help.score': `cairnmark score [FILE...] [--rows] [--as table|json|csv] [--lang en|es]
+
+Ranks the groups, challenge by challenge, and adds up the day. FILE is a class file; or name one
+challenge file and the attempt files that belong to it. Without a file the demo class is scored.
+
+  --rows       also show the points of every build, row by row
+  --as table   for people (this is the usual way)
+  --as json    everything the engine found, as data: mm, mm², mm³
+  --as csv     one line a build, for a spreadsheet: a comma between cells, a point in numbers; an empty
+               cell was not measured, which is not 0
+`,
+  'help.measure': `cairnmark measure [FILE...] [--attempt ID] [--lang en|es]
+
+Shows all facts of one build with their workings. FILE is a class file; or name a challenge file and an
+attempt file; or none for the demo class. With more than one attempt, say which by its id.
+
+  --attempt ID   the build to show
+`,
+  'help.solids': `cairnmark solids [--lang en|es]
+
+Lists the solids that a kit can hold: the sizes each one asks for, other measurements that are taken
+instead, how many faces, edges and vertices it has, and the sides it can rest on.
+`,
+  'help.check': `cairnmark check FILE... [--lang en|es]
+
+Reads each file and says what is wrong with it, place by place, or that it is fine.
+`,
+  // What is wrong with a call.
+  'usage.command-unknown': 'There is no command "{name}". Use one of: {known}.',
+  'usage.option-unknown': 'There is no option "{name}" here. See: cairnmark help {command}',
+  'usage.option-alone': 'The option "{name}" needs a value after it. See: cairnmark help {command}',
+  'usage.option-value': 'The option "{name}" cannot be "{value}". Use one of: {known}.',
+  'usage.option-no-value': 'The option "{name}" takes no value. See: cairnmark help {command}',
+  'usage.no-file': 'Which file? See: cairnmark help {command}',
+  'usage.no-files-here': 'This command reads no file. See: cairnmark help {command}',
+  // What is wrong with a file, before it is read.
+  'file.line': '{file}: {sentence}',
+  'file.missing': 'There is no such file. Check the name.',
+  'file.folder': 'This is a folder. Name a file in it.',
+  'file.closed': 'This file cannot be opened. Check who may read it.',
+  'file.too-large': 'This file is too large. At most {most} MB are read. Split it into smaller files.',
+  'file.not-utf8': 'The text of this file is not UTF-8. Save it again as UTF-8.',
+  'file.fine': '{file}: fine ({format}).',
+  // Files that do not go together.
+  'files.nothing-to-score': 'A {format} alone cannot be scored. Name a class file, or a challenge file with its attempts.',
+  'files.no-challenge': 'No challenge stands beside these attempts. Name its file too.',
+  'files.two-challenges': 'This is a second challenge. Name one challenge file at a time.',
+  'files.two-classes': 'This is a second class. Name one class file at a time.',
+  'files.class-and-others': 'A class file holds all of it. Name it alone.',
+  'files.no-attempt': 'There is no attempt in these files. Add an attempt file.',
+  'files.attempt-unknown': 'There is no attempt "{id}". Use one of: {known}.',
+  'files.attempt-which': 'There are several attempts. Say which with --attempt: {known}.',
+  // Scores.
+  'score.invented': 'All data of this class is invented.',
+  'score.order': 'Ranking: {order}.',
+  'score.not-ranked': 'Not ranked',
+  'score.decisions': 'Decided by people',
+  'score.rows': 'Points, row by row',
+  'score.day': 'Whole day',
+  'score.total': 'Total: {total}',
+  'score.none': 'not measured',
+  'score.no-result': 'no result',
+  // Measures.
+  'measure.title': '{group}, {challenge} ({attempt})',
+  'measure.rules': 'Rules',
+  'measure.stock': 'More than the kit has',
+  'measure.source': '{value} ({source})',
+  'measure.base': 'On the table means: {base}.',
+  'measure.counting': 'Counting {counting}.',
+  'measure.touching': 'Surfaces nearer than {contact} touch.',
+  'measure.gap-allowance': 'From above, gaps up to {gap} count as closed.',
+  'measure.no-gaps': 'No gap was closed.',
+  // Solids.
+  'solids.sizes': 'Sizes: {sizes}.',
+  'solids.or': '{size}, or {others}',
+  'solids.whole': '{size}, a whole number',
+  'solids.example': 'With {sizes}:',
+  'solids.counts': '{counts}.',
+  'solids.rests': 'Rests on:',
+  'solids.resting': '{name}: {contact}, {height} high',
+  // Columns.
+  'column.place': 'Place',
+  'column.group': 'Group',
+  'column.notes': 'Notes',
+  'column.challenge': 'Challenge',
+  'column.attempt': 'Attempt',
+  'column.why': 'Why not ranked',
+  'column.total': 'Total',
+  'column.results': 'Results',
+} as const;

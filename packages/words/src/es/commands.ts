@@ -1,0 +1,104 @@
+// Spanish texts of the terminal.
+
+import type { CommandTexts } from '../catalogue.ts';
+
+export const commands: CommandTexts = {
+  help: `Cairnmark mide, puntúa y ordena construcciones de sólidos apilados.
+
+  cairnmark score [ARCHIVO...]    ordena los grupos de una clase; sin archivo, la clase de muestra
+  cairnmark measure [ARCHIVO...]  todos los datos de una construcción, cada uno con su cálculo
+  cairnmark solids                los sólidos, sus medidas y cómo se apoyan
+  cairnmark check ARCHIVO...      dice qué falla en un archivo
+  cairnmark help [ORDEN]          este texto, o más sobre una orden
+
+Opciones de todas las órdenes:
+  --lang en|es                    idioma de la respuesta
+
+Las listas se cuentan desde 1. La orden acaba con 0 si todo va bien, con 1 si un archivo tiene un fallo
+y con 2 si no se entendió la orden.
+`,
+  'help.cautions': 'Precauciones',
+  'help.score': `cairnmark score [ARCHIVO...] [--rows] [--as table|json|csv] [--lang en|es]
+
+Ordena los grupos, reto por reto, y suma el día. ARCHIVO es un archivo de clase; o nombra un archivo de
+reto y los archivos de intentos que le corresponden. Sin archivo se puntúa la clase de muestra.
+
+  --rows       muestra también los puntos de cada construcción, fila por fila
+  --as table   para personas (es lo normal)
+  --as json    todo lo que halló el motor, como datos: mm, mm², mm³
+  --as csv     una línea por construcción, para una hoja de cálculo: coma entre celdas, punto en los números;
+               una celda vacía es algo sin medir, que no es 0
+`,
+  'help.measure': `cairnmark measure [ARCHIVO...] [--attempt ID] [--lang en|es]
+
+Muestra todos los datos de una construcción con sus cálculos. ARCHIVO es un archivo de clase; o nombra un
+archivo de reto y uno de intento; o ninguno para la clase de muestra. Si hay más de un intento, di cuál
+por su identificador.
+
+  --attempt ID   la construcción que se muestra
+`,
+  'help.solids': `cairnmark solids [--lang en|es]
+
+Lista los sólidos que puede tener un juego de piezas: las medidas que pide cada uno, otras medidas que se
+aceptan en su lugar, cuántas caras, aristas y vértices tiene, y sobre qué lados puede apoyarse.
+`,
+  'help.check': `cairnmark check ARCHIVO... [--lang en|es]
+
+Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
+`,
+  'usage.command-unknown': 'No hay ninguna orden "{name}". Usa una de estas: {known}.',
+  'usage.option-unknown': 'Aquí no hay ninguna opción "{name}". Mira: cairnmark help {command}',
+  'usage.option-alone': 'La opción "{name}" necesita un valor detrás. Mira: cairnmark help {command}',
+  'usage.option-value': 'La opción "{name}" no puede ser "{value}". Usa una de estas: {known}.',
+  'usage.option-no-value': 'La opción "{name}" no lleva valor. Mira: cairnmark help {command}',
+  'usage.no-file': '¿Qué archivo? Mira: cairnmark help {command}',
+  'usage.no-files-here': 'Esta orden no lee ningún archivo. Mira: cairnmark help {command}',
+  'file.line': '{file}: {sentence}',
+  'file.missing': 'No existe ese archivo. Revisa el nombre.',
+  'file.folder': 'Esto es una carpeta. Nombra un archivo que esté dentro.',
+  'file.closed': 'Este archivo no se puede abrir. Revisa quién puede leerlo.',
+  'file.too-large': 'Este archivo es demasiado grande. Se leen {most} MB como máximo. Divídelo en archivos más pequeños.',
+  'file.not-utf8': 'El texto de este archivo no es UTF-8. Guárdalo otra vez como UTF-8.',
+  'file.fine': '{file}: está bien ({format}).',
+  'files.nothing-to-score': 'Un archivo {format} solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
+  'files.no-challenge': 'Junto a estos intentos falta el reto. Nombra también su archivo.',
+  'files.two-challenges': 'Este es un segundo reto. Nombra un solo archivo de reto.',
+  'files.two-classes': 'Esta es una segunda clase. Nombra un solo archivo de clase.',
+  'files.class-and-others': 'Un archivo de clase lo tiene todo. Nómbralo solo.',
+  'files.no-attempt': 'En estos archivos no hay ningún intento. Añade un archivo de intento.',
+  'files.attempt-unknown': 'No hay ningún intento "{id}". Usa uno de estos: {known}.',
+  'files.attempt-which': 'Hay varios intentos. Di cuál con --attempt: {known}.',
+  'score.invented': 'Todos los datos de esta clase son inventados.',
+  'score.order': 'Orden: {order}.',
+  'score.not-ranked': 'Sin puesto',
+  'score.decisions': 'Decidido por personas',
+  'score.rows': 'Puntos, fila por fila',
+  'score.day': 'Todo el día',
+  'score.total': 'Total: {total}',
+  'score.none': 'sin medir',
+  'score.no-result': 'sin resultado',
+  'measure.title': '{group}, {challenge} ({attempt})',
+  'measure.rules': 'Reglas',
+  'measure.stock': 'Más de lo que tiene el juego',
+  'measure.source': '{value} ({source})',
+  'measure.base': 'Sobre la mesa quiere decir: {base}.',
+  'measure.counting': 'Se cuenta según {counting}.',
+  'measure.touching': 'Dos superficies a menos de {contact} se tocan.',
+  'measure.gap-allowance': 'Desde arriba, los huecos de hasta {gap} cuentan como cerrados.',
+  'measure.no-gaps': 'No se cerró ningún hueco.',
+  'solids.sizes': 'Medidas: {sizes}.',
+  'solids.or': '{size}, o bien {others}',
+  'solids.whole': '{size}, un número entero',
+  'solids.example': 'Con {sizes}:',
+  'solids.counts': '{counts}.',
+  'solids.rests': 'Se apoya en:',
+  'solids.resting': '{name}: {contact}, {height} de alto',
+  'column.place': 'Puesto',
+  'column.group': 'Grupo',
+  'column.notes': 'Notas',
+  'column.challenge': 'Reto',
+  'column.attempt': 'Intento',
+  'column.why': 'Por qué no tiene puesto',
+  'column.total': 'Total',
+  'column.results': 'Resultados',
+};

@@ -1,0 +1,90 @@
+// The facts of a build: name, value with its tolerance, where it came from, and how it was worked out.
+
+import type { Decision, ReportedFact } from '@cairnmark/engine';
+import type { GapPlace, Working } from '@cairnmark/geometry';
+import { amount, exactAmount, listed, measureName } from './amounts.ts';
+import type { Catalogue } from './catalogue.ts';
+import { exact, plusMinus } from './quantities.ts';
+import { fill } from './say.ts';
+import type { Voice } from './voice.ts';
+import { workingLines } from './working.ts';
+
+/** "25.5 cm ± 0.3 cm", "5 pieces", or the reason why there is no number. What a person decided is shown in full. */
+export function factText(fact: ReportedFact, voice: Voice): string {
+  const { reader, words } = voice;
+  if (fact.value === null) return unmeasuredText(fact, words);
+  const value =
+    fact.source === 'decided'
+      ? exactAmount(fact.id, fact.value, voice)
+      : amount(fact.id, fact.value, fact.tolerance, voice);
+  const error = plusMinus(fact.tolerance, fact.unit, reader.ruler, words.decimalMark);
+  return error === '' ? value : `${value} ${error}`;
+}
+
+/** What was worked out and what was measured, where another value counts, and the readings where there are several. */
+export function otherValues({ id, unit, source, predicted, observed }: ReportedFact, voice: Voice): readonly string[] {
+  const { reader, words } = voice;
+  const { sources } = words.names;
+  const line = (kind: string, value: number, tolerance: number): string => {
+    const error = plusMinus(tolerance, unit, reader.ruler, words.decimalMark);
+    return `${kind}: ${amount(id, value, tolerance, voice)} ${error}`.trimEnd();
+  };
+  const lines: string[] = [];
+  if (observed !== null && source !== 'observed') lines.push(line(sources.observed, observed.value, observed.tolerance));
+  if (observed !== null && observed.readings.length > 1) {
+    const readings = observed.readings.map((value) => exact(value, unit, reader.ruler, words.decimalMark));
+    lines.push(fill(words.results.readings, { readings: listed(readings, words.and) }));
+  }
+  if (predicted?.status === 'measured' && source !== 'predicted') {
+    lines.push(line(sources.predicted, predicted.value, predicted.tolerance));
+  }
+  return lines;
+}
+
+/** The lines of a working; the name of the method where there is nothing to reckon. */
+export function workingText(working: Working, voice: Voice): readonly string[] {
+  const lines = workingLines(working, voice);
+  return lines.length > 0 ? lines : [voice.words.results[`method.${working.method}`]];
+}
+
+/** A narrow place that counts as closed. */
+export function gapSentence({ at, widthMm }: GapPlace, voice: Voice): string {
+  const { reader, words } = voice;
+  const { results, decimalMark } = words;
+  const length = (mm: number): string => exact(Math.abs(mm), 'mm', reader.ruler, decimalMark);
+  const [x, y] = at;
+  return fill(results.gap, {
+    width: length(widthMm),
+    across: fill(results[x < 0 ? 'gap.left' : 'gap.right'], { length: length(x) }),
+    along: fill(results[y < 0 ? 'gap.front' : 'gap.back'], { length: length(y) }),
+  });
+}
+
+/** Who set a value and why, with the value that it stands for, or that it was taken back. */
+export function decisionSentence(
+  decision: Decision,
+  fact: ReportedFact | null,
+  voice: Voice,
+): string {
+  const { results } = voice.words;
+  const measure = measureName(decision.measure, voice);
+  const value = exactAmount(decision.measure, decision.value, voice);
+  const { by, reason, takenBack } = decision;
+  if (takenBack) return fill(results['decision.back'], { measure, value, by, reason: takenBack.reason });
+  const replaced = valueBefore(fact);
+  if (replaced === null) return fill(results['decision.made'], { measure, value, by, reason });
+  const before = amount(decision.measure, replaced.value, replaced.tolerance, voice);
+  return fill(results['decision.instead'], { measure, value, before, by, reason });
+}
+
+/** The ruler's value, else the one worked out. */
+function valueBefore(fact: ReportedFact | null): { value: number; tolerance: number } | null {
+  if (fact === null) return null;
+  if (fact.observed !== null) return fact.observed;
+  return fact.predicted?.status === 'measured' ? fact.predicted : null;
+}
+
+function unmeasuredText({ predicted }: ReportedFact, { results }: Catalogue): string {
+  if (predicted?.status !== 'not-measured') return results['unmeasured.unknown'];
+  return results[`unmeasured.${predicted.reason}`];
+}

@@ -1,0 +1,49 @@
+// Points row by row: the amount, the rate, the product. "12 faces × 2 points = 24 points".
+
+import type { PointsLine, PointsRow } from '@cairnmark/scoring';
+import { amount, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
+import { trimmed } from './numbers.ts';
+import { fill } from './say.ts';
+import type { Voice } from './voice.ts';
+
+/** One line of the points table. `tolerance` is that of the measured value. */
+export function pointsSentence(
+  line: PointsLine,
+  row: PointsRow,
+  tolerance: number,
+  voice: Voice,
+): string {
+  const { words } = voice;
+  const { results } = words;
+  const total = counted('points', line.points, words);
+  const measure = capital(measureName(row.measure, voice));
+  if (line.value === null || line.times === null) return fill(results['points.not-measured'], { measure, total });
+  if (line.limited === null) return product(line.value, line.times, total, row, tolerance, voice);
+  const free = counted('points', line.times * row.points, words);
+  const unlimited = product(line.value, line.times, free, row, tolerance, voice);
+  return fill(results[`points.${line.limited}`], { line: unlimited, limit: total });
+}
+
+function product(
+  value: number,
+  times: number,
+  total: string,
+  row: PointsRow,
+  tolerance: number,
+  voice: Voice,
+): string {
+  const { words } = voice;
+  const { results, names, decimalMark } = words;
+  const each = counted('points', row.points, words);
+  const shown = amount(row.measure, value, tolerance, voice);
+  if (isCounted(row.measure, words) && row.per === 1) return fill(results['points.line'], { amount: shown, each, total });
+  const measure = capital(measureName(row.measure, voice));
+  return fill(results['points.measured'], {
+    subject: fill(results.subject, { measure, value: shown }),
+    each,
+    per: exactAmount(row.measure, row.per, voice),
+    rounding: names.rounding[row.rounding],
+    times: trimmed(times, 0, 3, decimalMark),
+    total,
+  });
+}

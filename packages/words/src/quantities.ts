@@ -1,0 +1,59 @@
+// Values with their unit, in honest digits. A reading is rounded to the ruler's division, or more coarsely where the
+// tolerance is wide: one step goes into the tolerance at least three times (so at most two of its digits are shown).
+// An exact value (a rule's limit, a size in a kit, a rounded ranking value) is shown in full.
+
+import type { Ruler, Unit } from '@cairnmark/geometry';
+import { SIXTEENTH_MM, inchReading, inchesUp } from './inches.ts';
+import { fixed, isWhole, stepsUp, trimmed, wholeSteps } from './numbers.ts';
+import type { ShownUnit } from './units.ts';
+import { factUnit, withUnit } from './units.ts';
+
+/** Decimals of an area or a volume that nothing limits: more than any paper solid deserves, for a tiny tolerance. */
+const MOST_DECIMALS = 3;
+
+/** A measured value as the class reads it, for instance "25.5 cm" or "7 3/8 in". `tolerance` in the engine's unit. */
+export function reading(value: number, unit: Unit, tolerance: number, ruler: Ruler, mark: string): string {
+  const shown = factUnit(unit, ruler);
+  if (unit === 'mm' && shown.name === 'in') return withUnit(inchReading(value, inchStep(tolerance, ruler)), shown);
+  if (unit === 'mm') return decimal(value, shown, Math.max(ruler.stepMm, stepFor(tolerance, shown)), mark);
+  if (tolerance === 0) return exact(value, unit, ruler, mark);
+  return decimal(value, shown, stepFor(tolerance, shown), mark);
+}
+
+/** A value that is known exactly, with as many decimals as it has (three at most); inches as a fraction if they are one. */
+export function exact(value: number, unit: Unit, ruler: Ruler, mark: string): string {
+  const shown = factUnit(unit, ruler);
+  if (shown.name === 'in' && isWhole(value / SIXTEENTH_MM)) return withUnit(inchReading(value, SIXTEENTH_MM), shown);
+  return withUnit(trimmed(value / shown.size, 0, MOST_DECIMALS, mark), shown);
+}
+
+/** "± 0.3 cm", rounded up; empty for a value without error, such as a count. */
+export function plusMinus(tolerance: number, unit: Unit, ruler: Ruler, mark: string): string {
+  if (tolerance <= 0) return '';
+  const shown = factUnit(unit, ruler);
+  if (shown.name === 'in') return `± ${withUnit(inchesUp(tolerance), shown)}`;
+  const step = stepFor(tolerance, shown);
+  return `± ${decimal(stepsUp(tolerance, step) * step, shown, step, mark)}`;
+}
+
+/** The largest power of ten of the shown unit that goes into the tolerance at least three times, in the engine's unit. */
+function stepFor(tolerance: number, shown: ShownUnit): number {
+  const finest = 10 ** -MOST_DECIMALS;
+  if (tolerance <= 0) return finest * shown.size;
+  const power = Math.floor(Math.log10(tolerance / shown.size / 3) + 1e-9);
+  return Math.max(10 ** power, finest) * shown.size;
+}
+
+/** The same for inches, in halvings of an inch; never finer than the ruler. */
+function inchStep(tolerance: number, ruler: Ruler): number {
+  let stepMm = ruler.stepMm;
+  while (stepMm < 16 * SIXTEENTH_MM && 2 * stepMm <= tolerance / 3) stepMm *= 2;
+  return stepMm;
+}
+
+function decimal(value: number, shown: ShownUnit, step: number, mark: string): string {
+  const stepShown = step / shown.size;
+  const rounded = wholeSteps(value, step) * stepShown;
+  const decimals = Math.max(0, Math.ceil(-Math.log10(stepShown) - 1e-9));
+  return withUnit(fixed(rounded, decimals, mark), shown);
+}

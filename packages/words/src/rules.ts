@@ -1,0 +1,67 @@
+// Rules kept or broken, each with the number and the limit, and pieces that the kit does not have.
+
+import type { StockBreach } from '@cairnmark/engine';
+import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import { amount, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
+import type { Catalogue } from './catalogue.ts';
+import { fill } from './say.ts';
+import type { Voice } from './voice.ts';
+
+type MeasuredRule = Extract<Requirement, { kind: 'measured' }>;
+
+/** "6 pieces. The rule says exactly 5 pieces. It costs 2 points." `tolerance` is that of the measured value. */
+export function ruleSentence(
+  line: RequirementLine,
+  rule: Requirement,
+  tolerance: number,
+  voice: Voice,
+): string {
+  const { words } = voice;
+  const sentence =
+    rule.kind === 'judged' ? judgedSentence(line, rule.text, words) : measuredSentence(line, rule, tolerance, voice);
+  if (line.verdict !== 'broken' || line.consequence.kind !== 'costs') return sentence;
+  return fill(words.results['rule.costs'], { sentence, points: counted('points', line.consequence.points, words) });
+}
+
+/** "exactly 5 pieces", "at most 60 cm²". */
+export function boundText({ measure, comparison, limit }: MeasuredRule, voice: Voice): string {
+  return fill(voice.words.results[`bound.${comparison}`], { limit: exactAmount(measure, limit, voice) });
+}
+
+/** "It uses 4 of large cube; the kit has 3." */
+export function stockSentence({ kind, used, stock }: StockBreach, { words, reader }: Voice): string {
+  return fill(words.results.stock, { kind: reader.kindName(kind), used, stock });
+}
+
+function judgedSentence({ verdict }: RequirementLine, text: string, { results }: Catalogue): string {
+  if (verdict === 'kept') return fill(results['judged.kept'], { text });
+  if (verdict === 'broken') return fill(results['judged.broken'], { text });
+  return fill(results['judged.not-judged'], { text });
+}
+
+function measuredSentence(
+  { value, verdict }: RequirementLine,
+  rule: MeasuredRule,
+  tolerance: number,
+  voice: Voice,
+): string {
+  const { words } = voice;
+  const bound = boundText(rule, voice);
+  const measure = capital(measureName(rule.measure, voice));
+  if (value === null) return fill(words.results['rule.not-measured'], { measure, bound });
+  const shown = apartFromLimit(rule, value, tolerance, voice);
+  const subject = isCounted(rule.measure, words) ? shown : fill(words.results.subject, { measure, value: shown });
+  return fill(words.results[verdict === 'broken' ? 'rule.broken' : 'rule.kept'], { subject, bound });
+}
+
+/** The value as read; in full where reading it would make it look equal to a limit that it is not equal to. */
+function apartFromLimit(
+  { measure, limit }: MeasuredRule,
+  value: number,
+  tolerance: number,
+  voice: Voice,
+): string {
+  const read = amount(measure, value, tolerance, voice);
+  const same = value !== limit && read === amount(measure, limit, tolerance, voice);
+  return same ? exactAmount(measure, value, voice) : read;
+}

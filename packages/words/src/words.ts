@@ -1,0 +1,73 @@
+// The one door to the words of a language: codes and numbers go in, sentences come out.
+
+import type { Issue } from '@cairnmark/geometry';
+import type { DayRule, DayStanding } from '@cairnmark/scoring';
+import { capital, counted, listed } from './amounts.ts';
+import type { Catalogue, EnglishCommands } from './catalogue.ts';
+import type { ClassWords } from './class-words.ts';
+import { classWords } from './class-words.ts';
+import { english } from './en/index.ts';
+import { spanish } from './es/index.ts';
+import { issueSentence, placeText } from './issue.ts';
+import type { CautionTexts, CountedThing, NameTables } from './keys.ts';
+import { trimmed } from './numbers.ts';
+import type { Reader } from './reader.ts';
+import type { Values } from './say.ts';
+import { fill } from './say.ts';
+import { daySentence, dayValue, presentText } from './standings.ts';
+
+export type Language = 'en' | 'es';
+export const LANGUAGES: readonly Language[] = ['en', 'es'];
+
+type CommandKey = keyof EnglishCommands;
+
+export interface Words {
+  /** The names of solids, sizes, choices and kinds of value. */
+  readonly names: NameTables;
+  readonly cautions: CautionTexts;
+  /** What is wrong, where, and how to mend it. */
+  issue(issue: Issue): string;
+  /** "attempts 3, layout, pieces 2": positions count from 1. */
+  place(path: Issue['path']): string;
+  /** A text of the terminal. */
+  say<K extends CommandKey>(key: K, ...values: Values<EnglishCommands[K]>): string;
+  /** A number alone, with the decimals it has (three at most). */
+  number(value: number): string;
+  /** "1 piece", "2.5 points". */
+  counted(thing: CountedThing, value: number): string;
+  /** "Puffins, Terns and Gannets". */
+  listed(items: readonly string[]): string;
+  capital(text: string): string;
+  /** "2nd", "2.º". */
+  ordinal(place: number): string;
+  /** How the results of the day are put together. */
+  day(rule: DayRule): string;
+  /** What a challenge or the whole day brings: "12 points", "place 1.5". */
+  dayValue(rule: DayRule, value: number): string;
+  /** "2 of 3": results present. */
+  present(standing: DayStanding): string;
+  /** The words of a class that reads with one ruler and has its own names for things. */
+  inClass(reader: Reader): ClassWords;
+}
+
+const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spanish };
+
+export function wordsFor(language: Language): Words {
+  const words = CATALOGUES[language];
+  return {
+    names: words.names,
+    cautions: words.cautions,
+    issue: (issue) => issueSentence(issue, words),
+    place: placeText,
+    say: (key, ...[values = {}]) => fill(words.commands[key], values),
+    number: (value) => trimmed(value, 0, 3, words.decimalMark),
+    counted: (thing, value) => counted(thing, value, words),
+    listed: (items) => listed(items, words.and),
+    capital,
+    ordinal: words.ordinal,
+    day: (rule) => daySentence(rule, words),
+    dayValue: (rule, value) => dayValue(rule, value, words),
+    present: (standing) => presentText(standing, words),
+    inClass: (reader) => classWords({ words, reader }),
+  };
+}

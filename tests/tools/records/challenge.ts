@@ -1,0 +1,97 @@
+// Challenges as a class could hold them: every name points somewhere, every number is within its limits.
+
+import type { Challenge, Kit } from '@cairnmark/engine';
+import type { MeasureId, SolidSpec } from '@cairnmark/geometry';
+import fc from 'fast-check';
+import { id, named, number, optional, points, sizeMm, text } from './parts.ts';
+
+const MEASURES = ['height', 'base-area', 'courtyard-area', 'volume', 'pieces'] as const satisfies readonly MeasureId[];
+
+const solid: fc.Arbitrary<SolidSpec> = fc.oneof(
+  fc.record({ solid: fc.constant('cube' as const), sizes: fc.record({ edge: sizeMm }) }),
+  fc.record({ solid: fc.constant('cylinder' as const), sizes: fc.record({ diameter: sizeMm, height: sizeMm }) }),
+  fc.record({
+    solid: fc.constant('regular-prism' as const),
+    sizes: fc.record({ sides: fc.integer({ min: 3, max: 8 }), edge: sizeMm, height: sizeMm }),
+  }),
+);
+
+export const kit: fc.Arbitrary<Kit> = fc.record({
+  id,
+  name: text,
+  kinds: named(
+    fc.record({
+      id,
+      name: text,
+      solid,
+      stock: fc.nat(50),
+      material: fc.oneof(
+        fc.record({
+          kind: fc.constant('folded-paper' as const),
+          gramsPerM2: number(60, 300),
+          base: fc.constantFrom('closed' as const, 'open' as const),
+          printedNet: fc.boolean(),
+        }),
+        fc.record({ kind: fc.constant('full' as const), densityGPerCm3: number(0.01, 9) }),
+      ),
+      friction: number(0, 1),
+    }),
+    1,
+  ),
+});
+
+const consequence = fc.oneof(
+  fc.record({ kind: fc.constant('must' as const) }),
+  fc.record({ kind: fc.constant('costs' as const), points: number(0, 20) }),
+);
+
+const requirement = fc.oneof(
+  fc.record({
+    id,
+    kind: fc.constant('measured' as const),
+    measure: fc.constantFrom(...MEASURES),
+    comparison: fc.constantFrom('exactly' as const, 'at-least' as const, 'at-most' as const),
+    limit: number(0, 1e6),
+    consequence,
+  }),
+  fc.record({ id, kind: fc.constant('judged' as const), text, consequence }),
+);
+
+const rankingKey = fc.record({
+  by: fc.constantFrom('points', ...MEASURES),
+  better: fc.constantFrom('more' as const, 'less' as const),
+  roundTo: number(0, 100),
+});
+
+export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: text })).chain((criteria) =>
+  fc.record({
+    id,
+    name: text,
+    kit,
+    gradePreset: fc.constantFrom('grades-2-3' as const, 'grades-4-5' as const, 'grades-6-8' as const),
+    ruler: fc.constantFrom('mm' as const, 'cm' as const, 'quarter-inch' as const),
+    counting: fc.constantFrom('flat-only' as const, 'flat-and-curved-apart' as const, 'all-surfaces' as const),
+    base: fc.constantFrom('outline-of-pieces-on-table' as const, 'contact-patches' as const, 'hull-of-contacts' as const),
+    gapAllowanceMm: number(0.05, 5),
+    heightCounts: fc.shuffledSubarray(['ruler' as const, 'photo' as const, 'model' as const], { minLength: 1 }),
+    measuringErrorMm: number(0, 10),
+    criteria: fc.constant(criteria),
+    points: named(
+      fc
+        .tuple(
+          fc.record({
+            id,
+            measure: fc.constantFrom(...MEASURES, ...criteria.map((one) => `judged:${one.id}`)),
+            points,
+            per: number(0.1, 1e5),
+            rounding: fc.constantFrom('none' as const, 'down' as const, 'nearest' as const, 'up' as const),
+          }),
+          optional({ capPoints: number(0, 50), floorPoints: number(-50, 0) }),
+        )
+        .map(([row, limits]) => ({ ...row, ...limits })),
+    ),
+    requirements: named(requirement),
+    ranking: fc.record({ first: rankingKey, tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }) }),
+    attemptCounts: fc.constantFrom('best' as const, 'last' as const, 'chosen' as const),
+  }),
+);
