@@ -8,6 +8,8 @@ import { faultLine } from './read-files.ts';
 
 export interface GivenClass {
   readonly record: ClassRecord;
+  /** The file that a fault of the whole is told of; null for the demo class, which is in no file. */
+  readonly file: string | null;
   /** An issue of the record as a line about the file in which it stands. */
   readonly faultLine: (issue: Issue) => string;
 }
@@ -22,7 +24,7 @@ export function classOf(records: readonly FileRecord[], words: Words): Outcome<G
     const other = records.find(({ decoded }) => decoded.format !== 'class');
     if (other !== undefined) return refuse(other.file, words.say('files.class-and-others'), words);
     const { file, decoded } = one;
-    return { ok: true, value: { record: decoded.value, faultLine: (issue) => faultLine(file, issue, words) } };
+    return { ok: true, value: { record: decoded.value, file, faultLine: (issue) => faultLine(file, issue, words) } };
   }
   const stranger = records.find(({ decoded }) => decoded.format !== 'challenge' && decoded.format !== 'attempt');
   if (stranger !== undefined) {
@@ -49,7 +51,8 @@ function looseClass(firstFile: string, records: readonly FileRecord[], words: Wo
   if (second !== undefined) return refuse(second.file, words.say('files.two-challenges'), words);
   if (attempts.length === 0) return refuse(challenge.file, words.say('files.no-attempt'), words);
   const record = recordOf(challenge.value, attempts.map(({ value }) => value));
-  return { ok: true, value: { record, faultLine: (issue) => lineAbout(issue, challenge.file, attempts, words) } };
+  const { file } = challenge;
+  return { ok: true, value: { record, file, faultLine: (issue) => lineAbout(issue, file, attempts, words) } };
 }
 
 /** Groups have no file of their own: their id is their name, their pieces have the sizes of the kit. */

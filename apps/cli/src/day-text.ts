@@ -24,5 +24,7 @@ export function dayText({ day: rule, challenges, groups }: ClassRecord, day: rea
     words.present(standing),
   ]);
   const rightColumns = [0, 2, ...challenges.map((_, k) => k + 3)];
-  return `${words.say('score.day')}\n${words.day(rule)}\n${tableText([header, ...rows], rightColumns)}`;
+  const nameOfChallenge = (id: string): string => challenges.find((one) => one.id === id)?.name ?? id;
+  const head = [words.say('score.day'), ...words.day(rule, nameOfChallenge)].join('\n');
+  return `${head}\n${tableText([header, ...rows], rightColumns)}`;
 }

@@ -19,7 +19,7 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
     title,
     ...(record.invented ? [words.say('score.invented')] : []),
     '',
-    ...report.facts.flatMap((fact) => factLines(fact, classWords, words)),
+    ...report.facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
     ...wayOfMeasuring(report, challenge, classWords, words),
     ...section(words.say('measure.rules'), ruleLines(report, scene, () => true)),
@@ -27,6 +27,9 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
     ...section(words.say('score.rows'), pointsLines(report, scene, words)),
   ].join('\n');
 }
+
+/** A kind of piece of which the build has none is left out: a kit holds a dozen of them. */
+const isWorthALine = ({ id, value }: ReportedFact): boolean => !(id.startsWith('kind:') && value === 0);
 
 /** The value that counts, the others beside it, and the working of the one that was worked out. */
 function factLines(fact: ReportedFact, classWords: ClassWords, words: Words): readonly string[] {

@@ -70,7 +70,7 @@ function decidingValue({ standing, report }: BoardLine, key: RankingKey, k: numb
   const value = standing.decidedBy[k]?.value ?? null;
   if (value === null) return words.say('score.none');
   return key.roundTo > 0
-    ? board.words.exactAmount(key.by, value)
+    ? board.words.roundedAmount(key.by, value, key.roundTo)
     : board.words.amount(key.by, value, toleranceOf(report, key.by));
 }
 

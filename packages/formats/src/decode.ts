@@ -15,14 +15,15 @@ import { STEPS } from './steps.ts';
 
 export type FileIssueCode =
   | 'file-too-large' // details: characters, most
-  | 'more-issues'; // details: count. The last of a list that was cut off
+  | 'more-issues'; // details: told. The last of a list that was cut off
 
 /** What can be wrong with a file. Paths start at the outermost keys of the file. */
 export type FileIssue = Issue<FileIssueCode | JsonIssueCode | EnvelopeIssueCode> | RecordIssue;
 
 /**
  * The record that `text` holds, of `format` where one is asked for. No key is dropped and nothing is mended: an unknown
- * key is an issue, a newer version is refused. At most ISSUES_TOLD_MOST issues are told, with the count of the rest.
+ * key is an issue, a newer version is refused. Of more than
+ * ISSUES_TOLD_MOST issues the first are told, and that there are more.
  */
 export function decode(text: string): Result<Decoded, FileIssue>;
 export function decode<F extends Format>(text: string, format: F): Result<Decoded<F>, FileIssue>;
@@ -44,7 +45,6 @@ function readRecord(text: string, expected: Format | undefined): Result<Decoded,
 }
 
 function cutOff(issues: readonly FileIssue[]): readonly FileIssue[] {
-  const count = issues.length - ISSUES_TOLD_MOST;
-  if (count <= 0) return issues;
-  return [...issues.slice(0, ISSUES_TOLD_MOST), { code: 'more-issues', path: [], details: { count } }];
+  if (issues.length <= ISSUES_TOLD_MOST) return issues;
+  return [...issues.slice(0, ISSUES_TOLD_MOST), { code: 'more-issues', path: [], details: { told: ISSUES_TOLD_MOST } }];
 }

@@ -7,8 +7,8 @@ export const FILE_CHARACTERS_MOST = 20_000_000;
 export const VALUES_MOST = 2_000_000;
 /** Lists within lists: no record goes deeper than a formula in a report, which stays under this. */
 export const DEPTH_MOST = 64;
-/** Faults told of one file: nobody reads further, and the count of the rest is told. */
-export const ISSUES_TOLD_MOST = 500;
+/** Faults told of one file, and of one list in it: nobody reads further. */
+export const ISSUES_TOLD_MOST = 100;
 
 /** A box of paper solids holds a dozen kinds. */
 export const KINDS_MOST = 100;
@@ -23,6 +23,8 @@ export const ATTEMPTS_MOST = 5_000;
 export const ROWS_MOST = 100;
 /** Readings, marks, decisions and adjustments of one attempt. */
 export const NOTES_MOST = 200;
+/** Values by name in one place, such as the answers to yes/no rules or the sizes that a group measured. */
+export const NAMES_MOST = 200;
 /** Corners of a traced outline: a hand sets tens, a camera some hundreds. */
 export const OUTLINE_POINTS_MOST = 2_000;
 /** Outlines of one traced build. */

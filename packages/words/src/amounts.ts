@@ -4,7 +4,7 @@ import type { Catalogue } from './catalogue.ts';
 import { lookUp } from './issue.ts';
 import type { CountedThing } from './keys.ts';
 import { trimmed } from './numbers.ts';
-import { exact, reading } from './quantities.ts';
+import { exact, inSteps, reading } from './quantities.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 
@@ -38,6 +38,15 @@ export function exactAmount(measure: string, value: number, voice: Voice): strin
   );
 }
 
+/** A value rounded to whole `step`s, with the decimals of the step, so that a column of them lines up. */
+export function roundedAmount(measure: string, value: number, step: number, voice: Voice): string {
+  const { reader, words } = voice;
+  return (
+    unitless(measure, value, voice) ??
+    inSteps(value, step, reader.unitOf(measure), reader.ruler, words.decimalMark)
+  );
+}
+
 /** "1 point", "2.5 points": the noun follows the number as it is shown. */
 export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue): string {
   const [one, several] = names.counted[thing];
@@ -47,6 +56,8 @@ export function counted(thing: CountedThing, value: number, { names, decimalMark
 
 export const isCounted = (measure: string, { names }: Catalogue): measure is CountedThing =>
   Object.hasOwn(names.counted, measure);
+
+export const isJudged = (measure: string): boolean => measure.startsWith(JUDGED);
 
 /** With a capital, for the beginning of a sentence. */
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -58,13 +69,13 @@ export function listed(items: readonly string[], and: string): string {
 }
 
 function nameIn(table: Readonly<Record<string, string>>, measure: string, { reader }: Voice): string {
-  if (measure.startsWith(JUDGED)) return reader.criterionName(measure.slice(JUDGED.length));
+  if (isJudged(measure)) return reader.criterionName(measure.slice(JUDGED.length));
   if (measure.startsWith(KIND)) return reader.kindName(measure.slice(KIND.length));
   return lookUp(table, measure) ?? measure;
 }
 
 function unitless(measure: string, value: number, { reader, words }: Voice): string | null {
-  if (measure.startsWith(JUDGED)) return fill(words.results.mark, { mark: trimmed(value, 0, 2, words.decimalMark) });
+  if (isJudged(measure)) return fill(words.results.mark, { mark: trimmed(value, 0, 2, words.decimalMark) });
   if (measure.startsWith(KIND)) return counted('pieces', value, words);
   if (isCounted(measure, words)) return counted(measure, value, words);
   return reader.unitOf(measure) === 'count' ? trimmed(value, 0, 2, words.decimalMark) : null;

@@ -239,17 +239,17 @@ describe('who is not ranked', () => {
 
   it('is told why, with the numbers', () => {
     expect(en.out({ code: 'rule-broken', requirements: ['r'] }, report, [five])).toBe(
-      'Not ranked: 6 pieces. The rule says exactly 5 pieces.',
+      'A rule is broken. 6 pieces. The rule says exactly 5 pieces.',
     );
     expect(en.out({ code: 'more-than-the-kit-has', kinds: ['cube-5'] }, report, [])).toBe(
-      'Not ranked: more pieces than the kit has. It uses 4 of large cube; the kit has 3.',
+      'More pieces than the kit has. It uses 4 of large cube; the kit has 3.',
     );
     expect(en.out({ code: 'fell' }, report, [])).toBe('Fell after 4 seconds.');
     expect(es.out({ code: 'fell' }, { ...report, state: { kind: 'fell-before-measuring' } }, [])).toBe(
       'Se cayó antes de medirla.',
     );
     expect(en.out({ code: 'absent' }, null, [])).toBe('Absent: no result. That is not 0.');
-    expect(es.out({ code: 'not-measured', measure: 'height' }, null, [])).toBe('Sin puesto: falta medir altura.');
+    expect(es.out({ code: 'not-measured', measure: 'height' }, null, [])).toBe('Sin medir: altura.');
   });
 });
 
@@ -258,7 +258,12 @@ describe('the day', () => {
   const day = { placePoints: [7, 5], weights: {}, meanOfThosePresent: false } as const;
 
   it('says how it adds up', () => {
-    expect(words.day({ ...day, kind: 'sum-of-place-points' })).toBe('El día suma puntos por puesto: 7 puntos y 5 puntos.');
+    const rule = { ...day, kind: 'sum-of-place-points', weights: { tall: 2, wall: 1 } } as const;
+    expect(words.day(rule, (id) => (id === 'tall' ? 'Tall Light' : id))).toEqual([
+      'El día suma puntos por puesto: 7 puntos y 5 puntos.',
+      'Tall Light cuenta 2 veces.',
+      'Un grupo al que le falta un resultado no tiene puesto.',
+    ]);
     expect(words.dayValue({ ...day, kind: 'mean-place' }, 1.5)).toBe('puesto 1,5');
     expect(words.dayValue({ ...day, kind: 'sum-of-points' }, 12)).toBe('12 puntos');
   });

@@ -3,7 +3,7 @@
 import type { Adjustment, Decision, Report, ReportedFact, StockBreach } from '@cairnmark/engine';
 import type { GapPlace, Step, Unit, Working } from '@cairnmark/geometry';
 import type { OutReason, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine, Standing } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName } from './amounts.ts';
+import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { pointsSentence } from './points.ts';
 import { exact, plusMinus } from './quantities.ts';
@@ -23,6 +23,8 @@ export interface ClassWords {
   amount(measure: string, value: number, tolerance: number): string;
   /** An amount that is known exactly: a limit, a rounded value. */
   exactAmount(measure: string, value: number): string;
+  /** A value that the ranking has rounded to whole `step`s. */
+  roundedAmount(measure: string, value: number, step: number): string;
   /** A size or another exact value by its unit alone. */
   exact(value: number, unit: Unit): string;
   /** "± 0.3 cm", empty for 0. */
@@ -51,6 +53,7 @@ export function classWords(voice: Voice): ClassWords {
     plainLabel: (measure) => plainMeasureName(measure, voice),
     amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
+    roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
     plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
     fact: (fact) => factText(fact, voice),

@@ -1,7 +1,7 @@
 // Points row by row: the amount, the rate, the product. "12 faces × 2 points = 24 points".
 
 import type { PointsLine, PointsRow } from '@cairnmark/scoring';
-import { amount, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
+import { amount, capital, counted, exactAmount, isCounted, isJudged, measureName } from './amounts.ts';
 import { trimmed } from './numbers.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
@@ -38,8 +38,12 @@ function product(
   const shown = amount(row.measure, value, tolerance, voice);
   if (isCounted(row.measure, words) && row.per === 1) return fill(results['points.line'], { amount: shown, each, total });
   const measure = capital(measureName(row.measure, voice));
+  const subject = fill(results.subject, { measure, value: shown });
+  if (isJudged(row.measure) && row.per === 1) {
+    return fill(results['points.marks'], { subject, times: trimmed(times, 0, 3, decimalMark), each, total });
+  }
   return fill(results['points.measured'], {
-    subject: fill(results.subject, { measure, value: shown }),
+    subject,
     each,
     per: exactAmount(row.measure, row.per, voice),
     rounding: names.rounding[row.rounding],

@@ -23,17 +23,29 @@ export function reading(value: number, unit: Unit, tolerance: number, ruler: Rul
 /** A value that is known exactly, with as many decimals as it has (three at most); inches as a fraction if they are one. */
 export function exact(value: number, unit: Unit, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
-  if (shown.name === 'in' && isWhole(value / SIXTEENTH_MM)) return withUnit(inchReading(value, SIXTEENTH_MM), shown);
+  if (isFraction(value, shown)) return withUnit(inchReading(value, SIXTEENTH_MM), shown);
   return withUnit(trimmed(value / shown.size, 0, MOST_DECIMALS, mark), shown);
 }
 
-/** "± 0.3 cm", rounded up; empty for a value without error, such as a count. */
+/** A whole number of `step`s, with the decimals that the step has. */
+export function inSteps(value: number, step: number, unit: Unit, ruler: Ruler, mark: string): string {
+  const shown = factUnit(unit, ruler);
+  if (isFraction(step, shown)) return exact(value, unit, ruler, mark);
+  const [, decimals = ''] = trimmed(step / shown.size, 0, MOST_DECIMALS, '.').split('.');
+  return withUnit(fixed(value / shown.size, decimals.length, mark), shown);
+}
+
+/**
+ * "± 0.3 cm", rounded up; empty for a value without error, such as a count. Beside a length, which has the divisions of
+ * the ruler, no nought is added; beside an area or a volume both have the same decimals.
+ */
 export function plusMinus(tolerance: number, unit: Unit, ruler: Ruler, mark: string): string {
   if (tolerance <= 0) return '';
   const shown = factUnit(unit, ruler);
   if (shown.name === 'in') return `± ${withUnit(inchesUp(tolerance), shown)}`;
   const step = stepFor(tolerance, shown);
-  return `± ${decimal(stepsUp(tolerance, step) * step, shown, step, mark)}`;
+  const shownUp = stepsUp(tolerance, step) * step;
+  return `± ${unit === 'mm' ? exact(shownUp, unit, ruler, mark) : decimal(shownUp, shown, step, mark)}`;
 }
 
 /** The largest power of ten of the shown unit that goes into the tolerance at least three times, in the engine's unit. */
@@ -43,6 +55,10 @@ function stepFor(tolerance: number, shown: ShownUnit): number {
   const power = Math.floor(Math.log10(tolerance / shown.size / 3) + 1e-9);
   return Math.max(10 ** power, finest) * shown.size;
 }
+
+/** A length in inches that stands on a division of the finest ruler. */
+const isFraction = (value: number, shown: ShownUnit): boolean =>
+  shown.name === 'in' && isWhole(value / SIXTEENTH_MM);
 
 /** The same for inches, in halvings of an inch; never finer than the ruler. */
 function inchStep(tolerance: number, ruler: Ruler): number {

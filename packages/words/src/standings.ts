@@ -54,10 +54,18 @@ export function orderText({ first, tieBreaks }: RankingRule, voice: Voice): stri
   );
 }
 
-/** How the results of the day are put together. */
-export function daySentence({ kind, placePoints }: DayRule, words: Catalogue): string {
-  const points = listed(placePoints.map((value) => counted('points', value, words)), words.and);
-  return fill(words.results[`day.${kind}`], { points });
+/** How the results of the day are put together: how they are added, what counts more, what a missing one does. */
+export function daySentences(rule: DayRule, challengeName: (id: string) => string, words: Catalogue): readonly string[] {
+  const { results, decimalMark, and } = words;
+  const points = listed(rule.placePoints.map((value) => counted('points', value, words)), and);
+  const weights = Object.entries(rule.weights).filter(([, weight]) => weight !== 1);
+  return [
+    fill(results[`day.${rule.kind}`], { points }),
+    ...weights.map(([id, weight]) =>
+      fill(results['day.weight'], { challenge: challengeName(id), times: trimmed(weight, 0, 3, decimalMark) }),
+    ),
+    results[rule.meanOfThosePresent ? 'day.mean-stands-in' : 'day.missing-is-out'],
+  ];
 }
 
 /** What one challenge, or all of them, bring to the day: "12 points", or "place 1.5" where places are averaged. */

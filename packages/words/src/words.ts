@@ -14,7 +14,7 @@ import { trimmed } from './numbers.ts';
 import type { Reader } from './reader.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
-import { daySentence, dayValue, presentText } from './standings.ts';
+import { daySentences, dayValue, presentText } from './standings.ts';
 
 export type Language = 'en' | 'es';
 export const LANGUAGES: readonly Language[] = ['en', 'es'];
@@ -41,7 +41,7 @@ export interface Words {
   /** "2nd", "2.º". */
   ordinal(place: number): string;
   /** How the results of the day are put together. */
-  day(rule: DayRule): string;
+  day(rule: DayRule, challengeName: (id: string) => string): readonly string[];
   /** What a challenge or the whole day brings: "12 points", "place 1.5". */
   dayValue(rule: DayRule, value: number): string;
   /** "2 of 3": results present. */
@@ -65,7 +65,7 @@ export function wordsFor(language: Language): Words {
     listed: (items) => listed(items, words.and),
     capital,
     ordinal: words.ordinal,
-    day: (rule) => daySentence(rule, words),
+    day: (rule, challengeName) => daySentences(rule, challengeName, words),
     dayValue: (rule, value) => dayValue(rule, value, words),
     present: (standing) => presentText(standing, words),
     inClass: (reader) => classWords({ words, reader }),

@@ -15,9 +15,11 @@ import { refuse, tell } from '../speak.ts';
 export function measure({ rest, attempt: id }: Call, words: Words, io: Io): ExitCode {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
-  const { record, faultLine } = given.value;
+  const { record, file, faultLine } = given.value;
   const attempt = chosenAttempt(record.attempts, id, words);
-  if (typeof attempt === 'string') return refuse(io, [attempt]);
+  if (typeof attempt === 'string') {
+    return refuse(io, [file === null ? attempt : words.say('file.line', { file, sentence: attempt })]);
+  }
   const challenge = record.challenges.find((one) => one.id === attempt.challenge);
   const group = record.groups.find((one) => one.id === attempt.group);
   if (challenge === undefined) return refuse(io, [unknown('challenge', attempt, record)].map(faultLine));

@@ -145,7 +145,7 @@ describe('a ball', () => {
   });
 
   it('on a box takes nothing from the surface', () => {
-    const facts = factsOf(laid(put('box', 0, 0), put('ball', 4, 3, 'side')), kinds, PLAIN);
+    const facts = factsOf(laid(put('box', 0, 0), put('ball', 4, 3, 'round')), kinds, PLAIN);
     expectFacts(facts, {
       height: 36 + 34,
       'touchable-surface': 2 * (50 * 44 + 50 * 36 + 44 * 36) + 4 * PI * 17 ** 2 - 50 * 44,
@@ -155,7 +155,7 @@ describe('a ball', () => {
 
   it('between two cubes sinks in: the highest point is shown, not a sum', () => {
     // Upper inner edges at x = -10 and 10, z = 40; centre at 40 + sqrt(26^2 - 10^2) = 64.
-    const facts = factsOf(laid(put('cube', -30, 0), put('cube', 30, 0), put('big', 0, 0, 'side')), kinds, PLAIN);
+    const facts = factsOf(laid(put('cube', -30, 0), put('cube', 30, 0), put('big', 0, 0, 'round')), kinds, PLAIN);
     expectFacts(facts, { height: 64 + 26 });
     const { working } = measuredFact(facts, 'height');
     expect(working.method).toBe('highest-point');
@@ -163,7 +163,7 @@ describe('a ball', () => {
   });
 
   it('on the table: its outline has an area, its contact has none', () => {
-    const one = laid(put('ball', 0, 0, 'side'));
+    const one = laid(put('ball', 0, 0, 'round'));
     expectFacts(factsOf(one, kinds, PLAIN), { 'base-area': PI * 17 ** 2, 'base-perimeter': 2 * PI * 17 });
     for (const base of ['contact-patches', 'hull-of-contacts'] as const) {
       expectFacts(factsOf(one, kinds, { ...PLAIN, base }), { 'base-area': 0, 'base-perimeter': 0 });
@@ -172,7 +172,7 @@ describe('a ball', () => {
 
   it('and a drum on its side: the hull is over a line and a point', () => {
     // The drum (axis along y) touches along x = 0 from y = -35 to 35, the ball at (48, 0): a triangle.
-    const both = laid(put('drum', 0, 0, 'side'), put('ball', 48, 0, 'side'));
+    const both = laid(put('drum', 0, 0, 'side'), put('ball', 48, 0, 'round'));
     const facts = factsOf(both, kinds, { ...PLAIN, base: 'hull-of-contacts' });
     expectFacts(facts, { 'base-area': (70 * 48) / 2, 'base-perimeter': 70 + 2 * sqrt(48 ** 2 + 35 ** 2) });
     expectFacts(factsOf(both, kinds, { ...PLAIN, base: 'contact-patches' }), { 'base-area': 0, 'base-perimeter': 0 });

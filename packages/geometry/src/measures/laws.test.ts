@@ -40,7 +40,7 @@ const RESTINGS: Readonly<Record<string, readonly string[]>> = {
   tent: ['base'],
   drum: ['base', 'side'],
   tip: ['base'],
-  ball: ['side'],
+  ball: ['round'],
 };
 
 const pieceOf = (kind: string): fc.Arbitrary<LaidPiece> =>

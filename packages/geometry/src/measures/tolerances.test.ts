@@ -59,13 +59,13 @@ describe('one piece, against the published check values', () => {
   });
 
   it('ball of diameter 60: u_V = 1632.41942781', () => {
-    const facts = alone({ solid: 'sphere', sizes: { diameter: 60 } }, 'side');
+    const facts = alone({ solid: 'sphere', sizes: { diameter: 60 } }, 'round');
     expectNear(valueIn(facts, 'volume'), 113097.335529, OF_SUMS);
     expectNear(toleranceIn(facts, 'volume'), 2 * 1632.41942781, OF_SUMS);
   });
 
   it('a radius is a reading of its own: half the diameter, so twice the tolerance', () => {
-    const facts = alone({ solid: 'sphere', sizes: { radius: 30 } }, 'side');
+    const facts = alone({ solid: 'sphere', sizes: { radius: 30 } }, 'round');
     expectNear(toleranceIn(facts, 'volume'), 2 * 2 * 1632.41942781, OF_SUMS);
   });
 });

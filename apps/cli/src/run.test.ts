@@ -1,0 +1,159 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { demoText } from '@cairnmark/demo';
+import { CATALOGUE } from '@cairnmark/geometry';
+import { wordsFor } from '@cairnmark/words';
+import { describe, expect, it } from 'vitest';
+import type { Io, ReadOutcome } from './io.ts';
+import { nodeIo } from './io.ts';
+import { run } from './run.ts';
+
+const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url));
+
+interface Tried {
+  readonly code: number;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs one call. Files are those of `files` by name, else those of the disk. */
+function tried(args: readonly string[], files: Readonly<Record<string, string | Uint8Array>> = {}): Tried {
+  let [out, err] = ['', ''];
+  const io: Io = {
+    readFile: (path) => inMemory(files[path]) ?? nodeIo.readFile(path),
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+  };
+  return { code: run(args, io), out, err };
+}
+
+function inMemory(content: string | Uint8Array | undefined): ReadOutcome | undefined {
+  if (content === undefined) return undefined;
+  return { ok: true, bytes: typeof content === 'string' ? new TextEncoder().encode(content) : content };
+}
+
+describe('help', () => {
+  it('is given for everything, in both languages', () => {
+    for (const name of ['', 'score', 'measure', 'solids', 'check']) {
+      const [en, es] = [tried(['help', name].filter(Boolean)), tried(['help', name, '--lang', 'es'].filter(Boolean))];
+      expect([en.code, en.err, es.code, es.err]).toEqual([0, '', 0, '']);
+      expect(en.out).toContain(`cairnmark ${name}`.trim());
+      expect(es.out).not.toBe(en.out);
+    }
+  });
+
+  it('shows the cautions', () => {
+    expect(tried([]).out).toContain(wordsFor('en').cautions['stands-or-falls']);
+    expect(tried(['help', '--lang', 'es']).out).toContain(wordsFor('es').cautions['tall-towers']);
+  });
+
+  it('does not know every command', () => {
+    expect(tried(['help', 'rank'])).toMatchObject({ code: 2, out: '' });
+  });
+});
+
+describe('solids', () => {
+  it('lists the catalogue with words for every size and side, in both languages', () => {
+    for (const language of ['en', 'es'] as const) {
+      const { code, out } = tried(['solids', '--lang', language]);
+      const { sizes, restings } = wordsFor(language).names;
+      expect(code).toBe(0);
+      for (const { fields, make, example } of Object.values(CATALOGUE)) {
+        for (const name of fields.flatMap((field) => [field.name, ...field.otherwise])) expect(sizes).toHaveProperty(name);
+        const made = make(example);
+        expect(made.ok).toBe(true);
+        if (made.ok) for (const { id } of made.value.restings) expect(restings).toHaveProperty(id);
+      }
+      expect(out.split('\n\n')).toHaveLength(Object.keys(CATALOGUE).length);
+    }
+  });
+
+  it('shows a solid with its sizes, workings, counts and sides', () => {
+    const { out } = tried(['solids']);
+    expect(out.split('\n\n')[15]).toBe(
+      [
+        'Cone',
+        '  Sizes: radius, or diameter, circumference; height, or slant (slant height).',
+        '  With radius 30 mm and height 70 mm:',
+        '    B = π × r² = π × (3.0 cm)² = 28.27 cm²',
+        '    V = 1/3 × B × h = 1/3 × 28.27 cm² × 7.0 cm = 66.0 cm³',
+        '    s = √(h² + r²) = √((7.0 cm)² + (3.0 cm)²) = 7.62 cm',
+        '    L = π × r × s = π × 3.0 cm × 7.62 cm = 71.78 cm²',
+        '    S = B + L = 28.27 cm² + 71.78 cm² = 100.1 cm²',
+        '  1 flat face, 1 curved surface, 0 straight edges, 1 curved edge, 0 vertices and 1 tip.',
+        '  Rests on:',
+        '    base: on a face, 70 mm high',
+        '    side: on a line, 55 mm high',
+      ].join('\n'),
+    );
+  });
+
+  it('takes no file', () => {
+    expect(tried(['solids', 'kit.json'])).toMatchObject({ code: 2, out: '' });
+  });
+});
+
+describe('check', () => {
+  it('says fine of every kept file', () => {
+    const kept = readdirSync(`${CORPUS}kept`).filter((name) => name.endsWith('.json'));
+    expect(kept.length).toBeGreaterThan(0);
+    const { code, out, err } = tried(['check', ...kept.map((name) => `${CORPUS}kept/${name}`)]);
+    expect([code, err]).toEqual([0, '']);
+    expect(out.trimEnd().split('\n')).toHaveLength(kept.length);
+  });
+
+  it('says of every broken file what is wrong, where, with nothing left open, and ends with 1', () => {
+    const expected: Readonly<Record<string, { foundBy: string }>> = JSON.parse(readFileSync(`${CORPUS}broken/expected.json`, 'utf8'));
+    const broken = Object.keys(expected);
+    expect(broken.length).toBeGreaterThan(20);
+    for (const name of broken) {
+      const path = `${CORPUS}broken/${name}`;
+      const command = expected[name]?.foundBy === 'decode' ? 'check' : 'score';
+      const [en, es] = [tried([command, path]), tried([command, path, '--lang', 'es'])];
+      expect([name, en.code, en.out]).toEqual([name, 1, '']);
+      for (const { err } of [en, es]) {
+        for (const line of err.trimEnd().split('\n')) {
+          expect(line.startsWith(`${path}: `)).toBe(true);
+          expect(line).toMatch(/[.?)]$/);
+          expect(line).not.toMatch(/[{}]|"\?"| \? |undefined|\[object/);
+        }
+        expect(err).not.toMatch(/[^\P{Cc}\n]/u);
+      }
+      expect(es.err).not.toBe(en.err);
+    }
+  });
+
+  it('tells all faults of all files', () => {
+    const { code, out, err } = tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], { 'text.json': '{"a":' });
+    expect(code).toBe(1);
+    expect(err).toBe(
+      [
+        'none.json: There is no such file. Check the name.',
+        'text.json: This is not JSON at line 1, column 6. Look there for a missing comma, quote or bracket.',
+        '',
+      ].join('\n'),
+    );
+    expect(out).toContain('fine (kit)');
+  });
+
+  it('names a folder, a file in another code and a call without a file', () => {
+    expect(tried(['check', CORPUS]).err).toBe(`${CORPUS}: This is a folder. Name a file in it.\n`);
+    expect(tried(['check', 'x.json'], { 'x.json': new Uint8Array([0x7b, 0xe9, 0x7d]) }).err).toBe(
+      'x.json: The text of this file is not UTF-8. Save it again as UTF-8.\n',
+    );
+    expect(tried(['check'])).toEqual({ code: 2, out: '', err: 'Which file? See: cairnmark help check\n' });
+  });
+
+  it('reads a file that begins with the mark of the byte order', () => {
+    expect(tried(['check', 'x.json'], { 'x.json': `\ufeff${demoText}` })).toMatchObject({ code: 0, err: '' });
+  });
+
+  it('shows no sign that steers the terminal', () => {
+    const { err } = tried(['check', '\u001b[2Jx\u202e.json']);
+    expect(err).toBe('\ufffd[2Jx\ufffd.json: There is no such file. Check the name.\n');
+  });
+});
