@@ -42,7 +42,9 @@ describe('a call that is not understood', () => {
   });
 
   it('says so in the language asked for', () => {
-    expect(call('rank', '--lang', 'es')).toBe('No hay ninguna orden "rank". Usa una de estas: score, measure, solids, check, help.');
+    expect(call('rank', '--lang', 'es')).toBe(
+      'No hay ninguna orden "rank". Usa una de estas: score, measure, solids, check, help.',
+    );
     expect(call('score', '--lang', 'fr')).toBe('The option "--lang" cannot be "fr". Use one of: en, es.');
   });
 });

@@ -50,7 +50,10 @@ function looseClass(firstFile: string, records: readonly FileRecord[], words: Wo
   if (challenge === undefined) return refuse(firstFile, words.say('files.no-challenge'), words);
   if (second !== undefined) return refuse(second.file, words.say('files.two-challenges'), words);
   if (attempts.length === 0) return refuse(challenge.file, words.say('files.no-attempt'), words);
-  const record = recordOf(challenge.value, attempts.map(({ value }) => value));
+  const record = recordOf(
+    challenge.value,
+    attempts.map(({ value }) => value),
+  );
   const { file } = challenge;
   return { ok: true, value: { record, file, faultLine: (issue) => lineAbout(issue, file, attempts, words) } };
 }
@@ -69,12 +72,7 @@ function recordOf(challenge: Challenge, attempts: readonly Attempt[]): ClassReco
 }
 
 /** The path of an issue inside its own file: ["attempts", 2, "at"] is "at" in the third attempt's file. */
-function lineAbout(
-  issue: Issue,
-  challengeFile: string,
-  attempts: readonly FromFile<Attempt>[],
-  words: Words,
-): string {
+function lineAbout(issue: Issue, challengeFile: string, attempts: readonly FromFile<Attempt>[], words: Words): string {
   const [list, index, ...inside] = issue.path;
   const attempt = list === 'attempts' && typeof index === 'number' ? attempts[index] : undefined;
   return faultLine(attempt?.file ?? challengeFile, { ...issue, path: inside }, words);

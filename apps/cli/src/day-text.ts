@@ -5,7 +5,11 @@ import type { DayStanding } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import { tableText } from './table.ts';
 
-export function dayText({ day: rule, challenges, groups }: ClassRecord, day: readonly DayStanding[], words: Words): string {
+export function dayText(
+  { day: rule, challenges, groups }: ClassRecord,
+  day: readonly DayStanding[],
+  words: Words,
+): string {
   const nameOf = (group: string): string => groups.find(({ id }) => id === group)?.name ?? group;
   const valueOf = (value: number | null | undefined): string =>
     value === null || value === undefined ? words.say('score.no-result') : words.dayValue(rule, value);

@@ -22,7 +22,10 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
     ...report.facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
     ...wayOfMeasuring(report, challenge, classWords, words),
-    ...section(words.say('measure.rules'), ruleLines(report, scene, () => true)),
+    ...section(
+      words.say('measure.rules'),
+      ruleLines(report, scene, () => true),
+    ),
     ...section(words.say('measure.stock'), report.stockBreaches.map(classWords.stock)),
     ...section(words.say('score.rows'), pointsLines(report, scene, words)),
   ].join('\n');
@@ -35,7 +38,8 @@ const isWorthALine = ({ id, value }: ReportedFact): boolean => !(id.startsWith('
 function factLines(fact: ReportedFact, classWords: ClassWords, words: Words): readonly string[] {
   const name = words.capital(classWords.label(fact.id));
   const value = classWords.fact(fact);
-  const head = fact.source === null ? value : words.say('measure.source', { value, source: words.names.sources[fact.source] });
+  const head =
+    fact.source === null ? value : words.say('measure.source', { value, source: words.names.sources[fact.source] });
   const working = fact.predicted?.status === 'measured' ? classWords.working(fact.predicted.working) : [];
   return [`${name}: ${head}`, ...[...classWords.otherValues(fact), ...working].map((line) => `    ${line}`)];
 }

@@ -4,37 +4,9 @@ import { demoText } from '@cairnmark/demo';
 import { CATALOGUE } from '@cairnmark/geometry';
 import { wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
-import type { Io, ReadOutcome } from './io.ts';
-import { nodeIo } from './io.ts';
-import { run } from './run.ts';
+import { tried } from './tried.ts';
 
 const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url));
-
-interface Tried {
-  readonly code: number;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** Runs one call. Files are those of `files` by name, else those of the disk. */
-function tried(args: readonly string[], files: Readonly<Record<string, string | Uint8Array>> = {}): Tried {
-  let [out, err] = ['', ''];
-  const io: Io = {
-    readFile: (path) => inMemory(files[path]) ?? nodeIo.readFile(path),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  };
-  return { code: run(args, io), out, err };
-}
-
-function inMemory(content: string | Uint8Array | undefined): ReadOutcome | undefined {
-  if (content === undefined) return undefined;
-  return { ok: true, bytes: typeof content === 'string' ? new TextEncoder().encode(content) : content };
-}
 
 describe('help', () => {
   it('is given for everything, in both languages', () => {
@@ -63,7 +35,8 @@ describe('solids', () => {
       const { sizes, restings } = wordsFor(language).names;
       expect(code).toBe(0);
       for (const { fields, make, example } of Object.values(CATALOGUE)) {
-        for (const name of fields.flatMap((field) => [field.name, ...field.otherwise])) expect(sizes).toHaveProperty(name);
+        for (const name of fields.flatMap((field) => [field.name, ...field.otherwise]))
+          expect(sizes).toHaveProperty(name);
         const made = make(example);
         expect(made.ok).toBe(true);
         if (made.ok) for (const { id } of made.value.restings) expect(restings).toHaveProperty(id);
@@ -107,7 +80,9 @@ describe('check', () => {
   });
 
   it('says of every broken file what is wrong, where, with nothing left open, and ends with 1', () => {
-    const expected: Readonly<Record<string, { foundBy: string }>> = JSON.parse(readFileSync(`${CORPUS}broken/expected.json`, 'utf8'));
+    const expected: Readonly<Record<string, { foundBy: string }>> = JSON.parse(
+      readFileSync(`${CORPUS}broken/expected.json`, 'utf8'),
+    );
     const broken = Object.keys(expected);
     expect(broken.length).toBeGreaterThan(20);
     for (const name of broken) {
@@ -128,7 +103,9 @@ describe('check', () => {
   });
 
   it('tells all faults of all files', () => {
-    const { code, out, err } = tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], { 'text.json': '{"a":' });
+    const { code, out, err } = tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], {
+      'text.json': '{"a":',
+    });
     expect(code).toBe(1);
     expect(err).toBe(
       [

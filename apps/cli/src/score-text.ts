@@ -31,7 +31,10 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
     `${challenge.name}\n`,
     `${words.say('score.order', { order: board.words.order(challenge.ranking) })}\n`,
     ranked.length > 0 ? placesTable(ranked, board, words) : '',
-    ...section(words.say('score.not-ranked'), out.map((line) => outLine(line, board))),
+    ...section(
+      words.say('score.not-ranked'),
+      out.map((line) => outLine(line, board)),
+    ),
     ...section(words.say('score.decisions'), decisions),
     ...(rows ? ranked.map((line) => pointsText(line, board, words)) : []),
   ].join('');
@@ -66,7 +69,13 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
 }
 
 /** A rounded value is exact; one that the ranking does not round is read like any measure. */
-function decidingValue({ standing, report }: BoardLine, key: RankingKey, k: number, board: Board, words: Words): string {
+function decidingValue(
+  { standing, report }: BoardLine,
+  key: RankingKey,
+  k: number,
+  board: Board,
+  words: Words,
+): string {
   const value = standing.decidedBy[k]?.value ?? null;
   if (value === null) return words.say('score.none');
   return key.roundTo > 0

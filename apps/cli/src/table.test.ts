@@ -18,6 +18,14 @@ describe('a table', () => {
     expect(widthOf('n\u0303a')).toBe(2);
     expect(widthOf('海鳥')).toBe(4);
     expect(widthOf('🐧!')).toBe(3);
-    expect(tableText([['海鳥', 'x'], ['Terns', 'y']])).toBe('海鳥   x\nTerns  y\n');
+    expect(
+      tableText(
+        [
+          ['海鳥', 'x'],
+          ['Terns', 'y'],
+        ],
+        [],
+      ),
+    ).toBe('海鳥   x\nTerns  y\n');
   });
 });

@@ -26,7 +26,8 @@ export function openEnvelope(
   if (typeof mark !== 'string' || !mark.startsWith(MARK)) return refused('not-a-cairnmark-file', []);
   const named = mark.slice(MARK.length);
   const format = FORMATS.find((candidate) => candidate === named);
-  if (format === undefined) return refused('format-unknown', ['format'], { format: named, allowed: FORMATS.join(', ') });
+  if (format === undefined)
+    return refused('format-unknown', ['format'], { format: named, allowed: FORMATS.join(', ') });
   if (expected !== undefined && format !== expected) {
     return refused('format-other', ['format'], { expected, received: format });
   }

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { freshSeed, share } from '../../../tests/tools/share.ts';
 import { readJson } from './json.ts';
-import { DEPTH_MOST, VALUES_MOST } from './limits.ts';
+import { DEPTH_MOST, KEYS_MOST, VALUES_MOST } from './limits.ts';
 
 const issuesOf = (text: string) => {
   const read = readJson(text);
@@ -25,13 +25,11 @@ describe('readJson', () => {
   const numRuns = share(100_000, 5_000);
 
   it(`takes as JSON what JSON.parse takes, whole or spoiled at one place (seed ${seed})`, () => {
-    const spoiled = fc
-      .tuple(fc.json({ maxDepth: 4 }), fc.nat(), fc.constantFrom(...MARKS))
-      .map(([text, at, mark]) => {
-        const place = at % (text.length + 1);
-        // An empty mark takes a character out instead.
-        return text.slice(0, place) + mark + text.slice(mark === '' ? place + 1 : place);
-      });
+    const spoiled = fc.tuple(fc.json({ maxDepth: 4 }), fc.nat(), fc.constantFrom(...MARKS)).map(([text, at, mark]) => {
+      const place = at % (text.length + 1);
+      // An empty mark takes a character out instead.
+      return text.slice(0, place) + mark + text.slice(mark === '' ? place + 1 : place);
+    });
     fc.assert(
       fc.property(fc.oneof(fc.json(), spoiled), (text) => {
         expect(issuesOf(text).some(({ code }) => code === 'not-json')).toBe(!isJson(text));
@@ -83,6 +81,15 @@ describe('readJson', () => {
       { code: 'unknown-key', path: ['a', '__proto__'], details: {} },
     ]);
     expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false);
+  });
+
+  it('reads as many keys of an object as the limit and no more', () => {
+    const keys = (count: number) =>
+      JSON.stringify({ a: Object.fromEntries(Array.from({ length: count }, (_, k) => [`k${k}`, 7])) });
+    expect(readJson(keys(KEYS_MOST)).ok).toBe(true);
+    expect(issuesOf(keys(900_000))).toEqual([
+      { code: 'too-many-keys', path: ['a', `k${KEYS_MOST}`], details: { most: KEYS_MOST } },
+    ]);
   });
 
   it('goes as deep as the limit and no deeper', () => {

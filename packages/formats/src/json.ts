@@ -1,18 +1,26 @@
 // Reads JSON text. Beside what JSON.parse tells, it gives the line and column of the first fault, and refuses what
-// JSON.parse lets pass in silence: a key written twice (the last one would win), the key __proto__, and more values or a
-// deeper nest than any of our files has. One pass over the text without recursion. Grammar: RFC 8259.
+// JSON.parse lets pass in silence: a key written twice (the last one would win), the key __proto__, and more values, more
+// keys or a deeper nest than any of our files has. One pass over the text without recursion. Grammar: RFC 8259.
 
 import type { Issue, Result } from '@cairnmark/geometry';
 import { failure, success } from '@cairnmark/geometry';
-import { DEPTH_MOST, VALUES_MOST } from './limits.ts';
+import { DEPTH_MOST, KEYS_MOST, VALUES_MOST } from './limits.ts';
 
-export type JsonIssueCode = 'not-json' | 'duplicate-key' | 'unknown-key' | 'too-deep' | 'too-many-values';
+export type JsonIssueCode =
+  | 'not-json' // details: line, column, counted from 1
+  | 'duplicate-key'
+  | 'unknown-key'
+  | 'too-deep' // details: most
+  | 'too-many-keys' // details: most
+  | 'too-many-values'; // details: most
 
-/** The value that `text` writes down, or what is wrong with the text. Lines and columns count from 1. */
-export function readJson(text: string): Result<unknown, Issue<JsonIssueCode>> {
+type JsonIssue = Issue<JsonIssueCode>;
+
+/** The value that `text` writes down, or what is wrong with the text. */
+export function readJson(text: string): Result<unknown, JsonIssue> {
   const walk = new JsonWalk(text);
-  const stopped = walk.toTheEnd();
-  if (stopped !== null) return failure([...walk.issues, stopped]);
+  let more = true;
+  while (more) more = walk.pastNextValue();
   return walk.issues.length > 0 ? failure(walk.issues) : success(JSON.parse(text));
 }
 
@@ -25,11 +33,12 @@ interface Open {
   at: string | number;
 }
 
+/** Goes through a text value by value. Each method says whether a further value begins where it has come to. */
 class JsonWalk {
-  readonly issues: Issue<JsonIssueCode>[] = [];
+  readonly issues: JsonIssue[] = [];
   private readonly text: string;
   private readonly open: Open[] = [];
-  private readonly blank = /[ \t\n\r]*/y;
+  private readonly blanks = /[ \t\n\r]*/y;
   private readonly scalar = /true|false|null|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
   private index = 0;
   private values = 0;
@@ -38,68 +47,67 @@ class JsonWalk {
     this.text = text;
   }
 
-  /** Walks the whole text; what made it stop, or null. */
-  toTheEnd(): Issue<JsonIssueCode> | null {
-    for (;;) {
-      // A value begins here.
-      if (this.values++ === VALUES_MOST) return this.issue('too-many-values', { most: VALUES_MOST });
-      this.pass(this.blank);
-      const next = this.text[this.index];
-      if (next === '{' || next === '[') {
-        if (this.open.length === DEPTH_MOST) return this.issue('too-deep', { most: DEPTH_MOST });
-        this.index += 1;
-        this.open.push(next === '{' ? { closing: '}', keys: new Set(), at: '' } : { closing: ']', keys: null, at: 0 });
-        this.pass(this.blank);
-        if (this.text[this.index] !== this.top()?.closing) {
-          if (!this.key()) return this.fault();
-          continue;
-        }
-      } else if (next === '"' ? this.string() === null : !this.pass(this.scalar)) {
-        return this.fault();
-      }
-      const ended = this.afterValue();
-      if (ended !== 'next') return ended === 'end' ? null : this.fault();
-    }
+  /** Past a string, number or word, or into a list or an object. */
+  pastNextValue(): boolean {
+    if (this.values === VALUES_MOST) return this.stop('too-many-values', { most: VALUES_MOST });
+    this.values += 1;
+    this.pass(this.blanks);
+    const mark = this.text[this.index];
+    if (mark === '{' || mark === '[') return this.into(mark);
+    const passed = mark === '"' ? this.string() !== null : this.pass(this.scalar);
+    return passed ? this.pastEnds() : this.fault();
   }
 
-  /** Closes what ends here; says whether another value follows. */
-  private afterValue(): 'next' | 'end' | 'fault' {
+  private into(mark: '{' | '['): boolean {
+    if (this.open.length === DEPTH_MOST) return this.stop('too-deep', { most: DEPTH_MOST });
+    this.index += 1;
+    const opened: Open = mark === '{' ? { closing: '}', keys: new Set(), at: '' } : { closing: ']', keys: null, at: 0 };
+    this.open.push(opened);
+    this.pass(this.blanks);
+    return this.text[this.index] === opened.closing ? this.pastEnds() : this.pastKey(opened);
+  }
+
+  /** After a value: past all that closes here, and past a comma. */
+  private pastEnds(): boolean {
     for (;;) {
-      this.pass(this.blank);
-      const top = this.top();
-      if (top === undefined) return this.index === this.text.length ? 'end' : 'fault';
+      this.pass(this.blanks);
+      const innermost = this.open[this.open.length - 1];
       const mark = this.text[this.index];
-      if (mark === top.closing) {
-        this.index += 1;
-        this.open.pop();
-        continue;
-      }
-      if (mark !== ',') return 'fault';
+      if (innermost === undefined) return mark === undefined ? false : this.fault();
+      if (mark !== ',' && mark !== innermost.closing) return this.fault();
       this.index += 1;
-      if (typeof top.at === 'number') top.at += 1;
-      this.pass(this.blank);
-      return this.key() ? 'next' : 'fault';
+      if (mark === ',') return this.pastComma(innermost);
+      this.open.pop();
     }
   }
 
-  /** In an object: reads a key and its colon. In a list there is nothing to read. */
-  private key(): boolean {
-    const top = this.top();
-    if (top === undefined || top.keys === null) return true;
+  private pastComma(innermost: Open): boolean {
+    if (typeof innermost.at === 'number') innermost.at += 1;
+    this.pass(this.blanks);
+    return this.pastKey(innermost);
+  }
+
+  /** In an object: past a key and its colon. In a list there is nothing to pass. */
+  private pastKey(innermost: Open): boolean {
+    if (innermost.keys === null) return true;
     const written = this.text[this.index] === '"' ? this.string() : null;
-    if (written === null) return false;
-    const key: string = JSON.parse(written);
-    top.at = key;
-    if (key === '__proto__') this.issues.push(this.issue('unknown-key', {}));
-    if (top.keys.has(key)) this.issues.push(this.issue('duplicate-key', {}));
-    top.keys.add(key);
-    this.pass(this.blank);
-    if (this.text[this.index] !== ':') return false;
+    if (written === null) return this.fault();
+    this.noteKey(JSON.parse(written), innermost, innermost.keys);
+    if (innermost.keys.size > KEYS_MOST) return this.stop('too-many-keys', { most: KEYS_MOST });
+    this.pass(this.blanks);
+    if (this.text[this.index] !== ':') return this.fault();
     this.index += 1;
     return true;
   }
 
-  /** The string that begins here, as written with its quotes; null when it is faulty, with the index at the fault. */
+  private noteKey(key: string, innermost: Open, keys: Set<string>): void {
+    innermost.at = key;
+    if (key === '__proto__') this.tell('unknown-key', {});
+    if (keys.has(key)) this.tell('duplicate-key', {});
+    keys.add(key);
+  }
+
+  /** Past a string; as it is written, with its quotes. null when it is faulty, with the index at the fault. */
   private string(): string | null {
     const start = this.index;
     for (this.index += 1; ; this.index += 1) {
@@ -114,13 +122,12 @@ class JsonWalk {
     }
   }
 
-  /** Moves to the last character of the escape that begins here. */
+  /** To the last character of the escape that begins here. */
   private escape(): boolean {
     const sign = this.text[this.index + 1] ?? '';
-    const four = sign === 'u' && /^[0-9a-fA-F]{4}$/.test(this.text.slice(this.index + 2, this.index + 6));
-    if (four) this.index += 5;
-    else if (sign !== '' && '"\\/bfnrt'.includes(sign)) this.index += 1;
-    else return false;
+    const hex = sign === 'u' && /^[0-9a-fA-F]{4}$/.test(this.text.slice(this.index + 2, this.index + 6));
+    if (!hex && (sign === '' || !'"\\/bfnrt'.includes(sign))) return false;
+    this.index += hex ? 5 : 1;
     return true;
   }
 
@@ -131,17 +138,19 @@ class JsonWalk {
     return found;
   }
 
-  private top(): Open | undefined {
-    return this.open[this.open.length - 1];
-  }
-
-  private issue(code: JsonIssueCode, details: Issue['details']): Issue<JsonIssueCode> {
-    return { code, path: this.open.map((open) => open.at), details };
-  }
-
-  private fault(): Issue<JsonIssueCode> {
+  private fault(): false {
     const before = this.text.slice(0, this.index);
-    const line = before.split('\n').length;
-    return { code: 'not-json', path: [], details: { line, column: this.index - before.lastIndexOf('\n') } };
+    const [line, column] = [before.split('\n').length, this.index - before.lastIndexOf('\n')];
+    this.issues.push({ code: 'not-json', path: [], details: { line, column } });
+    return false;
+  }
+
+  private stop(code: JsonIssueCode, details: Issue['details']): false {
+    this.tell(code, details);
+    return false;
+  }
+
+  private tell(code: JsonIssueCode, details: Issue['details']): void {
+    this.issues.push({ code, path: this.open.map(({ at }) => at), details });
   }
 }

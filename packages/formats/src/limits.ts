@@ -5,6 +5,8 @@
 export const FILE_CHARACTERS_MOST = 20_000_000;
 /** Values (texts, numbers, lists, groups of keys) in a file: as many again; keeps the list of faults within memory. */
 export const VALUES_MOST = 2_000_000;
+/** Keys in one place: a record has two dozen; answers, weights and measured sizes have one a rule, challenge or kind. */
+export const KEYS_MOST = 200;
 /** Lists within lists: no record goes deeper than a formula in a report, which stays under this. */
 export const DEPTH_MOST = 64;
 /** Faults told of one file, and of one list in it: nobody reads further. */
@@ -23,8 +25,6 @@ export const ATTEMPTS_MOST = 5_000;
 export const ROWS_MOST = 100;
 /** Readings, marks, decisions and adjustments of one attempt. */
 export const NOTES_MOST = 200;
-/** Values by name in one place, such as the answers to yes/no rules or the sizes that a group measured. */
-export const NAMES_MOST = 200;
 /** Corners of a traced outline: a hand sets tens, a camera some hundreds. */
 export const OUTLINE_POINTS_MOST = 2_000;
 /** Outlines of one traced build. */

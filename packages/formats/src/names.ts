@@ -2,7 +2,14 @@
 // has the list, it is that one; each table here names every member of its type, or it does not compile.
 
 import type { FactSource, GradePreset, HeightSource } from '@cairnmark/engine';
-import type { BaseDefinition, CountingConvention, NotMeasuredReason, SolidId, Unit, Working } from '@cairnmark/geometry';
+import type {
+  BaseDefinition,
+  CountingConvention,
+  NotMeasuredReason,
+  SolidId,
+  Unit,
+  Working,
+} from '@cairnmark/geometry';
 import { CATALOGUE, MEASURES, RULERS } from '@cairnmark/geometry';
 import type { Comparison, Rounding, Verdict } from '@cairnmark/scoring';
 

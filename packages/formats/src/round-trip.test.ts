@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { scoreClass } from '@cairnmark/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { challenge, kit } from '../../../tests/tools/records/challenge.ts';
@@ -24,16 +26,37 @@ describe(`encode, then decode (seed ${seed})`, () => {
   const runs = (full: number, part: number) => ({ seed, numRuns: share(full, part) });
 
   it('gives a kit back', () => {
-    fc.assert(fc.property(kit, (value) => comesBack('kit', value)), runs(2_000, 200));
+    fc.assert(
+      fc.property(kit, (value) => comesBack('kit', value)),
+      runs(2_000, 200),
+    );
   });
   it('gives a challenge back', () => {
-    fc.assert(fc.property(challenge, (value) => comesBack('challenge', value)), runs(2_000, 200));
+    fc.assert(
+      fc.property(challenge, (value) => comesBack('challenge', value)),
+      runs(2_000, 200),
+    );
   });
   it('gives an attempt back', () => {
-    fc.assert(fc.property(attempt, (value) => comesBack('attempt', value)), runs(2_000, 200));
+    fc.assert(
+      fc.property(attempt, (value) => comesBack('attempt', value)),
+      runs(2_000, 200),
+    );
   });
   it('gives a class back', () => {
-    fc.assert(fc.property(classRecord, (value) => comesBack('class', value)), runs(2_000, 100));
+    fc.assert(
+      fc.property(classRecord, (value) => comesBack('class', value)),
+      runs(2_000, 100),
+    );
+  });
+
+  it('gives the report of every attempt back', () => {
+    const tower = decode(readFileSync(new URL('../../../tests/corpus/tower-of-five.json', import.meta.url), 'utf8'), 'class');
+    const scored = tower.ok ? scoreClass(tower.value.value) : tower;
+    if (!scored.ok) throw new RangeError('the class was refused');
+    const reports = [...scored.value.reports.values()].flat();
+    expect(reports).toHaveLength(1);
+    for (const report of reports) comesBack('report', report);
   });
 
   it('gives the same bytes whatever the order of the keys', () => {
@@ -50,5 +73,9 @@ describe(`encode, then decode (seed ${seed})`, () => {
 function reversed<T>(value: T): T {
   if (Array.isArray(value)) return value.map(reversed) as T;
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).reverse().map(([key, inner]) => [key, reversed(inner)])) as T;
+  return Object.fromEntries(
+    Object.entries(value)
+      .reverse()
+      .map(([key, inner]) => [key, reversed(inner)]),
+  ) as T;
 }

@@ -3,7 +3,7 @@
 
 import type { Issue } from '@cairnmark/geometry';
 import type * as z from 'zod/mini';
-import { ISSUES_TOLD_MOST, NAME_CHARACTERS_MOST, NAMES_MOST } from './limits.ts';
+import { NAME_CHARACTERS_MOST } from './limits.ts';
 import { ID_PATTERN, TEXT_PATTERN } from './schemas/fields.ts';
 
 export type ShapeIssueCode =
@@ -53,9 +53,7 @@ function issuesOf(fault: z.core.$ZodIssue, path: Path, content: unknown): ShapeI
     case 'invalid_key':
       return fault.issues.flatMap((inner) => issuesOf(inner, path, content));
     case 'unrecognized_keys':
-      return fault.keys.slice(0, ISSUES_TOLD_MOST + 1).map((key) => ({ code: 'unknown-key', path: [...path, key], details: {} }));
-    case 'custom':
-      return one('too-many', { most: NAMES_MOST });
+      return fault.keys.map((key) => ({ code: 'unknown-key', path: [...path, key], details: {} }));
     default:
       throw new RangeError(`no schema of ours finds ${fault.code}`);
   }
@@ -102,6 +100,7 @@ const typeName = (value: unknown): string => (value === null ? 'null' : Array.is
 
 /** A short value as it is; of a long or a nested one its type. */
 function shown(value: unknown): string {
-  const short = typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
+  const short =
+    typeof value === 'string' || typeof value === 'number' || typeof value === 'boolean' ? String(value) : '';
   return short === '' || short.length > NAME_CHARACTERS_MOST ? typeName(value) : short;
 }

@@ -7,7 +7,12 @@ import { bringUp, presentVersion, STEPS } from './steps.ts';
 const INVENTED: readonly Step[] = [
   { format: 'kit', from: 2, name: 'stock-becomes-count', up: ({ stock, ...rest }) => ({ ...rest, count: stock }) },
   { format: 'class', from: 1, name: 'has-a-day', up: (content) => ({ ...content, day: 7 }) },
-  { format: 'kit', from: 1, name: 'stock-in-dozens', up: (content) => ({ ...content, stock: 12 * Number(content['stock']) }) },
+  {
+    format: 'kit',
+    from: 1,
+    name: 'stock-in-dozens',
+    up: (content) => ({ ...content, stock: 12 * Number(content['stock']) }),
+  },
 ];
 
 describe('steps from older versions', () => {

@@ -32,18 +32,14 @@ export function amount(measure: string, value: number, tolerance: number, voice:
 /** An amount that is known exactly, such as a limit, in full. */
 export function exactAmount(measure: string, value: number, voice: Voice): string {
   const { reader, words } = voice;
-  return (
-    unitless(measure, value, voice) ??
-    exact(value, reader.unitOf(measure), reader.ruler, words.decimalMark)
-  );
+  return unitless(measure, value, voice) ?? exact(value, reader.unitOf(measure), reader.ruler, words.decimalMark);
 }
 
 /** A value rounded to whole `step`s, with the decimals of the step, so that a column of them lines up. */
 export function roundedAmount(measure: string, value: number, step: number, voice: Voice): string {
   const { reader, words } = voice;
   return (
-    unitless(measure, value, voice) ??
-    inSteps(value, step, reader.unitOf(measure), reader.ruler, words.decimalMark)
+    unitless(measure, value, voice) ?? inSteps(value, step, reader.unitOf(measure), reader.ruler, words.decimalMark)
   );
 }
 

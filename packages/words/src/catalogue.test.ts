@@ -25,7 +25,9 @@ describe('the catalogues', () => {
 
   it('name the same things between braces', () => {
     for (const [place, text] of EN) {
-      expect([place, ...new Set(slotsOf(ES.get(place) ?? ''))].sort()).toEqual([place, ...new Set(slotsOf(text))].sort());
+      expect([place, ...new Set(slotsOf(ES.get(place) ?? ''))].sort()).toEqual(
+        [place, ...new Set(slotsOf(text))].sort(),
+      );
     }
   });
 
@@ -43,7 +45,8 @@ describe('the catalogues', () => {
 
   it('end every sentence, and leave no blank at its ends or doubled', () => {
     for (const [place, text] of [...EN, ...ES]) {
-      if (place.startsWith('issues.') || place.startsWith('cautions.')) expect([place, text.at(-1)]).toEqual([place, expect.stringMatching(/[.?]/)]);
+      if (place.startsWith('issues.') || place.startsWith('cautions.'))
+        expect([place, text.at(-1)]).toEqual([place, expect.stringMatching(/[.?]/)]);
       if (!place.startsWith('commands.help') && place !== 'and') expect([place, text.trim()]).toEqual([place, text]);
       if (!place.startsWith('commands.help')) expect([place, text]).not.toEqual([place, expect.stringContaining('  ')]);
     }
@@ -60,7 +63,18 @@ describe('the catalogues', () => {
 describe('places', () => {
   it('are counted in English and in Spanish', () => {
     expect([1, 2, 3, 4, 11, 12, 13, 21, 22, 23, 101, 111].map(english.ordinal)).toEqual([
-      '1st', '2nd', '3rd', '4th', '11th', '12th', '13th', '21st', '22nd', '23rd', '101st', '111th',
+      '1st',
+      '2nd',
+      '3rd',
+      '4th',
+      '11th',
+      '12th',
+      '13th',
+      '21st',
+      '22nd',
+      '23rd',
+      '101st',
+      '111th',
     ]);
     expect([1, 3].map(spanish.ordinal)).toEqual(['1.º', '3.º']);
   });

@@ -2,7 +2,15 @@
 
 import type { Adjustment, Decision, Report, ReportedFact, StockBreach } from '@cairnmark/engine';
 import type { GapPlace, Step, Unit, Working } from '@cairnmark/geometry';
-import type { OutReason, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine, Standing } from '@cairnmark/scoring';
+import type {
+  OutReason,
+  PointsLine,
+  PointsRow,
+  RankingRule,
+  Requirement,
+  RequirementLine,
+  Standing,
+} from '@cairnmark/scoring';
 import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { pointsSentence } from './points.ts';

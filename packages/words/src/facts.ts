@@ -30,7 +30,8 @@ export function otherValues({ id, unit, source, predicted, observed }: ReportedF
     return `${kind}: ${amount(id, value, tolerance, voice)} ${error}`.trimEnd();
   };
   const lines: string[] = [];
-  if (observed !== null && source !== 'observed') lines.push(line(sources.observed, observed.value, observed.tolerance));
+  if (observed !== null && source !== 'observed')
+    lines.push(line(sources.observed, observed.value, observed.tolerance));
   if (observed !== null && observed.readings.length > 1) {
     const readings = observed.readings.map((value) => exact(value, unit, reader.ruler, words.decimalMark));
     lines.push(fill(words.results.readings, { readings: listed(readings, words.and) }));
@@ -61,11 +62,7 @@ export function gapSentence({ at, widthMm }: GapPlace, voice: Voice): string {
 }
 
 /** Who set a value and why, with the value that it stands for, or that it was taken back. */
-export function decisionSentence(
-  decision: Decision,
-  fact: ReportedFact | null,
-  voice: Voice,
-): string {
+export function decisionSentence(decision: Decision, fact: ReportedFact | null, voice: Voice): string {
   const { results } = voice.words;
   const measure = measureName(decision.measure, voice);
   const value = exactAmount(decision.measure, decision.value, voice);

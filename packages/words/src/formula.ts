@@ -33,7 +33,10 @@ function piece(expr: Expr, write: (name: string) => Written, mark: string): Piec
   const of = (e: Expr): Piece => piece(e, write, mark);
   switch (expr.op) {
     case 'number':
-      return { text: trimmed(expr.value, 0, MOST_DECIMALS, mark), tightness: expr.value < 0 ? LOOSENESS.sum : LOOSENESS.atom };
+      return {
+        text: trimmed(expr.value, 0, MOST_DECIMALS, mark),
+        tightness: expr.value < 0 ? LOOSENESS.sum : LOOSENESS.atom,
+      };
     case 'pi':
       return atom('π');
     case 'symbol': {
@@ -41,11 +44,16 @@ function piece(expr: Expr, write: (name: string) => Written, mark: string): Piec
       return { text, tightness: apart ? LOOSENESS.power : LOOSENESS.atom };
     }
     case 'sum':
-      return sumLike(expr.terms.map((term, k) => (k === 0 ? of(term).text : held(of(term), LOOSENESS.product))).join(' + '));
+      return sumLike(
+        expr.terms.map((term, k) => (k === 0 ? of(term).text : held(of(term), LOOSENESS.product))).join(' + '),
+      );
     case 'difference':
       return sumLike(`${of(expr.from).text} − ${held(of(expr.less), LOOSENESS.product)}`);
     case 'product':
-      return { text: expr.terms.map((term) => held(of(term), LOOSENESS.product)).join(' × '), tightness: LOOSENESS.product };
+      return {
+        text: expr.terms.map((term) => held(of(term), LOOSENESS.product)).join(' × '),
+        tightness: LOOSENESS.product,
+      };
     case 'fraction':
       return fraction(of(expr.over), of(expr.under), isNumber(expr.over) && isNumber(expr.under));
     case 'power':

@@ -31,6 +31,7 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'too-large': { most: 100 },
   'too-few': { least: 3 },
   'too-many': { most: 200 },
+  'too-many-keys': { most: 200 },
   empty: {},
   'too-long': { most: 80 },
   'not-an-id': {},
@@ -88,7 +89,11 @@ describe('every issue', () => {
 describe('the sentence of an issue', () => {
   it('names the place, what is wrong and the mend', () => {
     expect(
-      en({ code: 'wrong-type', path: ['attempts', 2, 'layout', 'pieces', 1, 'turnRad'], details: DETAILS['wrong-type'] }),
+      en({
+        code: 'wrong-type',
+        path: ['attempts', 2, 'layout', 'pieces', 1, 'turnRad'],
+        details: DETAILS['wrong-type'],
+      }),
     ).toBe('attempts 3, layout, pieces 2, turnRad: Here stands a text. Write a number.');
     expect(es({ code: 'wrong-type', path: ['name'], details: DETAILS['wrong-type'] })).toBe(
       'name: Aquí hay un texto. Escribe un número.',
@@ -120,9 +125,9 @@ describe('the sentence of an issue', () => {
     expect(en({ code: 'too-small', path: ['per'], details: { moreThan: 0 } })).toBe(
       'per: This number is too small. Write more than 0.',
     );
-    expect(en({ code: 'number-out-of-range', path: ['judged', 0, 'mark'], details: { value: 5, least: 0, most: 4 } })).toBe(
-      'judged 1, mark: The number 5 is not allowed here. Write a number from 0 to 4.',
-    );
+    expect(
+      en({ code: 'number-out-of-range', path: ['judged', 0, 'mark'], details: { value: 5, least: 0, most: 4 } }),
+    ).toBe('judged 1, mark: The number 5 is not allowed here. Write a number from 0 to 4.');
     expect(en({ code: 'number-out-of-range', path: ['points', 0, 'points'], details: { value: Number.NaN } })).toBe(
       'points 1, points: With the number NaN nobody can count. Write an ordinary number.',
     );

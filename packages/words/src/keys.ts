@@ -2,7 +2,15 @@
 
 import type { EngineIssue, FactSource } from '@cairnmark/engine';
 import type { EnvelopeIssueCode, FileIssueCode, JsonIssueCode, ShapeIssueCode } from '@cairnmark/formats';
-import type { BaseDefinition, CountingConvention, MeasureId, NotMeasuredReason, Resting, SolidId, Working } from '@cairnmark/geometry';
+import type {
+  BaseDefinition,
+  CountingConvention,
+  MeasureId,
+  NotMeasuredReason,
+  Resting,
+  SolidId,
+  Working,
+} from '@cairnmark/geometry';
 import type { Comparison, DayRule, OutReason, Rounding } from '@cairnmark/scoring';
 
 export type IssueCode = FileIssueCode | JsonIssueCode | EnvelopeIssueCode | ShapeIssueCode | EngineIssue['code'];

@@ -40,11 +40,15 @@ describe('numbers as text', () => {
 
   it('reads back within half a unit of the last digit (seed 5301)', () => {
     fc.assert(
-      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.integer({ min: 0, max: 4 }), (value, decimals) => {
-        const back = Number(fixed(value, decimals, '.').replace('−', '-'));
-        // 1e-9 of a step for the slack at a half, and the noise of reading the text back.
-        return Math.abs(back - value) <= 10 ** -decimals * (0.5 + 2e-9) + 1e-9;
-      }),
+      fc.property(
+        fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+        fc.integer({ min: 0, max: 4 }),
+        (value, decimals) => {
+          const back = Number(fixed(value, decimals, '.').replace('−', '-'));
+          // 1e-9 of a step for the slack at a half, and the noise of reading the text back.
+          return Math.abs(back - value) <= 10 ** -decimals * (0.5 + 2e-9) + 1e-9;
+        },
+      ),
       { seed: 5301 },
     );
   });

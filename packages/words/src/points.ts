@@ -7,12 +7,7 @@ import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 
 /** One line of the points table. `tolerance` is that of the measured value. */
-export function pointsSentence(
-  line: PointsLine,
-  row: PointsRow,
-  tolerance: number,
-  voice: Voice,
-): string {
+export function pointsSentence(line: PointsLine, row: PointsRow, tolerance: number, voice: Voice): string {
   const { words } = voice;
   const { results } = words;
   const total = counted('points', line.points, words);
@@ -24,19 +19,13 @@ export function pointsSentence(
   return fill(results[`points.${line.limited}`], { line: unlimited, limit: total });
 }
 
-function product(
-  value: number,
-  times: number,
-  total: string,
-  row: PointsRow,
-  tolerance: number,
-  voice: Voice,
-): string {
+function product(value: number, times: number, total: string, row: PointsRow, tolerance: number, voice: Voice): string {
   const { words } = voice;
   const { results, names, decimalMark } = words;
   const each = counted('points', row.points, words);
   const shown = amount(row.measure, value, tolerance, voice);
-  if (isCounted(row.measure, words) && row.per === 1) return fill(results['points.line'], { amount: shown, each, total });
+  if (isCounted(row.measure, words) && row.per === 1)
+    return fill(results['points.line'], { amount: shown, each, total });
   const measure = capital(measureName(row.measure, voice));
   const subject = fill(results.subject, { measure, value: shown });
   if (isJudged(row.measure) && row.per === 1) {

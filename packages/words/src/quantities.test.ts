@@ -36,6 +36,11 @@ describe('a reading', () => {
     expect(reading(1043, 'mm', 40, CM, '.')).toBe('104 cm');
   });
 
+  it('shows an area without error in full, with no noughts behind', () => {
+    expect(reading(0, 'mm2', 1e-6, MM, '.')).toBe('0 cm²');
+    expect(reading(6000, 'mm2', 0, MM, '.')).toBe('60 cm²');
+  });
+
   it('shows areas and volumes in inches as decimals', () => {
     expect(reading(25.4 ** 2 * 3.14, 'mm2', 25.4 ** 2 * 0.05, SIXTEENTH, '.')).toBe('3.14 in²');
     expect(reading(25.4 ** 3 * 12, 'mm3', 25.4 ** 3 * 0.5, SIXTEENTH, '.')).toBe('12.0 in³');
@@ -67,6 +72,8 @@ describe('a tolerance', () => {
     expect(plusMinus(3, 'mm', CM, '.')).toBe('± 0.3 cm');
     expect(plusMinus(3, 'mm', MM, ',')).toBe('± 3 mm');
     expect(plusMinus(0.577, 'mm', MM, '.')).toBe('± 0.6 mm');
+    expect(plusMinus(1, 'mm', MM, '.')).toBe('± 1 mm');
+    expect(plusMinus(200, 'mm2', MM, '.')).toBe('± 2.0 cm²');
     expect(plusMinus(1410, 'mm3', MM, '.')).toBe('± 1.5 cm³');
     expect(plusMinus(31_000, 'mm3', MM, '.')).toBe('± 40 cm³');
     expect(plusMinus(3, 'mm', SIXTEENTH, '.')).toBe('± 1/8 in');

@@ -3,20 +3,21 @@
 // An exact value (a rule's limit, a size in a kit, a rounded ranking value) is shown in full.
 
 import type { Ruler, Unit } from '@cairnmark/geometry';
-import { SIXTEENTH_MM, inchReading, inchesUp } from './inches.ts';
+import { inchesUp, inchReading, SIXTEENTH_MM } from './inches.ts';
 import { fixed, isWhole, stepsUp, trimmed, wholeSteps } from './numbers.ts';
 import type { ShownUnit } from './units.ts';
 import { factUnit, withUnit } from './units.ts';
 
 /** Decimals of an area or a volume that nothing limits: more than any paper solid deserves, for a tiny tolerance. */
 const MOST_DECIMALS = 3;
+const FINEST = 10 ** -MOST_DECIMALS;
 
 /** A measured value as the class reads it, for instance "25.5 cm" or "7 3/8 in". `tolerance` in the engine's unit. */
 export function reading(value: number, unit: Unit, tolerance: number, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
   if (unit === 'mm' && shown.name === 'in') return withUnit(inchReading(value, inchStep(tolerance, ruler)), shown);
   if (unit === 'mm') return decimal(value, shown, Math.max(ruler.stepMm, stepFor(tolerance, shown)), mark);
-  if (tolerance === 0) return exact(value, unit, ruler, mark);
+  if (tolerance < 3 * FINEST * shown.size) return exact(value, unit, ruler, mark);
   return decimal(value, shown, stepFor(tolerance, shown), mark);
 }
 
@@ -50,15 +51,13 @@ export function plusMinus(tolerance: number, unit: Unit, ruler: Ruler, mark: str
 
 /** The largest power of ten of the shown unit that goes into the tolerance at least three times, in the engine's unit. */
 function stepFor(tolerance: number, shown: ShownUnit): number {
-  const finest = 10 ** -MOST_DECIMALS;
-  if (tolerance <= 0) return finest * shown.size;
+  if (tolerance <= 0) return FINEST * shown.size;
   const power = Math.floor(Math.log10(tolerance / shown.size / 3) + 1e-9);
-  return Math.max(10 ** power, finest) * shown.size;
+  return Math.max(10 ** power, FINEST) * shown.size;
 }
 
 /** A length in inches that stands on a division of the finest ruler. */
-const isFraction = (value: number, shown: ShownUnit): boolean =>
-  shown.name === 'in' && isWhole(value / SIXTEENTH_MM);
+const isFraction = (value: number, shown: ShownUnit): boolean => shown.name === 'in' && isWhole(value / SIXTEENTH_MM);
 
 /** The same for inches, in halvings of an inch; never finer than the ruler. */
 function inchStep(tolerance: number, ruler: Ruler): number {

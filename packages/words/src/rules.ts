@@ -10,12 +10,7 @@ import type { Voice } from './voice.ts';
 type MeasuredRule = Extract<Requirement, { kind: 'measured' }>;
 
 /** "6 pieces. The rule says exactly 5 pieces. It costs 2 points." `tolerance` is that of the measured value. */
-export function ruleSentence(
-  line: RequirementLine,
-  rule: Requirement,
-  tolerance: number,
-  voice: Voice,
-): string {
+export function ruleSentence(line: RequirementLine, rule: Requirement, tolerance: number, voice: Voice): string {
   const { words } = voice;
   const sentence =
     rule.kind === 'judged' ? judgedSentence(line, rule.text, words) : measuredSentence(line, rule, tolerance, voice);
@@ -55,12 +50,7 @@ function measuredSentence(
 }
 
 /** The value as read; in full where reading it would make it look equal to a limit that it is not equal to. */
-function apartFromLimit(
-  { measure, limit }: MeasuredRule,
-  value: number,
-  tolerance: number,
-  voice: Voice,
-): string {
+function apartFromLimit({ measure, limit }: MeasuredRule, value: number, tolerance: number, voice: Voice): string {
   const read = amount(measure, value, tolerance, voice);
   const same = value !== limit && read === amount(measure, limit, tolerance, voice);
   return same ? exactAmount(measure, value, voice) : read;

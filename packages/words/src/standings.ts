@@ -1,7 +1,15 @@
 // Places, what is marked beside them, and why a build takes none.
 
 import type { Report } from '@cairnmark/engine';
-import type { DayRule, DayStanding, OutReason, RankingKey, RankingRule, Requirement, Standing } from '@cairnmark/scoring';
+import type {
+  DayRule,
+  DayStanding,
+  OutReason,
+  RankingKey,
+  RankingRule,
+  Requirement,
+  Standing,
+} from '@cairnmark/scoring';
 import { counted, exactAmount, listed, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
 import { trimmed } from './numbers.ts';
@@ -55,9 +63,16 @@ export function orderText({ first, tieBreaks }: RankingRule, voice: Voice): stri
 }
 
 /** How the results of the day are put together: how they are added, what counts more, what a missing one does. */
-export function daySentences(rule: DayRule, challengeName: (id: string) => string, words: Catalogue): readonly string[] {
+export function daySentences(
+  rule: DayRule,
+  challengeName: (id: string) => string,
+  words: Catalogue,
+): readonly string[] {
   const { results, decimalMark, and } = words;
-  const points = listed(rule.placePoints.map((value) => counted('points', value, words)), and);
+  const points = listed(
+    rule.placePoints.map((value) => counted('points', value, words)),
+    and,
+  );
   const weights = Object.entries(rule.weights).filter(([, weight]) => weight !== 1);
   return [
     fill(results[`day.${rule.kind}`], { points }),

@@ -57,14 +57,27 @@ describe('the steps of a working', () => {
   });
 
   it('are in inches for a ruler in inches', () => {
-    const cube: Step = { ...CUBE, inputs: { a: mm(2.375 * 25.4) }, result: { value: (2.375 * 25.4) ** 3, unit: 'mm3' } };
+    const cube: Step = {
+      ...CUBE,
+      inputs: { a: mm(2.375 * 25.4) },
+      result: { value: (2.375 * 25.4) ** 3, unit: 'mm3' },
+    };
     expect(stepLines([cube], voice(INCH))).toEqual(['V = a³ = (2.375 in)³ = 13.40 in³']);
   });
 
   it('keep one digit more in a number that is calculated with further', () => {
     const slant: Step = {
       symbol: 's',
-      formula: { op: 'root', of: { op: 'sum', terms: [{ op: 'power', base: sym('h'), exponent: 2 }, { op: 'power', base: sym('r'), exponent: 2 }] } },
+      formula: {
+        op: 'root',
+        of: {
+          op: 'sum',
+          terms: [
+            { op: 'power', base: sym('h'), exponent: 2 },
+            { op: 'power', base: sym('r'), exponent: 2 },
+          ],
+        },
+      },
       inputs: { h: mm(60), r: mm(20) },
       result: mm(Math.hypot(60, 20)),
     };

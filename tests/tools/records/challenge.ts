@@ -71,7 +71,11 @@ export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: te
     gradePreset: fc.constantFrom('grades-2-3' as const, 'grades-4-5' as const, 'grades-6-8' as const),
     ruler: fc.constantFrom('mm' as const, 'cm' as const, 'quarter-inch' as const),
     counting: fc.constantFrom('flat-only' as const, 'flat-and-curved-apart' as const, 'all-surfaces' as const),
-    base: fc.constantFrom('outline-of-pieces-on-table' as const, 'contact-patches' as const, 'hull-of-contacts' as const),
+    base: fc.constantFrom(
+      'outline-of-pieces-on-table' as const,
+      'contact-patches' as const,
+      'hull-of-contacts' as const,
+    ),
     gapAllowanceMm: number(0.05, 5),
     heightCounts: fc.shuffledSubarray(['ruler' as const, 'photo' as const, 'model' as const], { minLength: 1 }),
     measuringErrorMm: number(0, 10),
@@ -91,7 +95,10 @@ export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: te
         .map(([row, limits]) => ({ ...row, ...limits })),
     ),
     requirements: named(requirement),
-    ranking: fc.record({ first: rankingKey, tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }) }),
+    ranking: fc.record({
+      first: rankingKey,
+      tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }),
+    }),
     attemptCounts: fc.constantFrom('best' as const, 'last' as const, 'chosen' as const),
   }),
 );

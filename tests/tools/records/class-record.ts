@@ -14,7 +14,14 @@ export const classRecord: fc.Arbitrary<ClassRecord> = fc
       invented: fc.boolean(),
       groups: fc.constant(groups),
       challenges: fc.constant(challenges),
-      attempts: named(fc.constantFrom(...challenges).chain((one) => attemptAt(one, groups.map((group) => group.id)))),
+      attempts: named(
+        fc.constantFrom(...challenges).chain((one) =>
+          attemptAt(
+            one,
+            groups.map((group) => group.id),
+          ),
+        ),
+      ),
       day: fc.record({
         kind: fc.constantFrom('sum-of-points' as const, 'sum-of-place-points' as const, 'mean-place' as const),
         placePoints: listOf(points),
@@ -38,7 +45,10 @@ export function attemptAt(at: Challenge, groups: readonly string[]): fc.Arbitrar
     ),
     layout: layoutOf(at.kit.kinds.map((kind) => kind.id)),
     observed: fc
-      .tuple(fc.record({ heightReadingsMm: listOf(sizeMm) }), optional({ photoHeightMm: sizeMm, stoodSeconds: seconds }))
+      .tuple(
+        fc.record({ heightReadingsMm: listOf(sizeMm) }),
+        optional({ photoHeightMm: sizeMm, stoodSeconds: seconds }),
+      )
       .map(([readings, more]) => ({ ...readings, ...more })),
     judged: marksOn(at.criteria.map((criterion) => criterion.id)),
     answers: judgedRules.length > 0 ? fc.dictionary(fc.constantFrom(...judgedRules), fc.boolean()) : fc.constant({}),
@@ -51,7 +61,13 @@ export function attemptAt(at: Challenge, groups: readonly string[]): fc.Arbitrar
 
 const decision = fc
   .tuple(
-    fc.record({ measure: fc.constantFrom('height' as const, 'base-area' as const), value: sizeMm, by: text, reason: text, at: instant }),
+    fc.record({
+      measure: fc.constantFrom('height' as const, 'base-area' as const),
+      value: sizeMm,
+      by: text,
+      reason: text,
+      at: instant,
+    }),
     optional({ takenBack: fc.record({ at: instant, reason: text }) }),
   )
   .map(([taken, back]) => ({ ...taken, ...back }));

@@ -18,7 +18,13 @@ export function layoutOf(kinds: readonly string[]): fc.Arbitrary<Layout> {
   const kind = fc.constantFrom(...kinds);
   const piece = fc
     .tuple(
-      fc.record({ kind, resting: fc.constantFrom('base', 'side'), xMm: positionMm, yMm: positionMm, turnRad: number(-6, 6) }),
+      fc.record({
+        kind,
+        resting: fc.constantFrom('base', 'side'),
+        xMm: positionMm,
+        yMm: positionMm,
+        turnRad: number(-6, 6),
+      }),
       optional({ on: fc.constant('table' as const) }),
     )
     .map(([laid, on]) => ({ ...laid, ...on }));

@@ -5,8 +5,8 @@ import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
 import type { Io } from '../io.ts';
-import { complain, refuse, tell } from '../speak.ts';
 import { readFile } from '../read-files.ts';
+import { complain, refuse, tell } from '../speak.ts';
 
 export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
   if (rest.length === 0) {

@@ -25,7 +25,11 @@ export function measure({ rest, attempt: id }: Call, words: Words, io: Io): Exit
   if (challenge === undefined) return refuse(io, [unknown('challenge', attempt, record)].map(faultLine));
   if (group === undefined) return refuse(io, [unknown('group', attempt, record)].map(faultLine));
   const report = evaluate(attempt, challenge, group);
-  if (!report.ok) return refuse(io, report.issues.map((issue) => faultLine(inRecord(issue, attempt, record))));
+  if (!report.ok)
+    return refuse(
+      io,
+      report.issues.map((issue) => faultLine(inRecord(issue, attempt, record))),
+    );
   tell(io, measureText(report.value, challenge, record, words));
   return WELL;
 }
@@ -40,7 +44,11 @@ function chosenAttempt(attempts: readonly Attempt[], id: string | null, words: W
 }
 
 function unknown(what: 'challenge' | 'group', attempt: Attempt, record: ClassRecord): Issue {
-  return inRecord({ code: `${what}-unknown`, path: ['attempt', what], details: { [what]: attempt[what] } }, attempt, record);
+  return inRecord(
+    { code: `${what}-unknown`, path: ['attempt', what], details: { [what]: attempt[what] } },
+    attempt,
+    record,
+  );
 }
 
 /** Paths of a single evaluation begin with the record's kind; in the class each of them has its place in a list. */

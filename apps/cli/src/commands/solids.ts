@@ -14,6 +14,11 @@ export function solids({ command, rest }: Call, words: Words, io: Io): ExitCode 
     complain(io, words.say('usage.no-files-here', { command }));
     return NOT_UNDERSTOOD;
   }
-  tell(io, Object.values(CATALOGUE).map((definition) => solidText(definition, words)).join('\n\n'));
+  tell(
+    io,
+    Object.values(CATALOGUE)
+      .map((definition) => solidText(definition, words))
+      .join('\n\n'),
+  );
   return WELL;
 }

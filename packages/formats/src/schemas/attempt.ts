@@ -4,8 +4,9 @@ import type { Attempt } from '@cairnmark/engine';
 import * as z from 'zod/mini';
 import { MARK_MOST, NOTES_MOST } from '../limits.ts';
 import { MEASURE_IDS } from '../names.ts';
-import { between, byId, id, instant, lengthMm, listOf, measured, name, points, seconds, text } from './fields.ts';
+import { between, byId, id, instant, lengthMm, measured, name, points, seconds, text } from './fields.ts';
 import { layout } from './layout.ts';
+import { listOf } from './list.ts';
 
 export const attemptState = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('stood') }),

@@ -21,8 +21,9 @@ import {
   ROUNDINGS,
   RULER_IDS,
 } from '../names.ts';
-import { between, id, listOf, measured, name, points, text } from './fields.ts';
+import { between, id, measured, name, points, text } from './fields.ts';
 import { kit } from './kit.ts';
+import { listOf } from './list.ts';
 
 /** Id of a measure, `judged:` and the id of a criterion, or `points`. */
 export const measure = z.string().check(z.minLength(1), z.maxLength(ID_CHARACTERS_MOST + 'judged:'.length));

@@ -5,8 +5,9 @@ import * as z from 'zod/mini';
 import { ATTEMPTS_MOST, CHALLENGES_MOST, GROUPS_MOST, POINTS_MOST } from '../limits.ts';
 import { attempt } from './attempt.ts';
 import { challenge } from './challenge.ts';
-import { between, byId, id, listOf, name, points } from './fields.ts';
+import { between, byId, id, name, points } from './fields.ts';
 import { sizes } from './kit.ts';
+import { listOf } from './list.ts';
 
 const dayRule = z.strictObject({
   kind: z.enum(['sum-of-points', 'sum-of-place-points', 'mean-place']),

@@ -4,7 +4,8 @@ import type { Expr, Fact, Step } from '@cairnmark/geometry';
 import * as z from 'zod/mini';
 import { NAME_CHARACTERS_MOST, PIECES_MOST, ROWS_MOST, WORKING_LINES_MOST } from '../limits.ts';
 import { MEASURE_IDS, NOT_MEASURED_REASONS, UNITS, WORKING_METHODS } from '../names.ts';
-import { byName, id, listOf, wholeBetween } from './fields.ts';
+import { byName, id, wholeBetween } from './fields.ts';
+import { listOf } from './list.ts';
 
 const symbol = z.string().check(z.minLength(1), z.maxLength(NAME_CHARACTERS_MOST));
 export const unit = z.enum(UNITS);

@@ -3,10 +3,8 @@
 import * as z from 'zod/mini';
 import {
   ID_CHARACTERS_MOST,
-  ISSUES_TOLD_MOST,
   LENGTH_MM_MOST,
   NAME_CHARACTERS_MOST,
-  NAMES_MOST,
   POINTS_MOST,
   SECONDS_MOST,
   TEXT_CHARACTERS_MOST,
@@ -38,26 +36,12 @@ export const points = between(-POINTS_MOST, POINTS_MOST);
 /** A measure of a build in its own unit. */
 export const measured = between(0, VALUE_MOST);
 
-/** A list of at most `most`. The length is looked at first, so that a list far too long is not read to its end. */
-export function listOf<T extends z.core.$ZodType>(item: T, most: number) {
-  const items = z.array(item).check(z.maxLength(most), firstFaults());
-  return z.pipe(z.array(z.unknown()).check(z.maxLength(most)), items);
-}
-
 /** Values by name. Keys are put in order, so that the same record always gives the same file. */
 export function byName<T extends z.core.$ZodType>(key: z.ZodMiniString, value: T) {
-  const named = z.record(key, value).check(firstFaults(), z.overwrite(inOrder));
-  return z.pipe(z.record(z.string(), z.unknown()).check(z.refine(isNotCrowded)), named);
+  return z.record(key, value).check(z.overwrite(inOrder));
 }
 
 export const byId = <T extends z.core.$ZodType>(value: T) => byName(id, value);
-
-/** Of what is wrong inside a list no more is kept than can be told, so that millions of faults do not fill the memory. */
-function firstFaults<T>() {
-  return z.check<T>(({ issues }) => void issues.splice(ISSUES_TOLD_MOST + 1), { when: () => true });
-}
-
-const isNotCrowded = (record: Record<string, unknown>): boolean => Object.keys(record).length <= NAMES_MOST;
 
 const inOrder = <V>(record: Record<string, V>): Record<string, V> =>
   Object.fromEntries(Object.entries(record).sort(([a], [b]) => (a < b ? -1 : 1)));

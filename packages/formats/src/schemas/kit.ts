@@ -13,7 +13,8 @@ import {
   PIECES_MOST,
 } from '../limits.ts';
 import { SOLID_IDS } from '../names.ts';
-import { between, byName, id, listOf, name, wholeBetween } from './fields.ts';
+import { between, byName, id, name, wholeBetween } from './fields.ts';
+import { listOf } from './list.ts';
 
 /** Sizes by name. Which names a solid has, and how large they may be, the solid itself says. */
 export const sizes = byName(z.string().check(z.maxLength(NAME_CHARACTERS_MOST)), z.number());

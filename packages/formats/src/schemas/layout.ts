@@ -2,7 +2,8 @@
 
 import * as z from 'zod/mini';
 import { LENGTH_MM_MOST, OUTLINE_POINTS_MOST, OUTLINES_MOST, PIECES_MOST } from '../limits.ts';
-import { between, id, lengthMm, listOf, positionMm, turnRad } from './fields.ts';
+import { between, id, lengthMm, positionMm, turnRad } from './fields.ts';
+import { listOf } from './list.ts';
 
 const point = z.tuple([positionMm, positionMm]);
 

@@ -2,12 +2,21 @@
 
 import type { Report } from '@cairnmark/engine';
 import * as z from 'zod/mini';
-import { FACTS_MOST, GAP_ALLOWANCE_MM_MOST, KINDS_MOST, NAME_CHARACTERS_MOST, NOTES_MOST, PIECES_MOST, ROWS_MOST } from '../limits.ts';
+import {
+  FACTS_MOST,
+  GAP_ALLOWANCE_MM_MOST,
+  KINDS_MOST,
+  NAME_CHARACTERS_MOST,
+  NOTES_MOST,
+  PIECES_MOST,
+  ROWS_MOST,
+} from '../limits.ts';
 import { COMPARISONS, FACT_SOURCES, VERDICTS } from '../names.ts';
 import { adjustment, attemptState, decision } from './attempt.ts';
 import { consequence, measure } from './challenge.ts';
 import { fact, tolerance, unit } from './facts.ts';
-import { between, id, instant, listOf, measured, name, positionMm, wholeBetween } from './fields.ts';
+import { between, id, instant, measured, name, positionMm, wholeBetween } from './fields.ts';
+import { listOf } from './list.ts';
 
 const reportedFact = z.strictObject({
   id: measure,

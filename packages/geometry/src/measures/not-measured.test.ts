@@ -44,10 +44,10 @@ const pentagon = {
   kind: 'polygon',
   points: [
     [30, 40],
+    [50, 60],
     [90, 50],
     [120, 80],
     [50, 110],
-    [50, 60],
   ],
 } as const;
 const PENTAGON_PERIMETER = 260.900564326276;

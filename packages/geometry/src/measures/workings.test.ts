@@ -50,8 +50,9 @@ function factsWithLines(layout: Layout): readonly MeasuredFact[] {
 }
 
 describe.each(Object.entries(layouts))('%s', (_, layout) => {
+  const facts = factsWithLines(layout);
+
   it('every line gives its result, the last one the value', () => {
-    const facts = factsWithLines(layout);
     expect(facts.map(({ id }) => id)).toEqual(expect.arrayContaining(['volume', 'paper', 'pieces', 'faces']));
     for (const { id, value, unit, working } of facts) {
       expectWorksOut(working.steps, value, id);
@@ -60,7 +61,7 @@ describe.each(Object.entries(layouts))('%s', (_, layout) => {
   });
 
   it('every part gives its share', () => {
-    for (const { id, working } of factsWithLines(layout)) {
+    for (const { id, working } of facts) {
       for (const { kind, each, steps } of working.parts) {
         if (steps.length > 0) expectWorksOut(steps, each, `${id} of ${kind}`);
       }
@@ -68,7 +69,7 @@ describe.each(Object.entries(layouts))('%s', (_, layout) => {
   });
 
   it('the parts of a sum add up to its first line', () => {
-    for (const { id, working } of factsWithLines(layout)) {
+    for (const { id, working } of facts) {
       if (working.parts.length === 0 || working.method === 'highest-point') continue;
       const total = working.parts.reduce((sum, { times, each }) => sum + times * each, 0);
       const first = working.steps[0]!.result.value;

@@ -3,7 +3,7 @@
 
 import type { Foot } from './closest.ts';
 import type { Contacts } from './contacts.ts';
-import type { Filling } from './gap-sides.ts';
+import type { Filling } from './fillings.ts';
 import { fillingsOf } from './gaps.ts';
 import type { NarrowPlace } from './links.ts';
 import { linksAt, narrowPlaces } from './links.ts';

@@ -1,8 +1,9 @@
 // The fillings of all narrow gaps, and the places that are told to the teacher as counted as closed; mm.
 
 import type { Vec2 } from '../kernel/vec.ts';
-import type { Filling, GapLimits } from './gap-sides.ts';
-import { fillingsBetween } from './gap-sides.ts';
+import type { GapLimits } from './facing-sides.ts';
+import type { Filling } from './fillings.ts';
+import { fillingsBetween } from './fillings.ts';
 import { groupsOf } from './groups.ts';
 import { forNearPairs } from './near.ts';
 import type { Piece } from './piece.ts';
@@ -25,10 +26,11 @@ export function fillingsOf(
 ): readonly Filling[] {
   const fillings: Filling[] = [];
   pieces.forEach((a, i) => {
+    const others = (near[i] ?? []).flatMap((j) => pieces[j] ?? []);
     for (const j of near[i] ?? []) {
       const b = pieces[j];
       if (j <= i || a.kind === 'disc' || b === undefined || b.kind === 'disc') continue;
-      const found = fillingsBetween(a, left[i] ?? [], b, left[j] ?? [], limits);
+      const found = fillingsBetween({ piece: a, left: left[i] ?? [] }, { piece: b, left: left[j] ?? [] }, others, limits);
       if (found.length > 0) joins(i, j);
       fillings.push(...found);
     }
@@ -37,7 +39,7 @@ export function fillingsOf(
 }
 
 /** One place for each gap wider than a contact: fillings of the same two outlines that adjoin each other are one gap. */
-export function gapsOf(fillings: readonly Filling[], contactMm: number, nodeMm: number): readonly ClosedGap[] {
+export function gapsOf(fillings: readonly Filling[], touchingMm: number, nodeMm: number): readonly ClosedGap[] {
   const groups = groupsOf(fillings.length);
   forNearPairs(fillings.map(({ piece }) => piece), nodeMm, (i, j) => {
     if (sameOwners(fillings[i], fillings[j])) groups.join(i, j);
@@ -45,7 +47,7 @@ export function gapsOf(fillings: readonly Filling[], contactMm: number, nodeMm: 
   const widest = new Map<number, ClosedGap>();
   fillings.forEach(({ at, widthMm }, i) => {
     const group = groups.groupOf(i);
-    if (widthMm > contactMm && widthMm > (widest.get(group)?.widthMm ?? 0)) widest.set(group, { at, widthMm });
+    if (widthMm > touchingMm && widthMm > (widest.get(group)?.widthMm ?? 0)) widest.set(group, { at, widthMm });
   });
   return [...widest.values()];
 }

@@ -14,7 +14,7 @@ export interface Loop {
 }
 
 /** All loops of strands that have been joined. An open one is closed by a straight line that adds no length. */
-export function loopsOf(strands: readonly Strand[], contactMm: number): readonly Loop[] {
+export function loopsOf(strands: readonly Strand[], touchingMm: number): readonly Loop[] {
   const seen = new Set<Strand>();
   const loops: Loop[] = [];
   // Open ways first, from their starts, so that each is walked whole.
@@ -25,12 +25,12 @@ export function loopsOf(strands: readonly Strand[], contactMm: number): readonly
       seen.add(at);
       round.push(at);
     }
-    loops.push(loopOf(round, contactMm));
+    loops.push(loopOf(round, touchingMm));
   }
   return loops;
 }
 
-function loopOf(strands: readonly Strand[], contactMm: number): Loop {
+function loopOf(strands: readonly Strand[], touchingMm: number): Loop {
   let areaMm2 = 0;
   let lengthMm = 0;
   let wayMm = 0;
@@ -40,7 +40,7 @@ function loopOf(strands: readonly Strand[], contactMm: number): Loop {
     if (before !== undefined) areaMm2 += (before.endX * strand.startY - before.endY * strand.startX) / 2;
     const strandMm = lengthBetween(strand.edge, strand.from, strand.to);
     wayMm += strandMm;
-    if (strand.acrossMm === 0 || strand.acrossMm > contactMm) lengthMm += strandMm;
+    if (strand.acrossMm === 0 || strand.acrossMm > touchingMm) lengthMm += strandMm;
     before = strand;
   }
   return { strands, signedAreaMm2: areaMm2, lengthMm, wayMm };

@@ -4,7 +4,7 @@
 import type { Foot } from './closest.ts';
 import type { Edge } from './edge.ts';
 import { endOf, sideBetween, xAt, yAt } from './edge.ts';
-import type { Filling } from './gap-sides.ts';
+import type { Filling } from './fillings.ts';
 import type { NarrowPlace } from './links.ts';
 import type { Piece } from './piece.ts';
 import type { Span, Spans } from './spans.ts';

@@ -60,28 +60,29 @@ export function unionFacts(outlines: readonly Outline[], { contactMm, gapAllowan
   const union = walkedUnion(outlines, reachMm, frame);
   const { strands, fillings, links } = countedBoundary(union, reachMm);
   joinAtNodes(strands, frame.nodeMm);
-  const loops = loopsOf(strands, contactMm);
+  // A wedge filled just to a contact's width must not count as wider by rounding.
+  const touchingMm = contactMm + frame.nodeMm;
+  const loops = loopsOf(strands, touchingMm);
   const outer = loops.filter((loop) => loop.signedAreaMm2 >= 0);
-  const inner = loops.filter((loop) => loop.signedAreaMm2 < 0);
-  const isNarrow = (loop: Loop): boolean => widthOf(loop) <= Math.max(reachMm, frame.noiseMm);
-  const holes = inner.filter((loop) => !isNarrow(loop));
+  const [closed, open] = partition(loops.filter((loop) => loop.signedAreaMm2 < 0), (loop) => widthOf(loop) <= reachMm);
   const gaps = [
-    ...gapsOf(fillings, contactMm, frame.nodeMm),
-    ...links.filter(({ gapMm }) => gapMm > contactMm).map(gapAtLink),
-    ...inner.filter((loop) => isNarrow(loop) && widthOf(loop) > contactMm && isAllOutline(loop)).map(gapAtHole),
+    ...gapsOf(fillings, touchingMm, frame.nodeMm),
+    ...links.filter(({ gapMm }) => gapMm > touchingMm).map(gapAtLink),
+    ...closed.filter((loop) => widthOf(loop) > touchingMm && isAllOutline(loop)).map(gapAtHole),
   ];
-  const { origin } = frame;
+  // What is no wider than a node is rounding: it has no length to speak of, but must not be counted or drawn.
+  const holes = open.filter((loop) => widthOf(loop) > frame.nodeMm);
   return {
     areaMm2: areaOf(union),
     outerPerimeterMm: sumOf(outer, (loop) => loop.lengthMm),
-    innerPerimeterMm: sumOf(holes, (loop) => loop.lengthMm),
+    innerPerimeterMm: sumOf(open, (loop) => loop.lengthMm),
     parts: union.contacts.countParts(),
     holes: holes.length,
-    courtyardMm2: -sumOf(holes, (loop) => loop.signedAreaMm2),
-    gaps: gaps.map(({ at, widthMm }) => ({ at: add2(at, origin), widthMm })),
+    courtyardMm2: sumOf(holes, (loop) => -loop.signedAreaMm2),
+    gaps: gaps.map(({ at, widthMm }) => ({ at: add2(at, frame.origin), widthMm })),
     loops: [
-      ...outer.map((loop) => drawn(loop, false, origin)),
-      ...holes.map((loop) => drawn(loop, true, origin)),
+      ...outer.filter((loop) => loop.wayMm > 4 * frame.nodeMm).map((loop) => drawn(loop, false, frame.origin)),
+      ...holes.map((loop) => drawn(loop, true, frame.origin)),
     ],
   };
 }
@@ -128,6 +129,11 @@ const drawn = (loop: Loop, isHole: boolean, origin: Vec2): UnionLoop => ({
   isHole,
   parts: loop.strands.map((strand) => boundaryPart(strand, origin)),
 });
+
+const partition = <T>(items: readonly T[], test: (item: T) => boolean): readonly [readonly T[], readonly T[]] => [
+  items.filter(test),
+  items.filter((item) => !test(item)),
+];
 
 const sumOf = <T>(items: readonly T[], value: (item: T) => number): number =>
   items.reduce((total, item) => total + value(item), 0);

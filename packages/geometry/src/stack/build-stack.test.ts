@@ -74,6 +74,11 @@ describe('resting on several pieces', () => {
     expectNear(onLow?.closedMm ?? 0, 0.03, HEIGHT);
   });
 
+  it('whichever of the two was laid first', () => {
+    const pieces = [put('low', -70, 0), put('pillar', 70, 0), put('lintel', 0, 0)];
+    expect(under(stackOf(pieces, solids), 2).sort()).toEqual([0, 1]);
+  });
+
   it('on pillars that differ by more: the higher one carries', () => {
     expect(under(bridge('short'), 2)).toEqual([0]);
   });

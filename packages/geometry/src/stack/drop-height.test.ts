@@ -143,6 +143,13 @@ describe('a round piece upside down or on its side', () => {
   it('dome down on a box', () => expectDrop(moved(flipped(dome(5), 5), 2, 1), box(7, 9, 11), 11, UP));
 });
 
+it('a ball on the tilted flat end of a cylinder: the centre is a radius from the plane of the end', () => {
+  const [t, radiusMm, y] = [0.5, 0.7, -2.5];
+  const axis: Vec3 = [0, -Math.sin(t), Math.cos(t)];
+  const centreMm = (radiusMm + 5 - y * axis[1]) / axis[2];
+  expectDrop(moved(ball(radiusMm), 0.3, y), placed(cylinder(3, 5), t, 0, [0, 0, 0]), centreMm - radiusMm, axis);
+});
+
 describe('edges and corners of flat-faced pieces', () => {
   const ridge = points([-5, 0, 4], [5, 0, 4], [-5, -3, 0], [5, -3, 0], [-5, 3, 0], [5, 3, 0]);
 

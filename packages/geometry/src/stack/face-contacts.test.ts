@@ -94,11 +94,14 @@ describe('side by side', () => {
     expectOne(beside(50, turnRad, 20), 1500);
   });
 
-  it('a gap of 0.04 is contact, one of 0.06 is not; so for a press of 0.04', () => {
-    expectOne(beside(50.04, Math.PI / 6), 2500);
-    expect(beside(50.06, Math.PI / 6)).toEqual([]);
-    expectOne(beside(49.96, Math.PI / 6), 2500);
-  });
+  it.each([0, Math.PI / 6])(
+    'turned by %d, a gap of 0.04 is contact, one of 0.06 is not; so for a press of 0.04',
+    (turnRad) => {
+      expectOne(beside(50.04, turnRad), 2500);
+      expect(beside(50.06, turnRad)).toEqual([]);
+      expectOne(beside(49.96, turnRad), 2500);
+    },
+  );
 
   it('at a corner or along an edge there is no contact', () => {
     expect(beside(50, 0, 50)).toEqual([]);

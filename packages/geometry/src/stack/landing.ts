@@ -49,7 +49,7 @@ export function standAmong(piece: PlacedPiece, others: readonly PlacedPiece[]): 
     const over = dropHeight(piece.body, other.body);
     const under = dropHeight(other.body, piece.body);
     if (over === null || under === null) continue;
-    const depthMm = Math.min(planOverlapDepth(piece.outline, other.outline), depth(over));
+    const depthMm = Math.min(planOverlapDepth(piece.outline, other.outline), depth(over), depth(under));
     if (depthMm > CONTACT_MM) return { other: other.index, depthMm };
     if (touches(over)) supports.push(support(piece.index, { lower: other.index, ...over }, 0));
     if (touches(under)) supports.push(support(other.index, { lower: piece.index, ...under }, 0));

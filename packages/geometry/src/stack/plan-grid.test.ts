@@ -9,10 +9,10 @@ const box = fc
   .tuple(
     fc.integer({ min: -40, max: 40 }),
     fc.integer({ min: -40, max: 40 }),
-    fc.integer({ min: 0, max: 9 }),
-    fc.integer({ min: 1, max: 5 }),
+    fc.integer({ min: 4, max: 5 }),
+    fc.integer({ min: 2, max: 5 }),
   )
-  .map(([x, y, width, depth]): Box3 => ({ min: [x, y, 0], max: [x + width, y + depth, 3] }));
+  .map(([x, y, width, depth]): Box3 => ({ min: [x / 2, y / 2, 0], max: [x / 2 + width, y / 2 + depth, 3] }));
 
 it(`finds just the earlier boxes within reach, latest first (seed ${SEED})`, () => {
   fc.assert(

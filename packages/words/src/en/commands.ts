@@ -60,7 +60,8 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'file.not-utf8': 'The text of this file is not UTF-8. Save it again as UTF-8.',
   'file.fine': '{file}: fine ({format}).',
   // Files that do not go together.
-  'files.nothing-to-score': 'A {format} alone cannot be scored. Name a class file, or a challenge file with its attempts.',
+  'files.nothing-to-score':
+    'A {format} alone cannot be scored. Name a class file, or a challenge file with its attempts.',
   'files.no-challenge': 'No challenge stands beside these attempts. Name its file too.',
   'files.two-challenges': 'This is a second challenge. Name one challenge file at a time.',
   'files.two-classes': 'This is a second class. Name one class file at a time.',

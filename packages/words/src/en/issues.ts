@@ -10,10 +10,12 @@ export const issues = {
   'too-deep': 'Lists stand in lists more than {most} deep. Export the file again.',
   'too-many-values': 'The file holds more than {most} values. Export the file again, or split it.',
   'file-too-large': 'The file has {characters} characters. At most {most} are read. Split it into smaller files.',
-  'not-a-cairnmark-file': 'This is no Cairnmark file: "format" and "version" are missing at its start. Choose another file.',
+  'not-a-cairnmark-file':
+    'This is no Cairnmark file: "format" and "version" are missing at its start. Choose another file.',
   'format-unknown': 'The format "{format}" is not known. Use one of: {allowed}.',
   'format-other': 'This file is of the format "{received}", but "{expected}" is needed. Choose another file.',
-  'version-newer': 'A newer Cairnmark wrote this file: version {version}; the newest known here is {newest}. Open it there, or ask for an older copy.',
+  'version-newer':
+    'A newer Cairnmark wrote this file: version {version}; the newest known here is {newest}. Open it there, or ask for an older copy.',
   'version-unknown': 'This is no version number. Write a whole number from 1 on.',
   'more-issues': 'And {count} more. Mend those above first, then check again.',
   // The shape of each value.
@@ -28,6 +30,7 @@ export const issues = {
   'too-large': 'This number is too large. Write {most} or less.',
   'too-few': 'This list is too short. It needs at least {least}.',
   'too-many': 'This list is too long. At most {most} are allowed.',
+  'too-many-keys': 'There are too many keys here. At most {most} are allowed.',
   empty: 'This text is empty. Write something in.',
   'too-long': 'This text is too long. At most {most} characters are allowed.',
   'not-an-id': 'This is no id. Use small letters, digits and single hyphens, such as tall-light-2.',
@@ -43,7 +46,8 @@ export const issues = {
   'size-given-twice': 'This size is already given by "{first}". Keep one of the two.',
   'sides-not-whole': 'The number of sides is {sides}. It must be a whole number.',
   'sides-out-of-range': 'The number of sides is {sides}. It must be from {fewest} to {most}.',
-  'triangle-impossible': 'These three sides make no triangle: the longest must be shorter than the other two together. Measure again.',
+  'triangle-impossible':
+    'These three sides make no triangle: the longest must be shorter than the other two together. Measure again.',
   'slant-too-short': 'The slant is {slantMm}. It must be longer than {runMm}, or the sides do not meet. Measure again.',
   'frustum-upside-down': 'The top must be smaller than the bottom. Swap the two, or use a prism or a cylinder.',
   // A layout.

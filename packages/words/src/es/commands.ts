@@ -57,10 +57,12 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'file.missing': 'No existe ese archivo. Revisa el nombre.',
   'file.folder': 'Esto es una carpeta. Nombra un archivo que esté dentro.',
   'file.closed': 'Este archivo no se puede abrir. Revisa quién puede leerlo.',
-  'file.too-large': 'Este archivo es demasiado grande. Se leen {most} MB como máximo. Divídelo en archivos más pequeños.',
+  'file.too-large':
+    'Este archivo es demasiado grande. Se leen {most} MB como máximo. Divídelo en archivos más pequeños.',
   'file.not-utf8': 'El texto de este archivo no es UTF-8. Guárdalo otra vez como UTF-8.',
   'file.fine': '{file}: está bien ({format}).',
-  'files.nothing-to-score': 'Un archivo {format} solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
+  'files.nothing-to-score':
+    'Un archivo {format} solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
   'files.no-challenge': 'Junto a estos intentos falta el reto. Nombra también su archivo.',
   'files.two-challenges': 'Este es un segundo reto. Nombra un solo archivo de reto.',
   'files.two-classes': 'Esta es una segunda clase. Nombra un solo archivo de clase.',

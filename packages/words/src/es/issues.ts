@@ -3,15 +3,19 @@
 import type { IssueTexts } from '../keys.ts';
 
 export const issues: IssueTexts = {
-  'not-json': 'Esto no es JSON en la línea {line}, columna {column}. Busca ahí una coma, unas comillas o un corchete que falte.',
+  'not-json':
+    'Esto no es JSON en la línea {line}, columna {column}. Busca ahí una coma, unas comillas o un corchete que falte.',
   'duplicate-key': 'Esta clave está aquí dos veces. Deja solo una.',
   'too-deep': 'Hay listas dentro de listas a más de {most} niveles. Exporta el archivo otra vez.',
   'too-many-values': 'El archivo tiene más de {most} valores. Expórtalo otra vez o divídelo.',
-  'file-too-large': 'El archivo tiene {characters} caracteres. Se leen {most} como máximo. Divídelo en archivos más pequeños.',
-  'not-a-cairnmark-file': 'No es un archivo de Cairnmark: faltan "format" y "version" al principio. Elige otro archivo.',
+  'file-too-large':
+    'El archivo tiene {characters} caracteres. Se leen {most} como máximo. Divídelo en archivos más pequeños.',
+  'not-a-cairnmark-file':
+    'No es un archivo de Cairnmark: faltan "format" y "version" al principio. Elige otro archivo.',
   'format-unknown': 'No se conoce el formato "{format}". Usa uno de estos: {allowed}.',
   'format-other': 'Este archivo tiene el formato "{received}", pero hace falta "{expected}". Elige otro archivo.',
-  'version-newer': 'Este archivo lo escribió un Cairnmark más nuevo: versión {version}; aquí la más nueva es la {newest}. Ábrelo allí o pide una copia más antigua.',
+  'version-newer':
+    'Este archivo lo escribió un Cairnmark más nuevo: versión {version}; aquí la más nueva es la {newest}. Ábrelo allí o pide una copia más antigua.',
   'version-unknown': 'Esto no es un número de versión. Escribe un número entero desde 1.',
   'more-issues': 'Y {count} más. Arregla primero los de arriba y comprueba otra vez.',
   missing: 'Falta este dato. Escríbelo.',
@@ -25,6 +29,7 @@ export const issues: IssueTexts = {
   'too-large': 'Este número es demasiado grande. Escribe {most} o menos.',
   'too-few': 'Esta lista es demasiado corta. Necesita al menos {least}.',
   'too-many': 'Esta lista es demasiado larga. Caben {most} como máximo.',
+  'too-many-keys': 'Aquí hay demasiadas claves. Caben {most} como máximo.',
   empty: 'Este texto está vacío. Escribe algo.',
   'too-long': 'Este texto es demasiado largo. Caben {most} caracteres como máximo.',
   'not-an-id': 'Esto no es un identificador. Usa minúsculas, cifras y guiones sueltos, como tall-light-2.',
@@ -39,8 +44,10 @@ export const issues: IssueTexts = {
   'size-given-twice': 'Esta medida ya está dada por "{first}". Deja solo una.',
   'sides-not-whole': 'El número de lados es {sides}. Debe ser un número entero.',
   'sides-out-of-range': 'El número de lados es {sides}. Debe ir de {fewest} a {most}.',
-  'triangle-impossible': 'Estos tres lados no forman un triángulo: el más largo debe ser menor que los otros dos juntos. Mide otra vez.',
-  'slant-too-short': 'La altura inclinada es {slantMm}. Debe ser mayor que {runMm}, o los lados no se juntan. Mide otra vez.',
+  'triangle-impossible':
+    'Estos tres lados no forman un triángulo: el más largo debe ser menor que los otros dos juntos. Mide otra vez.',
+  'slant-too-short':
+    'La altura inclinada es {slantMm}. Debe ser mayor que {runMm}, o los lados no se juntan. Mide otra vez.',
   'frustum-upside-down': 'La parte de arriba debe ser menor que la de abajo. Cámbialas, o usa un prisma o un cilindro.',
   'kind-unknown': 'El juego de piezas no tiene el tipo "{kind}". Usa un tipo del juego o añádelo.',
   'resting-unknown': 'Una pieza del tipo "{kind}" no puede apoyarse en "{resting}". Usa uno de estos: {known}.',

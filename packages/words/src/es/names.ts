@@ -142,7 +142,12 @@ export const names: NameTables = {
   },
   contact: { face: 'sobre una cara', line: 'sobre una línea', point: 'sobre un punto' },
   sources: { predicted: 'calculado', observed: 'medido', decided: 'decidido', judged: 'valorado' },
-  rounding: { none: 'sin redondear', down: 'redondeado hacia abajo', nearest: 'redondeado', up: 'redondeado hacia arriba' },
+  rounding: {
+    none: 'sin redondear',
+    down: 'redondeado hacia abajo',
+    nearest: 'redondeado',
+    up: 'redondeado hacia arriba',
+  },
   jsonTypes: {
     string: 'un texto',
     number: 'un número',

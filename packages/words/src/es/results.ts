@@ -15,7 +15,8 @@ export const results: ResultTexts = {
   'method.boundary-walk': 'calculado siguiendo el contorno',
   'method.hull': 'calculado con un hilo tenso alrededor del contorno',
   'method.count': 'contado',
-  'method.surface-less-contacts': 'todas las superficies, menos los dos lados donde se tocan las piezas y menos lo que apoya en la mesa',
+  'method.surface-less-contacts':
+    'todas las superficies, menos los dos lados donde se tocan las piezas y menos lo que apoya en la mesa',
   gap: 'Un hueco de {width} cuenta como cerrado: a {across} y {along} del centro de la hoja.',
   'gap.left': '{length} a la izquierda',
   'gap.right': '{length} a la derecha',

@@ -1,0 +1,44 @@
+// For tests: the words of a class that reads one ruler, and rules with their lines.
+
+import type { Ruler, RulerId, Unit } from '@cairnmark/geometry';
+import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import type { ClassWords } from './class-words.ts';
+import type { Language } from './words.ts';
+import { wordsFor } from './words.ts';
+
+type TestRuler = Extract<RulerId, 'mm' | 'half-cm' | 'sixteenth-inch'>;
+
+const RULERS: Readonly<Record<TestRuler, Ruler>> = {
+  mm: { id: 'mm', unit: 'mm', stepMm: 1 },
+  'half-cm': { id: 'half-cm', unit: 'cm', stepMm: 5 },
+  'sixteenth-inch': { id: 'sixteenth-inch', unit: 'in', stepMm: 25.4 / 16 },
+};
+const UNITS: Readonly<Record<string, Unit>> = { height: 'mm', 'base-area': 'mm2', volume: 'mm3' };
+const GROUPS: Readonly<Record<string, string>> = { puffins: 'Puffins', terns: 'Terns', gannets: 'Gannets' };
+
+export function inClass(language: Language, ruler: TestRuler): ClassWords {
+  return wordsFor(language).inClass({
+    ruler: RULERS[ruler],
+    unitOf: (measure) => UNITS[measure] ?? 'count',
+    kindName: (kind) => (kind === 'cube-5' ? 'large cube' : kind),
+    criterionName: (criterion) => (criterion === 'idea' ? 'Idea' : criterion),
+    groupName: (group) => GROUPS[group] ?? group,
+  });
+}
+export const rule = (measure: string, comparison: 'exactly' | 'at-least' | 'at-most', limit: number): Requirement => ({
+  id: 'r',
+  kind: 'measured',
+  measure,
+  comparison,
+  limit,
+  consequence: { kind: 'must' },
+});
+export const line = (verdict: RequirementLine['verdict'], value: number | null, of: Requirement): RequirementLine => ({
+  requirement: of.id,
+  verdict,
+  measure: of.kind === 'measured' ? of.measure : null,
+  value,
+  comparison: of.kind === 'measured' ? of.comparison : null,
+  limit: of.kind === 'measured' ? of.limit : null,
+  consequence: of.consequence,
+});

@@ -1,0 +1,101 @@
+import type { PointsLine, PointsRow, Requirement } from '@cairnmark/scoring';
+import { describe, expect, it } from 'vitest';
+import { inClass, line, rule } from './in-class.ts';
+
+const en = inClass('en', 'half-cm');
+const es = inClass('es', 'half-cm');
+const NO_TAPE: Requirement = { id: 'r', kind: 'judged', text: 'No tape', consequence: { kind: 'costs', points: 2 } };
+describe('a rule', () => {
+  const five = rule('pieces', 'exactly', 5);
+  const base = rule('base-area', 'at-most', 6000);
+
+  it('is told with the number and the limit', () => {
+    expect(en.rule(line('broken', 6, five), five, 0)).toBe('6 pieces. The rule says exactly 5 pieces.');
+    expect(en.rule(line('kept', 5, five), five, 0)).toBe('5 pieces. The rule says exactly 5 pieces. Kept.');
+    expect(es.rule(line('broken', 6, five), five, 0)).toBe('6 piezas. La regla dice exactamente 5 piezas.');
+    expect(en.rule(line('broken', 6400, base), base, 58)).toBe(
+      'Area on the table 64.0 cm². The rule says at most 60 cm².',
+    );
+    expect(es.rule(line('kept', 5950, base), base, 58)).toBe(
+      'Área sobre la mesa: 59,5 cm². La regla dice como máximo 60 cm². Cumplida.',
+    );
+  });
+
+  it('is never told as broken with a number that looks like the limit', () => {
+    expect(en.rule(line('broken', 6002, base), base, 58)).toBe(
+      'Area on the table 60.02 cm². The rule says at most 60 cm².',
+    );
+  });
+
+  it('says so when it was not measured', () => {
+    expect(en.rule(line('not-measured', null, base), base, 0)).toBe(
+      'Area on the table was not measured. The rule says at most 60 cm².',
+    );
+  });
+
+  it('that a person judges is told by its own text, with what it costs', () => {
+    expect(en.rule(line('broken', null, NO_TAPE), NO_TAPE, 0)).toBe('"No tape" was not kept. It costs 2 points.');
+    expect(en.rule(line('kept', null, NO_TAPE), NO_TAPE, 0)).toBe('"No tape" was kept.');
+    expect(es.rule(line('not-judged', null, NO_TAPE), NO_TAPE, 0)).toBe('"No tape": nadie lo ha valorado todavía.');
+  });
+
+  it('on the stock names the kind', () => {
+    expect(en.stock({ kind: 'cube-5', used: 4, stock: 3 })).toBe('It uses 4 of large cube; the kit has 3.');
+  });
+});
+
+describe('points', () => {
+  const row = (measure: string, points: number, per: number, rest: Partial<PointsRow> = {}): PointsRow => ({
+    id: 'p',
+    measure,
+    points,
+    per,
+    rounding: 'down',
+    ...rest,
+  });
+  const earned = (
+    value: number | null,
+    times: number | null,
+    points: number,
+    limited: PointsLine['limited'] = null,
+  ) => ({
+    row: 'p',
+    measure: 'height',
+    value,
+    times,
+    points,
+    limited,
+  });
+
+  it('are a product', () => {
+    expect(en.points(earned(12, 12, 24), row('faces', 2, 1), 0)).toBe('12 faces × 2 points = 24 points');
+    expect(en.points(earned(437, 43, 43), row('height', 1, 10), 3)).toBe(
+      'Height 43.5 cm. 1 point for every 1 cm, rounded down: 43 × 1 point = 43 points',
+    );
+    expect(es.points(earned(437, 43.7, 21.85), row('height', 0.5, 10, { rounding: 'none' }), 3)).toBe(
+      'Altura: 43,5 cm. 0,5 puntos por cada 1 cm, sin redondear: 43,7 × 0,5 puntos = 21,85 puntos',
+    );
+  });
+
+  it('on marks are the mark times the rate', () => {
+    expect(en.points(earned(3.5, 3.5, 7), row('judged:idea', 2, 1, { rounding: 'none' }), 0)).toBe(
+      'Idea 3.5 of 4: 3.5 × 2 points = 7 points',
+    );
+  });
+
+  it('say what held them', () => {
+    expect(en.points(earned(12, 12, 20, 'cap'), row('faces', 2, 1, { capPoints: 20 }), 0)).toBe(
+      '12 faces × 2 points = 24 points, but at most 20 points',
+    );
+    expect(es.points(earned(1, 1, 5, 'floor'), row('faces', 2, 1, { floorPoints: 5 }), 0)).toBe(
+      '1 cara × 2 puntos = 2 puntos, pero como mínimo 5 puntos',
+    );
+  });
+
+  it('say that there was nothing measured, and what a person gave', () => {
+    expect(en.points(earned(null, null, 0), row('volume', 1, 1000), 0)).toBe('Volume: not measured, 0 points');
+    expect(en.adjustment({ points: -2, by: 'Ms Reid', reason: 'ran indoors', at: '' })).toBe(
+      '−2 points by Ms Reid: ran indoors',
+    );
+  });
+});
