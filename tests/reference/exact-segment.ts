@@ -28,7 +28,12 @@ export function segmentsOf(ring: readonly (readonly [number, number])[], grid: n
   return ring
     .map(([ax, ay], i) => {
       const [bx, by] = ring[(i + 1) % ring.length]!;
-      return { ax: Math.round(ax / grid), ay: Math.round(ay / grid), bx: Math.round(bx / grid), by: Math.round(by / grid) };
+      return {
+        ax: Math.round(ax / grid),
+        ay: Math.round(ay / grid),
+        bx: Math.round(bx / grid),
+        by: Math.round(by / grid),
+      };
     })
     .filter(({ ax, ay, bx, by }) => ax !== bx || ay !== by);
 }
@@ -43,7 +48,8 @@ export function cutsOf(segment: Segment, all: readonly Segment[]): readonly Frac
     if (other === segment || boxesApart(segment, other)) continue;
     const startLeft = leftOf(other, segment.ax, segment.ay);
     const endLeft = leftOf(other, segment.bx, segment.by);
-    if (startLeft === 0n && endLeft === 0n) cuts.push(along(segment, other.ax, other.ay), along(segment, other.bx, other.by));
+    if (startLeft === 0n && endLeft === 0n)
+      cuts.push(along(segment, other.ax, other.ay), along(segment, other.bx, other.by));
     else if (startLeft > 0n !== endLeft > 0n || startLeft === 0n || endLeft === 0n) {
       const otherStart = leftOf(segment, other.ax, other.ay);
       const otherEnd = leftOf(segment, other.bx, other.by);

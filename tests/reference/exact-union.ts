@@ -32,7 +32,8 @@ export function exactUnion(rings: readonly Ring[], grid: number): ExactUnion {
       const lengthMm = share(from, to) * Math.hypot(segment.bx - segment.ax, segment.by - segment.ay) * grid;
       const twiceMm2 =
         share(from, to) *
-        ((segment.ax * grid - originX) * (segment.by - segment.ay) - (segment.ay * grid - originY) * (segment.bx - segment.ax)) *
+        ((segment.ax * grid - originX) * (segment.by - segment.ay) -
+          (segment.ay * grid - originY) * (segment.bx - segment.ax)) *
         grid;
       areaMm2 += ((left ? 1 : -1) * twiceMm2) / 2;
       perimeterMm += lengthMm;

@@ -1,10 +1,10 @@
 // A third opinion on whole builds: manifold-3d (Apache-2.0), which joins solids as meshes and has none of our methods.
 // Flat-faced pieces on a grid of whole millimetres, unturned or by quarters, so that faces that touch do so exactly.
-// Volume and surface of the joined solid; area, parts and holes of its shadow. Lengths mm.
+// Volume and surface of the joined solid; area, edges and hull of its shadow. Lengths mm.
 
 import type { SolidSpec } from '@cairnmark/geometry';
 import { buildStack, makeSolid } from '@cairnmark/geometry';
-import type { Manifold, Vec3 } from 'manifold-3d';
+import type { CrossSection, Manifold, Vec3 } from 'manifold-3d';
 import manifoldModule from 'manifold-3d';
 import { describe, expect, it } from 'vitest';
 import { share } from '../tools/share.ts';
@@ -13,6 +13,7 @@ import { seeded } from './seeded.ts';
 
 const SEED = 5_137;
 const BUILDS = share(600, 60);
+const TIMEOUT_MS = share(600_000, 60_000);
 
 /** Relative: the walking grid is 1e-6 mm on figures of some 100 mm; the meshes are in double precision. */
 const RELATIVE = 1e-7;
@@ -48,13 +49,20 @@ function joined(pieces: Parameters<typeof buildStack>[0]): Manifold {
   return module.Manifold.union(bodies);
 }
 
+/** All edges of the shadow, outer and inner: how corners that touch are told apart does not matter to their sum. */
+function perimeterOf(shadow: CrossSection): number {
+  return shadow
+    .toPolygons()
+    .flatMap((ring) => ring.map((corner, index) => [corner, ring.at(index - 1) ?? corner] as const))
+    .reduce((total, [a, b]) => total + Math.hypot(a[0] - b[0], a[1] - b[1]), 0);
+}
+
 function expectNear(value: number, expected: number, what: string): void {
   expect(Math.abs(value - expected), `${what}: ${value}, mesh ${expected}`).toBeLessThanOrEqual(
     RELATIVE * Math.max(expected, 1),
   );
 }
 
-/** Pieces on top of pieces whose heights differ come to rest on upright steps only: boxes and what stands on boxes. */
 function drawBuild(draw: () => number): ReturnType<typeof put>[] {
   const whole = (least: number, most: number): number => least + Math.floor(draw() * (most - least + 1));
   return Array.from({ length: whole(1, 8) }, () => {
@@ -64,18 +72,25 @@ function drawBuild(draw: () => number): ReturnType<typeof put>[] {
 }
 
 describe('against joined meshes', () => {
-  it(`volume, surface that can be touched, and shadow of ${BUILDS} builds [seed ${SEED}]`, () => {
-    const draw = seeded(SEED);
-    for (let n = 0; n < BUILDS; n += 1) {
-      const pieces = drawBuild(draw);
-      const what = `build ${n}`;
-      const facts = factsOf(laid(...pieces), kit(SPECS), { ...PLAIN, base: 'contact-patches' });
-      const mesh = joined(pieces);
-      expectNear(valueIn(facts, 'volume'), mesh.volume(), `volume of ${what}`);
-      const onTable = valueIn(facts, 'base-area');
-      expectNear(valueIn(facts, 'touchable-surface') + onTable, mesh.surfaceArea(), `surface of ${what}`);
-      const shadow = mesh.project();
-      expectNear(valueIn(facts, 'footprint-area'), shadow.area(), `shadow of ${what}`);
-    }
-  });
+  it(
+    `volume, surface that can be touched, and shadow of ${BUILDS} builds [seed ${SEED}]`,
+    () => {
+      const draw = seeded(SEED);
+      for (let n = 0; n < BUILDS; n += 1) {
+        const pieces = drawBuild(draw);
+        const what = `build ${n}`;
+        const facts = factsOf(laid(...pieces), kit(SPECS), { ...PLAIN, base: 'contact-patches' });
+        const mesh = joined(pieces);
+        expectNear(valueIn(facts, 'volume'), mesh.volume(), `volume of ${what}`);
+        const onTable = valueIn(facts, 'base-area');
+        expectNear(valueIn(facts, 'touchable-surface') + onTable, mesh.surfaceArea(), `surface of ${what}`);
+        const shadow = mesh.project();
+        expectNear(valueIn(facts, 'footprint-area'), shadow.area(), `shadow of ${what}`);
+        expectNear(valueIn(facts, 'hull-area'), shadow.hull().area(), `hull of ${what}`);
+        const edges = valueIn(facts, 'footprint-perimeter') + valueIn(facts, 'footprint-inner-perimeter');
+        expectNear(edges, perimeterOf(shadow), `edges of the shadow of ${what}`);
+      }
+    },
+    TIMEOUT_MS,
+  );
 });

@@ -104,7 +104,11 @@ export function outlinesOf(family: Family, seed: number): readonly Outline[] {
 }
 
 /** Two turned boxes along one side, with a gap (or overlap, below 0) between, and the length of side they share. */
-export function alongASide({ between, oneOf }: Dice): { outlines: readonly [Outline, Outline]; gap: number; shared: number } {
+export function alongASide({ between, oneOf }: Dice): {
+  outlines: readonly [Outline, Outline];
+  gap: number;
+  shared: number;
+} {
   const [widthA, widthB, tilt] = [between(20, 60), between(20, 60), between(0, 7)];
   const gap = oneOf([0, 1e-9, 1e-5, 3e-4, 0.02]);
   const from = between(-0.8 * widthB, 0.8 * widthA);
@@ -127,8 +131,8 @@ function rounds({ between, whole, oneOf }: Dice): readonly Outline[] {
     [box(x - r, y - r, 2 * r, 2 * r), disc(x, y, 1.2 * r)],
     [disc(0, 0, r), disc(r, 0, r), disc(r / 2, (Math.sqrt(3) / 2) * r, r)],
     times(whole(3, 9), () => disc(between(0, 60), between(0, 60), between(5, 25))),
-    times(whole(3, 9), () => ngon(between(0, 60), between(0, 60), between(5, 25), 5, between(0, 7))).flatMap((one, k) =>
-      k % 2 === 0 ? [one] : [one, disc(between(0, 60), between(0, 60), between(5, 25))],
+    times(whole(3, 9), () => ngon(between(0, 60), between(0, 60), between(5, 25), 5, between(0, 7))).flatMap(
+      (one, k) => (k % 2 === 0 ? [one] : [one, disc(between(0, 60), between(0, 60), between(5, 25))]),
     ),
   ]);
 }

@@ -18,7 +18,8 @@ export function tracedRing({ between, whole, oneOf }: Dice): Outline {
     () => polygon([...square, ...square.map(noisy)]),
     () => polygon([...square, ...square, ...square, ...square, around(2, 1.5 * r), ...square]),
     () => polygon(Array.from({ length: whole(5, 12) }, () => around(between(0, 7), between(0, r)))),
-    () => polygon([...square, around(0), ...[3, 2, 1, 0].map((k) => around((Math.PI / 2) * k, r / 2)), around(0, r / 2)]),
+    () =>
+      polygon([...square, around(0), ...[3, 2, 1, 0].map((k) => around((Math.PI / 2) * k, r / 2)), around(0, r / 2)]),
   ])();
 }
 

@@ -8,6 +8,8 @@ import { share } from '../../../tests/tools/share.ts';
 import { tried } from './tried.ts';
 
 const DEMO = demoClass();
+const ENGLISH = tried(['score', '--rows']);
+const DATA = JSON.parse(tried(['score', '--as', 'json']).out);
 const [TALL] = DEMO.challenges;
 const tallAttempts = DEMO.attempts.filter(({ challenge }) => challenge === TALL?.id);
 const LOOSE: Readonly<Record<string, string>> = {
@@ -21,7 +23,7 @@ const POINTS =
 
 describe('score', () => {
   it('scores the demo class, says that it is invented, and marks ties and near ties', () => {
-    const { code, out, err } = tried(['score']);
+    const { code, out, err } = ENGLISH;
     expect([code, err]).toEqual([0, '']);
     const lines = out.split('\n').map((line) => line.replace(/ +/g, ' '));
     expect(lines.slice(0, 2)).toEqual(['Skerry Light', 'All data of this class is invented.']);
@@ -49,8 +51,7 @@ describe('score', () => {
   });
 
   it('shows the points row by row, and they add up', () => {
-    const { out } = tried(['score', '--rows']);
-    const blocks = out.split('Points, row by row: ').slice(1);
+    const blocks = ENGLISH.out.split('Points, row by row: ').slice(1);
     expect(blocks.length).toBeGreaterThan(10);
     for (const block of blocks) {
       const [, ...lines] = (block.split('\n\n')[0] ?? '').split('\n');
@@ -67,14 +68,13 @@ describe('score', () => {
   });
 
   it('gives everything as data', () => {
-    const data = JSON.parse(tried(['score', '--as', 'json']).out);
     const result = scoreClass(DEMO);
     expect(result.ok).toBe(true);
     if (!result.ok) return;
-    expect(data).toMatchObject({ class: 'Skerry Light', invented: true });
-    expect(data.standings).toEqual(Object.fromEntries(result.value.standings));
-    expect(data.day).toEqual(result.value.day);
-    expect(Object.keys(data.reports)).toEqual(DEMO.challenges.map(({ id }) => id));
+    expect(DATA).toMatchObject({ class: 'Skerry Light', invented: true });
+    expect(DATA.standings).toEqual(Object.fromEntries(result.value.standings));
+    expect(DATA.day).toEqual(result.value.day);
+    expect(Object.keys(DATA.reports)).toEqual(DEMO.challenges.map(({ id }) => id));
   });
 
   it('gives a table for a spreadsheet: units in the header, an absent build empty and not 0', () => {
@@ -89,7 +89,11 @@ describe('score', () => {
   });
 
   it('disarms a name that a spreadsheet would take for a formula', () => {
-    const record = { ...DEMO, groups: DEMO.groups.map((group, k) => (k === 0 ? { ...group, name: '=1+1' } : group)) };
+    const record = {
+      ...DEMO,
+      attempts: tallAttempts.slice(0, 1),
+      groups: DEMO.groups.map((group, k) => (k === 0 ? { ...group, name: '=1+1' } : group)),
+    };
     const { out } = tried(['score', 'x.json', '--as', 'csv'], { 'x.json': encode('class', record) });
     expect(out).toContain("Tall Light,'=1+1,");
     expect(out).not.toMatch(/(^|,)=/m);
@@ -98,8 +102,7 @@ describe('score', () => {
   it('scores a challenge with its attempts as the class does', () => {
     const { code, out, err } = tried(['score', ...Object.keys(LOOSE), '--as', 'json'], LOOSE);
     expect([code, err]).toEqual([0, '']);
-    const whole = JSON.parse(tried(['score', '--as', 'json']).out).standings[TALL!.id];
-    expect(JSON.parse(out).standings[TALL!.id]).toEqual(whole);
+    expect(JSON.parse(out).standings[TALL!.id]).toEqual(DATA.standings[TALL!.id]);
   });
 
   it('says which files do not go together', () => {

@@ -5,7 +5,7 @@ import { rulerOf } from '@cairnmark/geometry';
 import type { ClassWords, Reader, Words } from '@cairnmark/words';
 
 export function solidText({ id, fields, example, make }: SolidDefinition, words: Words): string {
-  const title = words.capital(named(id, words.names.solids[id]));
+  const title = `${words.capital(words.names.solids[id])}: ${id}`;
   const sizes = fields.map((field) => sizeText(field, words)).join('; ');
   const lines = [words.say('solids.sizes', { sizes })];
   const made = make(example);

@@ -22,8 +22,8 @@ export type FileIssue = Issue<FileIssueCode | JsonIssueCode | EnvelopeIssueCode>
 
 /**
  * The record that `text` holds, of `format` where one is asked for. No key is dropped and nothing is mended: an unknown
- * key is an issue, a newer version is refused. Of more than
- * ISSUES_TOLD_MOST issues the first are told, and that there are more.
+ * key is an issue, a newer version is refused. Of more than ISSUES_TOLD_MOST issues the first are told, with a last one
+ * that says so.
  */
 export function decode(text: string): Result<Decoded, FileIssue>;
 export function decode<F extends Format>(text: string, format: F): Result<Decoded<F>, FileIssue>;

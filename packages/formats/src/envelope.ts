@@ -6,6 +6,7 @@ import { failure, success } from '@cairnmark/geometry';
 import { MARK } from './codec.ts';
 import type { Format } from './formats.ts';
 import { FORMATS } from './formats.ts';
+import { NAME_CHARACTERS_MOST } from './limits.ts';
 import type { Content, Step } from './steps.ts';
 import { bringUp, presentVersion } from './steps.ts';
 
@@ -24,7 +25,7 @@ export function openEnvelope(
 ): Result<{ readonly format: Format; readonly content: Content }, Issue<EnvelopeIssueCode>> {
   const { format: mark, version, ...content } = isObject(file) ? file : {};
   if (typeof mark !== 'string' || !mark.startsWith(MARK)) return refused('not-a-cairnmark-file', []);
-  const named = mark.slice(MARK.length);
+  const named = mark.slice(MARK.length, MARK.length + NAME_CHARACTERS_MOST);
   const format = FORMATS.find((candidate) => candidate === named);
   if (format === undefined)
     return refused('format-unknown', ['format'], { format: named, allowed: FORMATS.join(', ') });

@@ -22,7 +22,7 @@ const MARKS = ['', '"', '\\', ',', ':', '}', ']', '[', '{', '0', '-', 'e', '.', 
 
 describe('readJson', () => {
   const seed = freshSeed('readJson');
-  const numRuns = share(100_000, 5_000);
+  const numRuns = share(100_000, 2_000);
 
   it(`takes as JSON what JSON.parse takes, whole or spoiled at one place (seed ${seed})`, () => {
     const spoiled = fc.tuple(fc.json({ maxDepth: 4 }), fc.nat(), fc.constantFrom(...MARKS)).map(([text, at, mark]) => {
@@ -87,7 +87,7 @@ describe('readJson', () => {
     const keys = (count: number) =>
       JSON.stringify({ a: Object.fromEntries(Array.from({ length: count }, (_, k) => [`k${k}`, 7])) });
     expect(readJson(keys(KEYS_MOST)).ok).toBe(true);
-    expect(issuesOf(keys(900_000))).toEqual([
+    expect(issuesOf(keys(30_000))).toEqual([
       { code: 'too-many-keys', path: ['a', `k${KEYS_MOST}`], details: { most: KEYS_MOST } },
     ]);
   });

@@ -1,9 +1,11 @@
 // How much a file may hold. A class of thirty pupils needs a small part of each figure; what exceeds one is a slip of the
 // keyboard, or a file made to make the program stall. Lengths in mm, angles in rad.
 
-/** Characters of a file: a class with 5 000 builds of thirty pieces, twice over. */
+import { FURTHEST_MM, MOST_PIECES } from '@cairnmark/geometry';
+
+/** Characters of a file: a class with some 4 700 builds of twenty pieces, at 4 200 characters each. */
 export const FILE_CHARACTERS_MOST = 20_000_000;
-/** Values (texts, numbers, lists, groups of keys) in a file: as many again; keeps the list of faults within memory. */
+/** Values (texts, numbers, lists, groups of keys) in a file: those 4 700 builds three times over. */
 export const VALUES_MOST = 2_000_000;
 /** Keys in one place: a record has two dozen; answers, weights and measured sizes have one a rule, challenge or kind. */
 export const KEYS_MOST = 200;
@@ -14,8 +16,8 @@ export const ISSUES_TOLD_MOST = 100;
 
 /** A box of paper solids holds a dozen kinds. */
 export const KINDS_MOST = 100;
-/** Pieces of one kind, and pieces in one layout: a school's whole stock in one wall. */
-export const PIECES_MOST = 5_000;
+/** Pieces of one kind, and pieces in one layout: as many as can be stacked. */
+export const PIECES_MOST = MOST_PIECES;
 /** An event day has some twenty-four groups. */
 export const GROUPS_MOST = 200;
 export const CHALLENGES_MOST = 50;
@@ -31,8 +33,8 @@ export const OUTLINE_POINTS_MOST = 2_000;
 export const OUTLINES_MOST = 500;
 /** Lines of a working: a sum has one a piece. */
 export const WORKING_LINES_MOST = PIECES_MOST;
-/** Facts of a report: every measure, and one a criterion. */
-export const FACTS_MOST = 200;
+/** Facts of a report: every measure, one a kind of piece and one a criterion. */
+export const FACTS_MOST = 300;
 
 /** Characters of a name, and of a sentence such as a reason or a rule. */
 export const NAME_CHARACTERS_MOST = 80;
@@ -40,8 +42,8 @@ export const TEXT_CHARACTERS_MOST = 500;
 /** Characters of an id. */
 export const ID_CHARACTERS_MOST = 60;
 
-/** mm. Ten metres: taller than a gymnasium's tower, wider than its floor mat. */
-export const LENGTH_MM_MOST = 10_000;
+/** mm. As far out as a piece may lie, and as high: taller than any tower in a gymnasium. */
+export const LENGTH_MM_MOST = FURTHEST_MM;
 /** rad. Sixteen times round either way; a turn that grew beyond it has lost digits. */
 export const TURN_RAD_MOST = 100;
 /** A cube of ten metres in mm3: no measure of a build is larger. */

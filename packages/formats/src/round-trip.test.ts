@@ -51,7 +51,10 @@ describe(`encode, then decode (seed ${seed})`, () => {
   });
 
   it('gives the report of every attempt back', () => {
-    const tower = decode(readFileSync(new URL('../../../tests/corpus/tower-of-five.json', import.meta.url), 'utf8'), 'class');
+    const tower = decode(
+      readFileSync(new URL('../../../tests/corpus/tower-of-five.json', import.meta.url), 'utf8'),
+      'class',
+    );
     const scored = tower.ok ? scoreClass(tower.value.value) : tower;
     if (!scored.ok) throw new RangeError('the class was refused');
     const reports = [...scored.value.reports.values()].flat();

@@ -4,7 +4,7 @@
 import type { Issue } from '@cairnmark/geometry';
 import type * as z from 'zod/mini';
 import { NAME_CHARACTERS_MOST } from './limits.ts';
-import { ID_PATTERN, TEXT_PATTERN } from './schemas/fields.ts';
+import { ID_PATTERN, MEASURE_PATTERN, TEXT_PATTERN } from './schemas/fields.ts';
 
 export type ShapeIssueCode =
   | 'missing'
@@ -64,6 +64,7 @@ const JSON_TYPES: Readonly<Record<string, string>> = { int: 'number', record: 'o
 
 const FORMAT_CODES: Readonly<Record<string, ShapeIssueCode>> = {
   [String(ID_PATTERN)]: 'not-an-id',
+  [String(MEASURE_PATTERN)]: 'not-an-id',
   [String(TEXT_PATTERN)]: 'control-character',
 };
 

@@ -17,7 +17,7 @@ import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 
-/** "shared with Terns; within measuring error of Gannets and Eiders"; empty when there is nothing to mark. */
+/** "shared with Terns", "within measuring error of Gannets and Eiders"; none where there is nothing to mark. */
 export function placeNotes(
   { sharedWith, withinErrorOf }: Pick<Standing, 'sharedWith' | 'withinErrorOf'>,
   { reader, words: { results, and } }: Voice,

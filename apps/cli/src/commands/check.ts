@@ -1,11 +1,14 @@
-// check: what is wrong with each file, or that it is fine.
+// check: what is wrong with each file, or that it is fine. The builds of a class are put together, too: pieces that run
+// into each other are seen only then.
 
+import { scoreClass } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
 import type { Io } from '../io.ts';
-import { readFile } from '../read-files.ts';
+import type { FileRecord, Outcome } from '../read-files.ts';
+import { faultLine, readFile } from '../read-files.ts';
 import { complain, refuse, tell } from '../speak.ts';
 
 export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
@@ -15,12 +18,16 @@ export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
   }
   let outcome: ExitCode = WELL;
   for (const file of rest) {
-    const read = readFile(file, words, io);
-    if (read.ok) {
-      tell(io, words.say('file.fine', { file, format: read.value.decoded.format }));
-    } else {
-      outcome = refuse(io, read.faults);
-    }
+    const checked = checkedFile(file, words, io);
+    if (checked.ok) tell(io, words.say('file.fine', { file, format: checked.value.decoded.format }));
+    else outcome = refuse(io, checked.faults);
   }
   return outcome;
+}
+
+function checkedFile(file: string, words: Words, io: Io): Outcome<FileRecord> {
+  const read = readFile(file, words, io);
+  if (!read.ok || read.value.decoded.format !== 'class') return read;
+  const scored = scoreClass(read.value.decoded.value);
+  return scored.ok ? read : { ok: false, faults: scored.issues.map((issue) => faultLine(file, issue, words)) };
 }

@@ -4,14 +4,7 @@
 import type { Challenge } from '@cairnmark/engine';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import * as z from 'zod/mini';
-import {
-  GAP_ALLOWANCE_MM_MOST,
-  ID_CHARACTERS_MOST,
-  MEASURING_ERROR_MM_MOST,
-  POINTS_MOST,
-  ROWS_MOST,
-  VALUE_MOST,
-} from '../limits.ts';
+import { GAP_ALLOWANCE_MM_MOST, MEASURING_ERROR_MM_MOST, POINTS_MOST, ROWS_MOST, VALUE_MOST } from '../limits.ts';
 import {
   BASE_DEFINITIONS,
   COMPARISONS,
@@ -21,12 +14,9 @@ import {
   ROUNDINGS,
   RULER_IDS,
 } from '../names.ts';
-import { between, id, measured, name, points, text } from './fields.ts';
+import { between, id, measure, measured, name, points, text } from './fields.ts';
 import { kit } from './kit.ts';
 import { listOf } from './list.ts';
-
-/** Id of a measure, `judged:` and the id of a criterion, or `points`. */
-export const measure = z.string().check(z.minLength(1), z.maxLength(ID_CHARACTERS_MOST + 'judged:'.length));
 
 const pointsRow = z.strictObject({
   id,

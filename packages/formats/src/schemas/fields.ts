@@ -14,6 +14,8 @@ import {
 
 /** Small letters, digits and single hyphens. `constructor` is kept out: every JavaScript object answers to that key. */
 export const ID_PATTERN = /^(?!constructor$)[a-z0-9]+(?:-[a-z0-9]+)*$/;
+/** Ids, or two of them parted by a colon, such as `judged:idea`. */
+export const MEASURE_PATTERN = /^[a-z0-9]+(?:[-:][a-z0-9]+)*$/;
 /** Letters, signs and blanks of any script, without control characters, which could steer a terminal. */
 export const TEXT_PATTERN = /^[^\p{Cc}]*$/u;
 
@@ -21,6 +23,8 @@ export const TEXT_PATTERN = /^[^\p{Cc}]*$/u;
 const atMost = (characters: number) => z.maxLength(characters, { abort: true });
 
 export const id = z.string().check(atMost(ID_CHARACTERS_MOST), z.regex(ID_PATTERN));
+/** Id of a measure; `judged:` or `kind:` with the id of a criterion or a kind; or `points`. */
+export const measure = z.string().check(atMost(2 * ID_CHARACTERS_MOST), z.regex(MEASURE_PATTERN));
 export const name = z.string().check(z.minLength(1), atMost(NAME_CHARACTERS_MOST), z.regex(TEXT_PATTERN));
 export const text = z.string().check(z.minLength(1), atMost(TEXT_CHARACTERS_MOST), z.regex(TEXT_PATTERN));
 /** ISO 8601 with zone, for instance 2026-03-05T10:20:00+01:00. */

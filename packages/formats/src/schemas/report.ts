@@ -13,9 +13,9 @@ import {
 } from '../limits.ts';
 import { COMPARISONS, FACT_SOURCES, VERDICTS } from '../names.ts';
 import { adjustment, attemptState, decision } from './attempt.ts';
-import { consequence, measure } from './challenge.ts';
+import { consequence } from './challenge.ts';
 import { fact, tolerance, unit } from './facts.ts';
-import { between, id, instant, measured, name, positionMm, wholeBetween } from './fields.ts';
+import { between, id, instant, measure, measured, name, positionMm, wholeBetween } from './fields.ts';
 import { listOf } from './list.ts';
 
 const reportedFact = z.strictObject({

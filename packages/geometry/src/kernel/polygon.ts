@@ -8,27 +8,30 @@ import { cross2, length2, sub2 } from './vec.ts';
 export function signedAreaMm2(ring: readonly Vec2[]): number {
   const [first] = ring;
   if (first === undefined) return 0;
-  return ringSum(ring, (a, b) => cross2(sub2(a, first), sub2(b, first))) / 2;
+  let twiceMm2 = 0;
+  let [beforeX, beforeY] = [0, 0];
+  for (const corner of ring) {
+    const [x, y] = sub2(corner, first);
+    twiceMm2 += beforeX * y - beforeY * x;
+    [beforeX, beforeY] = [x, y];
+  }
+  return twiceMm2 / 2;
 }
 
 /** The way round a ring, mm. */
 export function ringLengthMm(ring: readonly Vec2[]): number {
-  return ringSum(ring, (a, b) => length2(sub2(b, a)));
+  let lengthMm = 0;
+  let before = ring.at(-1);
+  for (const corner of ring) {
+    if (before !== undefined) lengthMm += length2(sub2(corner, before));
+    before = corner;
+  }
+  return lengthMm;
 }
 
 /** The part of a convex ring that lies inside another; both counter-clockwise. No corners when they are apart. */
 export function clipConvex(ring: readonly Vec2[], by: readonly Vec2[]): readonly Vec2[] {
   return by.reduce((rest: readonly Vec2[], corner, i) => keepLeft(rest, corner, by[i + 1] ?? by[0] ?? corner), ring);
-}
-
-function ringSum(ring: readonly Vec2[], term: (a: Vec2, b: Vec2) => number): number {
-  let total = 0;
-  let before = ring.at(-1);
-  for (const corner of ring) {
-    if (before !== undefined) total += term(before, corner);
-    before = corner;
-  }
-  return total;
 }
 
 /** The part of a convex ring to the left of the line from `a` to `b`. */

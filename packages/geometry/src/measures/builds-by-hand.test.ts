@@ -57,7 +57,8 @@ describe('box beside box', () => {
       'base-perimeter': perimeter,
       'footprint-parts': 1,
     });
-    expect(measured.value.gaps.length).toBeGreaterThan(0);
+    // Footprint and base have the same gap: it is told once.
+    expect(measured.value.gaps).toHaveLength(1);
     for (const { at, widthMm } of measured.value.gaps) {
       expect(Math.abs(widthMm - 1.5)).toBeLessThanOrEqual(1e-5);
       expect(at[0]).toBeGreaterThanOrEqual(30 - 1e-5);
@@ -100,13 +101,24 @@ describe('a lintel on two pillars', () => {
     });
   });
 
-  it('tells of a gap in the base that the lintel hides', () => {
-    const close = laid(put('pillar', -11, 0), put('pillar', 10, 0), put('lintel', 0, 0));
-    const measured = measureBuild(close, kinds, { ...PLAIN, gapAllowanceMm: 2 });
+  it('tells of a gap in the base that a roof hides', () => {
+    const roofed = kit({ pillar: box(20, 30, 50), roof: box(120, 44, 15) });
+    const close = laid(put('pillar', -11, 0), put('pillar', 10, 0), put('roof', 0, 0));
+    const measured = measureBuild(close, roofed, { ...PLAIN, gapAllowanceMm: 2 });
     if (!measured.ok) throw new Error('refused');
     const facts = new Map(measured.value.facts.map((fact) => [fact.id, fact]));
-    expectFacts(facts, { 'base-perimeter': 2 * 2 * (20 + 30) - 2 * 30 + 2 * 1 });
-    expect(measured.value.gaps.length).toBeGreaterThan(0);
+    expectFacts(facts, {
+      'base-perimeter': 2 * 2 * (20 + 30) - 2 * 30 + 2 * 1,
+      'footprint-perimeter': 2 * (120 + 44),
+    });
+    expect(measured.value.gaps).toHaveLength(1);
+  });
+
+  it('is as high as its highest piece, which need not be the one laid highest', () => {
+    const mixed = kit({ pillar: box(20, 30, 50), lintel: box(120, 25, 15), mast: box(9, 7, 130) });
+    const facts = factsOf(laid(...gate.pieces, put('mast', 0, 70)), mixed, PLAIN);
+    expectFacts(facts, { height: 130 });
+    expect(measuredFact(facts, 'height').working.parts.map(({ kind }) => kind)).toEqual(['mast']);
   });
 });
 

@@ -11,6 +11,7 @@ import { buildStack } from '../stack/build-stack.ts';
 import type { Layout, SolidsByKind, Stack, StackIssue } from '../stack/types.ts';
 import type { Base } from './base.ts';
 import { baseOfStack, baseOfTraced } from './base.ts';
+import type { Build } from './build.ts';
 import type { Shown } from './measure.ts';
 import { notShown, shown } from './measure.ts';
 import type { KindTally } from './tally.ts';
@@ -28,12 +29,8 @@ export interface MeasureContext {
   readonly base: Shown<Base>;
 }
 
-/** The context of a layout. Refused as the stack refuses it; every kind of a list of pieces must be among `solids`. */
-export function contextOf(
-  layout: Layout,
-  solids: SolidsByKind,
-  options: MeasureOptions,
-): Result<MeasureContext, StackIssue> {
+/** The context of a build. Refused as the stack refuses it; every kind of a list of pieces must be among the solids. */
+export function contextOf({ layout, solids }: Build, options: MeasureOptions): Result<MeasureContext, StackIssue> {
   switch (layout.kind) {
     case 'laid-out':
       return laidOutContext(layout, solids, options);

@@ -7,9 +7,10 @@ import { CONTACT_MM } from '../kernel/tolerance.ts';
 import { length2, sub2 } from '../kernel/vec.ts';
 import type { Layout } from '../stack/types.ts';
 import type { MeasureIssue, PieceKinds } from './build.ts';
-import { contextOfBuild } from './build.ts';
+import { buildOf } from './build.ts';
 import { MEASURES } from './catalogue.ts';
 import type { MeasureContext } from './context.ts';
+import { contextOf } from './context.ts';
 import type { MeasureDefinition } from './measure.ts';
 import { tolerancesOf } from './tolerances.ts';
 import type { BuildMeasures, Fact, GapPlace, MeasureOptions } from './types.ts';
@@ -24,9 +25,11 @@ export function measureBuild(
   kinds: PieceKinds,
   options: MeasureOptions,
 ): Result<BuildMeasures, MeasureIssue> {
-  const context = contextOfBuild({ layout, kinds }, options);
+  const build = buildOf(layout, kinds);
+  if (!build.ok) return build;
+  const context = contextOf(build.value, options);
   if (!context.ok) return context;
-  const tolerances = tolerancesOf({ layout, kinds }, context.value);
+  const tolerances = tolerancesOf(build.value, kinds, context.value);
   const facts = MEASURES.map((definition) => factOf(definition, context.value, tolerances.get(definition.id) ?? 0));
   return success({ facts, gaps: gapsOf(context.value) });
 }

@@ -5,48 +5,50 @@ import { NUDGE_MM } from '../kernel/tolerance.ts';
 import { CATALOGUE } from '../solids/catalogue.ts';
 import type { SolidSpec } from '../solids/types.ts';
 import type { Layout, TracedOutline } from '../stack/types.ts';
-import type { Build } from './build.ts';
+import type { Build, PieceKinds } from './build.ts';
 import { kindsUsed } from './build.ts';
 import type { MeasureContext } from './context.ts';
 import { grownOutline } from './grown-outline.ts';
 import { linksOf } from './in-touch.ts';
-import { laidSizeReading, resized } from './size-reading.ts';
+import { laidSizeReading, withResized } from './size-reading.ts';
 
 export interface Reading {
   /** How far to nudge it, mm: so little that what touches goes on touching and nothing else does. */
   readonly nudgeMm: number;
-  /** The build as it would be, had this one reading come out larger by so much. */
-  readonly nudged: (byMm: number) => Build;
+  /** The build as it would be, had this one reading come out larger by so much; null where no such solid can be. */
+  readonly nudged: (byMm: number) => Build | null;
 }
 
 /** Every reading that the measures of the build may depend on. */
-export function readingsOf(build: Build, context: MeasureContext): readonly Reading[] {
-  return [...sizeReadings(build, context), ...traceReadings(build)];
+export function readingsOf(build: Build, kinds: PieceKinds, context: MeasureContext): readonly Reading[] {
+  return [...sizeReadings(build, kinds, context), ...traceReadings(build)];
 }
 
-function sizeReadings(build: Build, { stack }: MeasureContext): readonly Reading[] {
+function sizeReadings(build: Build, kinds: PieceKinds, { stack }: MeasureContext): readonly Reading[] {
   const links = stack.shown ? linksOf(stack.value) : [];
-  return kindsUsed(build).flatMap((kind) =>
-    lengthsOf(build.kinds.get(kind)).map((size) =>
-      build.layout.kind === 'laid-out' && stack.shown
-        ? laidSizeReading(build.layout, build.kinds, stack.value, links, kind, size)
-        : plainReading((byMm) => ({ layout: build.layout, kinds: resized(build.kinds, kind, size, byMm) })),
-    ),
-  );
+  return kindsUsed(build.layout).flatMap((kind) => {
+    const spec = kinds.get(kind);
+    if (spec === undefined) return [];
+    return lengthsOf(spec).map((name) => {
+      const size = { kind, spec, name };
+      return build.layout.kind === 'laid-out' && stack.shown
+        ? laidSizeReading(build.layout, build.solids, stack.value, links, size)
+        : plainReading((byMm) => withResized(build, size, byMm));
+    });
+  });
 }
 
 /** Names of the sizes that were read on a ruler: lengths, and not how many sides a prism has. */
-function lengthsOf(spec: SolidSpec | undefined): readonly string[] {
-  if (spec === undefined) return [];
+function lengthsOf(spec: SolidSpec): readonly string[] {
   const fields = CATALOGUE[spec.solid].fields.filter(({ unit }) => unit === 'mm');
   const lengths = new Set(fields.flatMap(({ name, otherwise }) => [name, ...otherwise]));
   return Object.keys(spec.sizes).filter((size) => lengths.has(size));
 }
 
-function traceReadings({ layout, kinds }: Build): readonly Reading[] {
+function traceReadings({ layout, solids }: Build): readonly Reading[] {
   if (layout.kind !== 'traced') return [];
   const { outlines, heightMm } = layout;
-  const as = (changed: Layout): Build => ({ layout: changed, kinds });
+  const as = (changed: Layout): Build => ({ layout: changed, solids });
   const edges = outlines.map((_, index) =>
     plainReading((byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
   );

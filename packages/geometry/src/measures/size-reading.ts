@@ -6,38 +6,47 @@ import { NUDGE_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { dot2, length2 } from '../kernel/vec.ts';
 import { makeSolid } from '../solids/catalogue.ts';
-import type { Solid } from '../solids/types.ts';
-import type { LaidPiece, Layout, Stack } from '../stack/types.ts';
-import type { PieceKinds } from './build.ts';
+import type { Solid, SolidSpec } from '../solids/types.ts';
+import type { LaidPiece, Layout, SolidsByKind, Stack } from '../stack/types.ts';
+import type { Build } from './build.ts';
 import type { Link } from './in-touch.ts';
 import { driftOf } from './in-touch.ts';
 import type { Reading } from './readings.ts';
 
-/** The reading of `size` of `kind`. `links` says which pieces of the stack touch. */
+/** One size of one kind, as it was read. */
+export interface SizeOfKind {
+  readonly kind: string;
+  readonly spec: SolidSpec;
+  readonly name: string;
+}
+
+/** The reading of a size in a laid-out build. `links` says which pieces of the stack touch. */
 export function laidSizeReading(
   layout: Layout & { kind: 'laid-out' },
-  kinds: PieceKinds,
+  solids: SolidsByKind,
   stack: Stack,
   links: readonly (readonly Link[])[],
-  kind: string,
-  size: string,
+  size: SizeOfKind,
 ): Reading {
-  const drift = driftOf(links, growthOf(layout.pieces, stack, kind, largerSolid(kinds, kind, size)));
+  const drift = driftOf(links, growthOf(layout.pieces, stack, size));
   return {
     nudgeMm: NUDGE_MM / Math.max(1, ...drift.map(length2)),
-    nudged: (byMm) => ({
-      layout: { kind: 'laid-out', pieces: layout.pieces.map((piece, index) => moved(piece, drift[index], byMm)) },
-      kinds: resized(kinds, kind, size, byMm),
-    }),
+    nudged: (byMm) => {
+      const pieces = layout.pieces.map((piece, index) => moved(piece, drift[index], byMm));
+      return withResized({ layout: { kind: 'laid-out', pieces }, solids }, size, byMm);
+    },
   };
 }
 
-/** The kinds with one size of one of them larger by `byMm`. */
-export function resized(kinds: PieceKinds, kind: string, size: string, byMm: number): PieceKinds {
-  const spec = kinds.get(kind);
-  if (spec === undefined) return kinds;
-  const sizes = { ...spec.sizes, [size]: (spec.sizes[size] ?? 0) + byMm };
-  return new Map(kinds).set(kind, { ...spec, sizes });
+/** The build with the size larger by `byMm` in every piece of the kind; null when no solid has that size. */
+export function withResized({ layout, solids }: Build, size: SizeOfKind, byMm: number): Build | null {
+  const solid = resized(size, byMm);
+  return solid === null ? null : { layout, solids: new Map(solids).set(size.kind, solid) };
+}
+
+function resized({ spec, name }: SizeOfKind, byMm: number): Solid | null {
+  const made = makeSolid({ ...spec, sizes: { ...spec.sizes, [name]: (spec.sizes[name] ?? 0) + byMm } });
+  return made.ok ? made.value : null;
 }
 
 function moved(piece: LaidPiece, drift: Vec2 | undefined, byMm: number): LaidPiece {
@@ -48,32 +57,18 @@ function moved(piece: LaidPiece, drift: Vec2 | undefined, byMm: number): LaidPie
 function growthOf(
   laid: readonly LaidPiece[],
   stack: Stack,
-  kind: string,
-  larger: Larger | null,
+  size: SizeOfKind,
 ): (piece: number, direction: Vec2) => number {
+  const larger = resized(size, NUDGE_MM);
+  const [other, byMm] = larger === null ? [resized(size, -NUDGE_MM), -NUDGE_MM] : [larger, NUDGE_MM];
   return (index, direction) => {
     const [piece, place] = [stack.pieces[index], laid[index]];
-    if (larger === null || piece === undefined || place === undefined || piece.kind !== kind) return 0;
-    const grown = larger.solid.restings.find(({ id }) => id === piece.resting.id);
+    if (piece === undefined || place === undefined || piece.kind !== size.kind) return 0;
+    const grown = other?.restings.find(({ id }) => id === piece.resting.id);
     if (grown === undefined) return 0;
     const own = turnedBack(direction, place.turnRad);
-    return (reach(grown.outline, own) - reach(piece.resting.outline, own)) / larger.byMm;
+    return (reach(grown.outline, own) - reach(piece.resting.outline, own)) / byMm;
   };
-}
-
-interface Larger {
-  readonly solid: Solid;
-  readonly byMm: number;
-}
-
-/** The solid with the reading a little larger, or smaller where it cannot be larger (`byMm` < 0). */
-function largerSolid(kinds: PieceKinds, kind: string, size: string): Larger | null {
-  for (const byMm of [NUDGE_MM, -NUDGE_MM]) {
-    const spec = resized(kinds, kind, size, byMm).get(kind);
-    const made = spec === undefined ? null : makeSolid(spec);
-    if (made?.ok) return { solid: made.value, byMm };
-  }
-  return null;
 }
 
 /** A direction of the table in the own frame of a piece that was turned. */

@@ -31,8 +31,8 @@ export interface Share {
 }
 
 /**
- * The sum over all pieces: `symbol` = n1 x `symbol`1 + n2 x `symbol`2 + ..., one term a kind.
- * The value is the result of that line.
+ * The sum over all pieces: `symbol` = n1 x `symbol`1 + n2 x `symbol`2 + ..., one term a kind; a
+ * kind of which there is one piece stands without its 1. The value is the result of that line.
  */
 export function sumOverPieces(
   tally: readonly KindTally[],
@@ -49,9 +49,13 @@ export function sumOverPieces(
   const inputs: Record<string, Quantity> = {};
   for (const [index, part] of parts.entries()) {
     const [count, each] = [`n${index + 1}`, `${symbol}${index + 1}`];
+    inputs[each] = { value: part.each, unit };
+    if (part.times === 1) {
+      terms.push(sym(each));
+      continue;
+    }
     terms.push(times(sym(count), sym(each)));
     inputs[count] = { value: part.times, unit: 'count' };
-    inputs[each] = { value: part.each, unit };
   }
   const total = step(symbol, sum(...terms), inputs, unit);
   return { value: total.result.value, working: { method, steps: [total], parts } };

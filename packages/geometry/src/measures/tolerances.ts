@@ -4,11 +4,10 @@
 // Source: GUM (JCGM 100:2008) F.2.2.1, 5.1.2 eq. 10, 6.2; the slopes are differences of the measures themselves.
 
 import { NUDGE_MM } from '../kernel/tolerance.ts';
-import type { Build } from './build.ts';
-import { contextOfBuild } from './build.ts';
+import type { Build, PieceKinds } from './build.ts';
 import { MEASURES } from './catalogue.ts';
 import type { MeasureContext } from './context.ts';
-import type { MeasureDefinition } from './measure.ts';
+import { contextOf } from './context.ts';
 import type { Reading } from './readings.ts';
 import { readingsOf } from './readings.ts';
 import type { MeasureId, MeasureOptions } from './types.ts';
@@ -17,16 +16,27 @@ import type { MeasureId, MeasureOptions } from './types.ts';
 const COVERAGE = 2;
 
 /** Expanded uncertainty of every measure that is not a count, in the unit of the measure; none for one not measured. */
-export function tolerancesOf(build: Build, context: MeasureContext): ReadonlyMap<MeasureId, number> {
+export function tolerancesOf(build: Build, kinds: PieceKinds, context: MeasureContext): ReadonlyMap<MeasureId, number> {
   const standardMm = context.options.rulerStepMm / Math.sqrt(12);
   const options = steadied(context.options);
-  const around = readingsOf(build, context).map((reading) => endsOf(reading, build, options));
+  const slopes = readingsOf(build, kinds, context).map((reading) => slopesOf(endsOf(reading, build, options)));
   return new Map(
-    MEASURES.filter(({ unit }) => unit !== 'count').map((definition) => {
-      const slopes = around.map((ends) => slopeOf(definition, ends));
-      return [definition.id, COVERAGE * standardMm * Math.hypot(...slopes)];
-    }),
+    MEASURED.map(({ id }, index) => [
+      id,
+      COVERAGE * standardMm * Math.hypot(...slopes.map((each) => each[index] ?? 0)),
+    ]),
   );
+}
+
+const MEASURED = MEASURES.filter(({ unit }) => unit !== 'count');
+
+/** How much each measure grows per mm of the reading; 0 for a reading that can be neither more nor less. */
+function slopesOf(ends: Ends | null): readonly number[] {
+  if (ends === null || ends.apartMm === 0) return [];
+  return MEASURED.map(({ measure }) => {
+    const [below, above] = [measure(ends.low), measure(ends.high)];
+    return below.found && above.found ? (above.value - below.value) / ends.apartMm : 0;
+  });
 }
 
 /** The build with one reading a little less and a little more, and by how much, mm. */
@@ -38,12 +48,15 @@ interface Ends {
 
 /** Where the reading cannot be more, or less (a triangle at its limit), the build itself is that end. */
 function endsOf({ nudged, nudgeMm }: Reading, build: Build, options: MeasureOptions): Ends | null {
-  const [low, high] = [contextOfBuild(nudged(-nudgeMm), options), contextOfBuild(nudged(nudgeMm), options)];
-  if (low.ok && high.ok) return { low: low.value, high: high.value, apartMm: 2 * nudgeMm };
-  const here = contextOfBuild(build, options);
-  if (low.ok && here.ok) return { low: low.value, high: here.value, apartMm: nudgeMm };
-  if (high.ok && here.ok) return { low: here.value, high: high.value, apartMm: nudgeMm };
-  return null;
+  const [less, more] = [contextAt(nudged(-nudgeMm), options), contextAt(nudged(nudgeMm), options)];
+  const [low, high] = [less ?? contextAt(build, options), more ?? contextAt(build, options)];
+  if (low === null || high === null) return null;
+  return { low, high, apartMm: (less === null ? 0 : nudgeMm) + (more === null ? 0 : nudgeMm) };
+}
+
+function contextAt(build: Build | null, options: MeasureOptions): MeasureContext | null {
+  const context = build === null ? null : contextOf(build, options);
+  return context?.ok ? context.value : null;
 }
 
 /**
@@ -52,11 +65,4 @@ function endsOf({ nudged, nudgeMm }: Reading, build: Build, options: MeasureOpti
  */
 function steadied(options: MeasureOptions): MeasureOptions {
   return { ...options, gapAllowanceMm: options.gapAllowanceMm + 2 * NUDGE_MM };
-}
-
-/** How much the measure grows per mm of the reading; 0 for a reading that can be neither more nor less. */
-function slopeOf({ measure }: MeasureDefinition, ends: Ends | null): number {
-  if (ends === null) return 0;
-  const [below, above] = [measure(ends.low), measure(ends.high)];
-  return below.found && above.found ? (above.value - below.value) / ends.apartMm : 0;
 }

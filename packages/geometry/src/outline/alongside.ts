@@ -3,7 +3,7 @@
 // a stretch of boundary would be lost, or neither, and it would be counted twice.
 
 import type { Side } from './edge.ts';
-import { alongOf, leftOf } from './edge.ts';
+import { leftOf, placeOf } from './edge.ts';
 
 /** How two sides lie, told in places along `side`, the one that was asked about. */
 export type Meeting =
@@ -23,22 +23,24 @@ export type Meeting =
 export function meetingOf(side: Side, other: Side, sideFirst: boolean, noiseMm: number): Meeting {
   const first = sideFirst ? side : other;
   const second = sideFirst ? other : side;
-  const along = [alongOf(first, second.ax, second.ay), alongOf(first, second.bx, second.by)] as const;
-  const left = [leftOf(first, second.ax, second.ay), leftOf(first, second.bx, second.by)] as const;
-  const from = Math.max(0, Math.min(along[0], along[1]));
-  const to = Math.min(first.lengthMm, Math.max(along[0], along[1]));
-  if (to <= from) return { kind: 'apart' };
-  const slope = (left[1] - left[0]) / (along[1] - along[0]);
-  const apartFrom = left[0] + slope * (from - along[0]);
-  const apartTo = left[0] + slope * (to - along[0]);
-  const place = (x: number): number =>
-    sideFirst ? x : ((x - along[0]) / (along[1] - along[0])) * second.lengthMm;
+  const start = placeOf(first, second.ax, second.ay);
+  const end = placeOf(first, second.bx, second.by);
+  const from = Math.max(0, Math.min(start, end));
+  const to = Math.min(1, Math.max(start, end));
+  if (to <= from) return APART;
+  const startLeft = leftOf(first, second.ax, second.ay);
+  const slope = (leftOf(first, second.bx, second.by) - startLeft) / (end - start);
+  const apartFrom = startLeft + slope * (from - start);
+  const apartTo = startLeft + slope * (to - start);
+  const place = (onFirst: number): number => (sideFirst ? onFirst : (onFirst - start) / (end - start));
   if (Math.max(Math.abs(apartFrom), Math.abs(apartTo)) <= noiseMm) {
-    const ends = [place(from), place(to)] as const;
-    return { kind: 'shared', from: Math.min(...ends), to: Math.max(...ends) };
+    return { kind: 'shared', from: Math.min(place(from), place(to)), to: Math.max(place(from), place(to)) };
   }
   if (apartFrom * apartTo < 0) {
     return { kind: 'crossing', at: place(from + ((to - from) * apartFrom) / (apartFrom - apartTo)) };
   }
-  return { kind: 'beside' };
+  return BESIDE;
 }
+
+const APART: Meeting = { kind: 'apart' };
+const BESIDE: Meeting = { kind: 'beside' };

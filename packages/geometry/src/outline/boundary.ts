@@ -1,6 +1,10 @@
 // Boundaries as they are handed out: straight lines and true arcs, in the frame of the table, mm.
 
 import type { Vec2 } from '../kernel/vec.ts';
+import { add2 } from '../kernel/vec.ts';
+import type { Edge } from './edge.ts';
+import { endOf, xAt, yAt } from './edge.ts';
+import type { Span } from './spans.ts';
 import type { Strand } from './strands.ts';
 
 export interface BoundaryLine {
@@ -27,16 +31,20 @@ export interface BoundaryMouth {
 
 export type BoundaryPart = BoundaryLine | BoundaryArc | BoundaryMouth;
 
-/** A strand, in the frame of the table; `origin` is where its own frame lies. */
-export function boundaryPart(strand: Strand, origin: Vec2): BoundaryPart {
-  const { edge, from, to } = strand;
-  const place = (x: number, y: number): Vec2 => [x + origin[0], y + origin[1]];
+/** A strand, edge by edge, in the frame of the table; `origin` is where its own frame lies. */
+export function boundaryParts(strand: Strand, origin: Vec2): readonly BoundaryPart[] {
+  const { edges, first, from, to, edgeCount } = strand;
+  return Array.from({ length: edgeCount }, (_, k) => {
+    const edge = edges[(first.index + k) % edges.length] ?? first;
+    const span = { from: k === 0 ? from : 0, to: k === edgeCount - 1 ? to : endOf(edge) };
+    return partOn(edge, span, strand.acrossMm > 0, origin);
+  });
+}
+
+function partOn(edge: Edge, { from, to }: Span, isAcross: boolean, origin: Vec2): BoundaryPart {
   if (edge.kind === 'rim') {
-    return { kind: 'arc', centre: place(edge.x, edge.y), radiusMm: edge.radiusMm, fromRad: from, toRad: to };
+    return { kind: 'arc', centre: add2([edge.x, edge.y], origin), radiusMm: edge.radiusMm, fromRad: from, toRad: to };
   }
-  return {
-    kind: strand.acrossMm > 0 ? 'mouth' : 'line',
-    from: place(strand.startX, strand.startY),
-    to: place(strand.endX, strand.endY),
-  };
+  const place = (at: number): Vec2 => add2([xAt(edge, at), yAt(edge, at)], origin);
+  return { kind: isAcross ? 'mouth' : 'line', from: place(from), to: place(to) };
 }

@@ -3,7 +3,6 @@
 
 import { signedAreaMm2 } from '../kernel/polygon.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { cross2, dot2, length2, sub2 } from '../kernel/vec.ts';
 
 /** A ring without points that lie within `noiseMm` of the one before or of the line between their neighbours. */
 export function cleanRing(ring: readonly Vec2[], noiseMm: number): readonly Vec2[] {
@@ -17,23 +16,25 @@ export function cleanRing(ring: readonly Vec2[], noiseMm: number): readonly Vec2
 }
 
 /**
- * True when a cleaned ring runs once round a convex region, either way. All turns the same way is not enough (a
+ * True when a cleaned ring runs once round a convex region, counter-clockwise. Turning left everywhere is not enough (a
  * five-pointed star does that): once round, a ring goes up once and down once.
  */
 export function isConvexRing(ring: readonly Vec2[]): boolean {
-  let [lefts, rights, changes] = [0, 0, 0];
-  let rising = risesLast(ring);
-  forCorners(ring, (before, corner, after) => {
-    const turn = cross2(sub2(corner, before), sub2(after, corner));
-    if (turn >= 0) lefts += 1;
-    if (turn <= 0) rights += 1;
+  let before = ring.at(-2);
+  let corner = ring.at(-1);
+  let upsAndDowns = 0;
+  let isRising = risesLast(ring);
+  for (const after of ring) {
+    if (before === undefined || corner === undefined || turnOf(before, corner, after) <= 0) return false;
     const rise = after[1] - corner[1];
-    if (rise !== 0 && rise > 0 !== rising) {
-      changes += 1;
-      rising = rise > 0;
+    if (rise !== 0 && rise > 0 !== isRising) {
+      upsAndDowns += 1;
+      isRising = rise > 0;
     }
-  });
-  return ring.length >= 3 && changes === 2 && (lefts === 0 || rights === 0);
+    before = corner;
+    corner = after;
+  }
+  return upsAndDowns === 2;
 }
 
 /** The ring running counter-clockwise. */
@@ -42,20 +43,28 @@ export function counterClockwise(ring: readonly Vec2[]): readonly Vec2[] {
 }
 
 function isApart(a: Vec2 | undefined, b: Vec2, noiseMm: number): boolean {
-  return a === undefined || length2(sub2(a, b)) > noiseMm;
+  return a === undefined || Math.hypot(b[0] - a[0], b[1] - a[1]) > noiseMm;
 }
 
 /** True when `corner` lies on the way from `before` to `after`: it does not turn, and it is no spike. */
 function isIdle(before: Vec2 | undefined, corner: Vec2 | undefined, after: Vec2, noiseMm: number): boolean {
   if (before === undefined || corner === undefined) return false;
-  const [into, on, across] = [sub2(corner, before), sub2(after, corner), sub2(after, before)];
-  return dot2(into, on) > 0 && Math.abs(cross2(into, across)) <= noiseMm * length2(across);
+  const onward =
+    (corner[0] - before[0]) * (after[0] - corner[0]) + (corner[1] - before[1]) * (after[1] - corner[1]);
+  if (onward <= 0) return false;
+  return Math.abs(turnOf(before, corner, after)) <= noiseMm * Math.hypot(after[0] - before[0], after[1] - before[1]);
+}
+
+/** Twice the area of the triangle: positive when the way from `before` over `corner` to `after` turns left. */
+function turnOf(before: Vec2, corner: Vec2, after: Vec2): number {
+  return (corner[0] - before[0]) * (after[1] - corner[1]) - (corner[1] - before[1]) * (after[0] - corner[0]);
 }
 
 /** Cleans where the end of the ring meets its start. */
 function trimSeam(ring: Vec2[], noiseMm: number): void {
   for (;;) {
-    const [first, second] = ring;
+    const first = ring[0];
+    const second = ring[1];
     const last = ring.at(-1);
     if (ring.length < 3 || first === undefined || second === undefined || last === undefined) return;
     if (!isApart(last, first, noiseMm) || isIdle(ring.at(-2), last, first, noiseMm)) ring.pop();
@@ -64,21 +73,13 @@ function trimSeam(ring: Vec2[], noiseMm: number): void {
   }
 }
 
-function forCorners(ring: readonly Vec2[], visit: (before: Vec2, corner: Vec2, after: Vec2) => void): void {
-  let before = ring.at(-2);
+/** Whether the last side that is not level goes up, on the way from the last corner but one round to itself. */
+function risesLast(ring: readonly Vec2[]): boolean {
+  let isRising = false;
   let corner = ring.at(-1);
   for (const after of ring) {
-    if (before !== undefined && corner !== undefined) visit(before, corner, after);
-    before = corner;
+    if (corner !== undefined && after[1] !== corner[1]) isRising = after[1] > corner[1];
     corner = after;
   }
-}
-
-/** Whether the last side of the ring that is not level goes up, taken from the end of the corners as visited. */
-function risesLast(ring: readonly Vec2[]): boolean {
-  let rising = false;
-  forCorners(ring, (_, corner, after) => {
-    if (after[1] !== corner[1]) rising = after[1] > corner[1];
-  });
-  return rising;
+  return isRising;
 }

@@ -1,9 +1,9 @@
 // The narrowest place between two convex pieces that do not overlap; mm.
 
 import type { Box } from './box.ts';
-import { boxesMeet, boxOfSide } from './box.ts';
+import { sideMeetsBox } from './box.ts';
 import type { Edge, Rim, Side } from './edge.ts';
-import { alongOf, FULL_TURN, leftOf, xAt, yAt } from './edge.ts';
+import { FULL_TURN, leftOf, placeOf, xAt, yAt } from './edge.ts';
 import type { Piece, PolygonPiece } from './piece.ts';
 
 /** A place on the boundary of a piece. */
@@ -64,7 +64,7 @@ function betweenPolygons(a: PolygonPiece, b: PolygonPiece, reachMm: number, nois
 
 /** The sides of `piece` that come within reach of the box of the other. */
 const sidesNear = (piece: PolygonPiece, other: Box, reachMm: number): readonly Side[] =>
-  piece.edges.filter((side) => boxesMeet(boxOfSide(side), other, reachMm));
+  piece.edges.filter((side) => sideMeetsBox(side, other, reachMm));
 
 /** The widest strip beside a side of `a` that separates it from `b`, mm; below 0 when none does. */
 function apartAcross(a: PolygonPiece, b: PolygonPiece): number {
@@ -95,8 +95,8 @@ function nearestFoot(sides: readonly Side[], x: number, y: number): Foot | undef
   let bestSq = Number.POSITIVE_INFINITY;
   for (const side of sides) {
     const at = placeNearest(side, x, y);
-    const dx = side.ax + side.ux * at - x;
-    const dy = side.ay + side.uy * at - y;
+    const dx = xAt(side, at) - x;
+    const dy = yAt(side, at) - y;
     const distanceSq = dx * dx + dy * dy;
     if (distanceSq < bestSq) {
       best = side;
@@ -108,8 +108,7 @@ function nearestFoot(sides: readonly Side[], x: number, y: number): Foot | undef
   return { edge: best, at, x: xAt(best, at), y: yAt(best, at) };
 }
 
-const placeNearest = (side: Side, x: number, y: number): number =>
-  Math.min(Math.max(0, alongOf(side, x, y)), side.lengthMm);
+const placeNearest = (side: Side, x: number, y: number): number => Math.min(Math.max(0, placeOf(side, x, y)), 1);
 
 function rimFoot(rim: Rim, angle: number): Foot {
   const at = ((angle % FULL_TURN) + FULL_TURN) % FULL_TURN;

@@ -10,7 +10,7 @@ import { linksAt, narrowPlaces } from './links.ts';
 import { nearBoxes } from './near.ts';
 import type { Piece } from './piece.ts';
 import type { LocalFrame } from './pieces-of.ts';
-import { NO_SPANS } from './spans.ts';
+import { NO_SPANS, WHOLE_SIDE } from './spans.ts';
 import type { Strand } from './strands.ts';
 import { strandsOfFilling, strandsOfLink, strandsOfPiece } from './strands.ts';
 import type { EdgesLeft } from './walk.ts';
@@ -64,7 +64,7 @@ function withFillings(union: WalkedUnion, fillings: readonly Filling[], reachMm:
 function mouthsOf(filling: Filling | undefined): EdgesLeft {
   if (filling === undefined) return [];
   const { piece, mouths } = filling;
-  return piece.edges.map((edge) => (mouths.includes(edge) ? [{ from: 0, to: edge.lengthMm }] : NO_SPANS));
+  return piece.edges.map((edge) => (mouths.includes(edge) ? WHOLE_SIDE : NO_SPANS));
 }
 
 function strandsOf(

@@ -4,9 +4,7 @@
 import type { Rim, Side } from './edge.ts';
 import { FULL_TURN, leftOf } from './edge.ts';
 import type { Spans } from './spans.ts';
-import { arcSpans, joined, NO_SPANS } from './spans.ts';
-
-export const WHOLE_RIM: Spans = [{ from: 0, to: FULL_TURN }];
+import { arcSpans, joined, NO_SPANS, WHOLE_RIM } from './spans.ts';
 
 /**
  * The stretches of `rim` outside another disc. With d the distance of the centres, R and r the radii, half the angle a

@@ -1,10 +1,10 @@
-// Which stretch of a straight side lies inside another piece. The other piece is convex, so it is one stretch; mm.
+// Which stretch of a straight side lies inside another piece. The other piece is convex, so it is one stretch.
 
 import { SHALLOW_SINE } from '../kernel/tolerance.ts';
 import { meetingOf } from './alongside.ts';
 import type { Box } from './box.ts';
 import type { Rim, Side } from './edge.ts';
-import { alongOf, leftOf } from './edge.ts';
+import { leftOf, placeOf } from './edge.ts';
 import type { Span } from './spans.ts';
 
 /** A stretch that a side has in common with one side of the other piece, running the same way. */
@@ -47,14 +47,14 @@ export function coverByPolygon(
   noiseMm: number,
 ): Cover | undefined {
   let from = 0;
-  let to = side.lengthMm;
+  let to = 1;
   let shared = NOT_SHARED;
   for (const other of sides) {
     const start = leftOf(other, side.ax, side.ay);
     const end = leftOf(other, side.bx, side.by);
     if (start > noiseMm && end > noiseMm) continue;
     if (start < -noiseMm && end < -noiseMm) return undefined;
-    let at = (start / (start - end)) * side.lengthMm;
+    let at = start / (start - end);
     if (Math.abs(end - start) <= SHALLOW_SINE * side.lengthMm) {
       const meeting = meetingOf(side, other, sideFirst, noiseMm);
       if (meeting.kind === 'shared') {
@@ -78,10 +78,10 @@ export function coverByPolygon(
 export function coverByDisc(side: Side, { x, y, radiusMm }: Rim): Cover | undefined {
   const off = leftOf(side, x, y);
   if (Math.abs(off) >= radiusMm) return undefined;
-  const half = Math.sqrt((radiusMm - off) * (radiusMm + off));
-  const foot = alongOf(side, x, y);
+  const half = Math.sqrt((radiusMm - off) * (radiusMm + off)) / side.lengthMm;
+  const foot = placeOf(side, x, y);
   const from = Math.max(0, foot - half);
-  const to = Math.min(side.lengthMm, foot + half);
+  const to = Math.min(1, foot + half);
   return from < to ? { from, to, shared: NOT_SHARED } : undefined;
 }
 

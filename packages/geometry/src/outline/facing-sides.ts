@@ -36,8 +36,8 @@ export function gapBetween(side: Side, other: Side, { reachMm, noiseMm }: GapLim
   if (Math.max(wide(ends.from), wide(ends.to)) <= noiseMm) return undefined;
   const { from, to } = whereBetween(ends, wide, reachMm);
   if (to - from <= noiseMm) return undefined;
-  const onOther = (x: number): number => ((x - otherStart) / (otherEnd - otherStart)) * other.lengthMm;
-  const onSide = (x: number): number => (x / sideEnd) * side.lengthMm;
+  const onSide = (x: number): number => x / sideEnd;
+  const onOther = (x: number): number => (x - otherStart) / (otherEnd - otherStart);
   return { onSide: { from: onSide(from), to: onSide(to) }, onOther: { from: onOther(to), to: onOther(from) } };
 }
 

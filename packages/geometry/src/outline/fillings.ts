@@ -5,9 +5,9 @@ import { clipConvex } from '../kernel/polygon.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { length2, sub2 } from '../kernel/vec.ts';
 import type { Box } from './box.ts';
-import { boxesMeet, boxOfSide } from './box.ts';
+import { boxesMeet, sideMeetsBox } from './box.ts';
 import type { Edge, Side } from './edge.ts';
-import { alongOf, FULL_TURN, xAt, yAt } from './edge.ts';
+import { FULL_TURN, placeOf, xAt, yAt } from './edge.ts';
 import type { Gap, GapLimits } from './facing-sides.ts';
 import { acrossFrom, gapBetween } from './facing-sides.ts';
 import type { Piece, PolygonPiece } from './piece.ts';
@@ -38,7 +38,7 @@ export interface FreePolygon {
 export function fillingsBetween(
   a: FreePolygon,
   b: FreePolygon,
-  near: readonly Piece[],
+  near: () => readonly Piece[],
   limits: GapLimits,
 ): readonly Filling[] {
   const fillings: Filling[] = [];
@@ -49,7 +49,7 @@ export function fillingsBetween(
       if (gap === undefined) continue;
       const filled = filling(side, other, gap, [a.piece.owner, b.piece.owner], limits.noiseMm);
       const free = freeAlong(gap, a.left[side.index], b.left[other.index]);
-      const blocking = near.filter((piece) => piece !== a.piece && piece !== b.piece);
+      const blocking = near().filter((piece) => piece !== a.piece && piece !== b.piece);
       if (inSight(free, side, filled.piece, blocking).length > 0) fillings.push(filled);
     }
   }
@@ -59,7 +59,7 @@ export function fillingsBetween(
 /** The sides of a piece that come within reach of another one and are not wholly covered; none that bounds a curve. */
 function sidesAtGap({ piece, left }: FreePolygon, other: Box, { reachMm }: GapLimits): readonly Side[] {
   return piece.edges.filter(
-    (side) => side.canFace && (left[side.index] ?? NO_SPANS).length > 0 && boxesMeet(boxOfSide(side), other, reachMm),
+    (side) => side.canFace && (left[side.index] ?? NO_SPANS).length > 0 && sideMeetsBox(side, other, reachMm),
   );
 }
 
@@ -78,7 +78,7 @@ function inSight(free: Spans, side: Side, gap: PolygonPiece, blocking: readonly 
   for (const piece of blocking) {
     if (seen.length === 0) break;
     if (!boxesMeet(piece, gap, 0)) continue;
-    const shadow = clipConvex(cornersOf(gap), cornersOf(piece)).map(([x, y]) => alongOf(side, x, y));
+    const shadow = clipConvex(cornersOf(gap), cornersOf(piece)).map(([x, y]) => placeOf(side, x, y));
     if (shadow.length > 0) seen = without(seen, Math.min(...shadow), Math.max(...shadow));
   }
   return seen;
@@ -106,7 +106,7 @@ function filling(
   ]) {
     if (ring.every((before) => length2(sub2(before, corner)) > noiseMm)) ring.push(corner);
   }
-  const piece = polygonPiece(ring.map((at) => ({ at, canFace: false })), NO_OWNER);
+  const piece = polygonPiece(ring, () => false, NO_OWNER);
   const mouths = piece.edges.filter((edge) => Math.abs(edge.ux * side.ux + edge.uy * side.uy) < HALF);
   const at: Vec2 = [(piece.minX + piece.maxX) / 2, (piece.minY + piece.maxY) / 2];
   return { piece, mouths, owners, at, widthMm: Math.max(...mouths.map((mouth) => mouth.lengthMm)) };

@@ -26,11 +26,11 @@ export function fillingsOf(
 ): readonly Filling[] {
   const fillings: Filling[] = [];
   pieces.forEach((a, i) => {
-    const others = (near[i] ?? []).flatMap((j) => pieces[j] ?? []);
     for (const j of near[i] ?? []) {
       const b = pieces[j];
       if (j <= i || a.kind === 'disc' || b === undefined || b.kind === 'disc') continue;
-      const found = fillingsBetween({ piece: a, left: left[i] ?? [] }, { piece: b, left: left[j] ?? [] }, others, limits);
+      const nearPieces = (): readonly Piece[] => (near[i] ?? []).flatMap((k) => pieces[k] ?? []);
+      const found = fillingsBetween({ piece: a, left: left[i] ?? [] }, { piece: b, left: left[j] ?? [] }, nearPieces, limits);
       if (found.length > 0) joins(i, j);
       fillings.push(...found);
     }

@@ -37,7 +37,7 @@ export function hullOf(outlines: readonly Outline[]): HullFacts {
     const next = exposed[i + 1] ?? exposed[0] ?? arc;
     const [end, start] = [pointAt(arc.rim, arc.to), pointAt(next.rim, next.from)];
     const line = sideBetween(end, start, 0, false);
-    areaMm2 += areaUnder(arc.rim, arc.from, arc.to) + areaUnder(line, 0, line.lengthMm);
+    areaMm2 += areaUnder(arc.rim, arc.from, arc.to) + areaUnder(line, 0, 1);
     perimeterMm += lengthBetween(arc.rim, arc.from, arc.to) + line.lengthMm;
     if (arc.rim.radiusMm > 0) boundary.push(boundaryArc(arc, origin));
     if (line.lengthMm > noiseMm) boundary.push({ kind: 'line', from: add2(end, origin), to: add2(start, origin) });

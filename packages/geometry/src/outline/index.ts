@@ -7,4 +7,4 @@ export type { HullFacts } from './hull.ts';
 export { hullOf } from './hull.ts';
 export { overlapAreaMm2 } from './overlap.ts';
 export type { GapPolicy, UnionFacts, UnionLoop } from './union-facts.ts';
-export { unionFacts } from './union-facts.ts';
+export { unionFacts, unionLoops } from './union-facts.ts';

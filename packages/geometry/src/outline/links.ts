@@ -7,7 +7,7 @@ import type { Foot, Narrowest } from './closest.ts';
 import { narrowestBetween } from './closest.ts';
 import { coverByDisc, coverByPolygon } from './cover-side.ts';
 import type { Edge, Side } from './edge.ts';
-import { endOf, leftOf, sideBetween } from './edge.ts';
+import { endOf, leftOf, lengthBetween, mmPerPlace, sideBetween } from './edge.ts';
 import { nearBoxes } from './near.ts';
 import type { Piece } from './piece.ts';
 import { NO_SPANS } from './spans.ts';
@@ -80,11 +80,12 @@ function isOpen(place: NarrowPlace, ground: LinkGround): boolean {
 
 /** True when a foot lies on what is left of its piece; at a corner, of either side. */
 function isFreeAt(i: number, { edge, at }: Foot, { pieces, left, nodeMm }: LinkGround): boolean {
-  const nearby = edge.kind === 'rim' ? nodeMm / edge.radiusMm : nodeMm;
-  const isLeft = (other: Edge | undefined, place: number): boolean =>
-    other !== undefined &&
-    (left[i]?.[other.index] ?? NO_SPANS).some(({ from, to }) => from - nearby <= place && place <= to + nearby);
+  const isLeft = (other: Edge, place: number): boolean => {
+    const nearby = nodeMm / mmPerPlace(other);
+    return (left[i]?.[other.index] ?? NO_SPANS).some(({ from, to }) => from - nearby <= place && place <= to + nearby);
+  };
   if (isLeft(edge, at)) return true;
+  const nearby = nodeMm / mmPerPlace(edge);
   const edges = pieces[i]?.edges ?? [];
   const [before, after] = [edges.at(edge.index - 1) ?? edge, edges[edge.index + 1] ?? edges[0] ?? edge];
   return (at <= nearby && isLeft(before, endOf(before))) || (at >= endOf(edge) - nearby && isLeft(after, 0));
@@ -94,7 +95,7 @@ function coversSome(piece: Piece | undefined, line: Side, { noiseMm, nodeMm }: L
   if (piece === undefined) return false;
   const cover =
     piece.kind === 'disc' ? coverByDisc(line, piece.rim) : coverByPolygon(line, piece.edges, true, noiseMm);
-  return cover !== undefined && cover.to - cover.from > nodeMm;
+  return cover !== undefined && lengthBetween(line, cover.from, cover.to) > nodeMm;
 }
 
 /** True when another piece of the same outline, on which the place also lies, comes as near or overlaps. */

@@ -1,6 +1,6 @@
 // Loops of strands: the ways round the counted region, outer ones counter-clockwise, holes clockwise; mm.
 
-import { areaUnder, lengthBetween } from './edge.ts';
+import { xAt, yAt } from './edge.ts';
 import type { Strand } from './strands.ts';
 
 export interface Loop {
@@ -13,7 +13,10 @@ export interface Loop {
   readonly wayMm: number;
 }
 
-/** All loops of strands that have been joined. An open one is closed by a straight line that adds no length. */
+/**
+ * All loops of strands that have been joined; one that stays open is closed by a straight line that adds no length.
+ * Mouths and links up to `touchingMm` wide add none either.
+ */
 export function loopsOf(strands: readonly Strand[], touchingMm: number): readonly Loop[] {
   const seen = new Set<Strand>();
   const loops: Loop[] = [];
@@ -31,17 +34,21 @@ export function loopsOf(strands: readonly Strand[], touchingMm: number): readonl
 }
 
 function loopOf(strands: readonly Strand[], touchingMm: number): Loop {
-  let areaMm2 = 0;
+  let signedAreaMm2 = 0;
   let lengthMm = 0;
   let wayMm = 0;
   let before = strands.at(-1);
   for (const strand of strands) {
-    areaMm2 += areaUnder(strand.edge, strand.from, strand.to);
-    if (before !== undefined) areaMm2 += (before.endX * strand.startY - before.endY * strand.startX) / 2;
-    const strandMm = lengthBetween(strand.edge, strand.from, strand.to);
-    wayMm += strandMm;
-    if (strand.acrossMm === 0 || strand.acrossMm > touchingMm) lengthMm += strandMm;
+    signedAreaMm2 += strand.areaMm2 + (before === undefined ? 0 : areaBetween(before, strand));
+    wayMm += strand.lengthMm;
+    if (strand.acrossMm === 0 || strand.acrossMm > touchingMm) lengthMm += strand.lengthMm;
     before = strand;
   }
-  return { strands, signedAreaMm2: areaMm2, lengthMm, wayMm };
+  return { strands, signedAreaMm2, lengthMm, wayMm };
+}
+
+/** The share in the area of the straight way from the end of one strand to the start of the next: rounding, as a rule. */
+function areaBetween(before: Strand, next: Strand): number {
+  const [endX, endY] = [xAt(before.last, before.to), yAt(before.last, before.to)];
+  return (endX * yAt(next.first, next.from) - endY * xAt(next.first, next.from)) / 2;
 }

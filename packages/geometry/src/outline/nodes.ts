@@ -2,7 +2,8 @@
 // the rim of the same part of the outside: boxes meeting at a corner have one way round, and four boxes meeting corner to
 // corner enclose what is between them.
 
-import { FULL_TURN, lengthBetween } from './edge.ts';
+import type { Vec2 } from '../kernel/vec.ts';
+import { endOf, FULL_TURN, xAt, yAt } from './edge.ts';
 import { groupsOf } from './groups.ts';
 import type { Strand } from './strands.ts';
 import { follow } from './strands.ts';
@@ -25,8 +26,6 @@ export function joinAtNodes(strands: readonly Strand[], nodeMm: number): void {
 interface End {
   readonly strand: Strand;
   readonly isStart: boolean;
-  readonly x: number;
-  readonly y: number;
   /** The place along a slanted line along which no build is aligned: ends near each other are near on it. */
   readonly place: number;
 }
@@ -44,7 +43,7 @@ function nodesOf(strands: readonly Strand[], nodeMm: number): readonly Node[] {
     while ((ends[first]?.place ?? end.place) < end.place - nodeMm) first += 1;
     for (let j = first; j < i; j += 1) {
       const other = ends[j];
-      if (other !== undefined && Math.hypot(end.x - other.x, end.y - other.y) <= nodeMm) groups.join(i, j);
+      if (other !== undefined && distanceBetween(end, other) <= nodeMm) groups.join(i, j);
     }
   });
   const nodes = new Map<number, Node>();
@@ -60,21 +59,35 @@ function nodesOf(strands: readonly Strand[], nodeMm: number): readonly Node[] {
 
 function endsOf(strands: readonly Strand[]): End[] {
   const ends: End[] = [];
-  const add = (strand: Strand, isStart: boolean, x: number, y: number): void => {
-    ends.push({ strand, isStart, x, y, place: x * Math.cos(1) + y * Math.sin(1) });
+  const add = (strand: Strand, isStart: boolean): void => {
+    const edge = isStart ? strand.first : strand.last;
+    const at = isStart ? strand.from : strand.to;
+    ends.push({ strand, isStart, place: xAt(edge, at) * SLANT_X + yAt(edge, at) * SLANT_Y });
   };
   for (const strand of strands) {
-    if (!strand.follows) add(strand, true, strand.startX, strand.startY);
-    if (strand.next === undefined) add(strand, false, strand.endX, strand.endY);
+    if (!strand.follows) add(strand, true);
+    if (strand.next === undefined) add(strand, false);
   }
   return ends;
+}
+
+const SLANT_X = Math.cos(1);
+const SLANT_Y = Math.sin(1);
+
+function distanceBetween(a: End, b: End): number {
+  const [p, q] = [pointOf(a), pointOf(b)];
+  return Math.hypot(p[0] - q[0], p[1] - q[1]);
+}
+
+function pointOf({ strand, isStart }: End): Vec2 {
+  const { first, from, last, to } = strand;
+  return isStart ? [xAt(first, from), yAt(first, from)] : [xAt(last, to), yAt(last, to)];
 }
 
 /** A strand no longer than a node, with both ends in it, is a loop of its own: its direction would tell nothing. */
 function closeTiny({ arriving, leaving }: Node, nodeMm: number): void {
   for (const strand of arriving) {
-    const lengthMm = lengthBetween(strand.edge, strand.from, strand.to);
-    if (lengthMm <= 2 * nodeMm && leaving.includes(strand)) follow(strand, strand);
+    if (strand.lengthMm <= 2 * nodeMm && leaving.includes(strand)) follow(strand, strand);
   }
 }
 
@@ -87,10 +100,14 @@ interface Way {
 
 /** All ways through a node, the narrowest outside first. */
 function waysThrough({ arriving, leaving }: Node): readonly Way[] {
+  const [onlyIn, onlyOut] = [arriving[0], leaving[0]];
+  if (arriving.length === 1 && leaving.length === 1 && onlyIn !== undefined && onlyOut !== undefined) {
+    return [{ arriving: onlyIn, leaving: onlyOut, outsideRad: 0 }];
+  }
   const ways = arriving.flatMap((a) =>
     leaving.map((b): Way => ({ arriving: a, leaving: b, outsideRad: turnTo(angleBack(a), angleOn(b)) })),
   );
-  return ways.length > 1 ? ways.sort((p, q) => p.outsideRad - q.outsideRad) : ways;
+  return ways.sort((p, q) => p.outsideRad - q.outsideRad);
 }
 
 function joinIfFree(arriving: Strand, leaving: Strand): void {
@@ -104,24 +121,25 @@ function turnTo(from: number, to: number): number {
 }
 
 /** The direction in which a strand leaves, taken a little way along it, so that tangent arcs differ by how they bend. */
-function angleOn({ edge, from, to }: Strand): number {
-  if (edge.kind === 'side') return Math.atan2(edge.uy, edge.ux);
-  return from + FULL_TURN / 4 + littleWay(from, to) / 2;
+function angleOn({ first, from, to, edgeCount }: Strand): number {
+  if (first.kind === 'side') return Math.atan2(first.uy, first.ux);
+  return from + FULL_TURN / 4 + littleWay(from, edgeCount > 1 ? endOf(first) : to) / 2;
 }
 
 /** The direction back along the end of a strand. */
-function angleBack({ edge, from, to }: Strand): number {
-  if (edge.kind === 'side') return Math.atan2(-edge.uy, -edge.ux);
-  return to - FULL_TURN / 4 - littleWay(from, to) / 2;
+function angleBack({ last, from, to, edgeCount }: Strand): number {
+  if (last.kind === 'side') return Math.atan2(-last.uy, -last.ux);
+  return to - FULL_TURN / 4 - littleWay(edgeCount > 1 ? 0 : from, to) / 2;
 }
 
 const littleWay = (from: number, to: number): number => Math.min(1e-3, (to - from) / 2);
 
-function nearestStart({ endX, endY }: Strand, starts: readonly Strand[]): Strand | undefined {
+function nearestStart({ last, to }: Strand, starts: readonly Strand[]): Strand | undefined {
+  const [x, y] = [xAt(last, to), yAt(last, to)];
   let nearest: Strand | undefined;
   let nearestMm = Number.POSITIVE_INFINITY;
   for (const start of starts) {
-    const distance = Math.hypot(start.startX - endX, start.startY - endY);
+    const distance = Math.hypot(xAt(start.first, start.from) - x, yAt(start.first, start.from) - y);
     if (distance < nearestMm) [nearest, nearestMm] = [start, distance];
   }
   return nearest;

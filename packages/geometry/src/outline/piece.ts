@@ -5,7 +5,7 @@ import { signedAreaMm2 } from '../kernel/polygon.ts';
 import { ROUND_SIDE_SHARE, ROUND_TURN_RAD } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { Box } from './box.ts';
-import { boxAround, boxOfSide } from './box.ts';
+import { boxAround, boxAroundPoints, boxOfSide } from './box.ts';
 import type { Edge, Rim, Side } from './edge.ts';
 import { sideBetween } from './edge.ts';
 
@@ -34,36 +34,43 @@ export interface DiscPiece extends PieceBase {
 
 export type Piece = PolygonPiece | DiscPiece;
 
-/** A corner of a ring; `canFace` speaks of the side that starts here. */
-export interface Corner {
-  readonly at: Vec2;
-  readonly canFace: boolean;
-}
+/** Tells of the side of a ring that starts at a corner whether it is straight, or stands for a piece of a curve. */
+export type CanFace = (corner: number) => boolean;
 
 /** A convex ring, counter-clockwise, as a piece. */
-export function polygonPiece(ring: readonly Corner[], owner: number): PolygonPiece {
-  const sides = ring.map((corner, i) => sideBetween(corner.at, nextOf(ring, i).at, i, corner.canFace));
-  const areaMm2 = signedAreaMm2(ring.map((corner) => corner.at));
-  const runs = runsOf(sides);
-  return { kind: 'polygon', owner, areaMm2, edges: sides, runs, ...boxAround(runs) };
+export function polygonPiece(ring: readonly Vec2[], canFace: CanFace, owner: number): PolygonPiece {
+  const sides = ring.map((at, i) => sideBetween(at, nextOf(ring, i), i, canFace(i)));
+  const { minX, minY, maxX, maxY } = boxAroundPoints(ring);
+  const runs = sides.length <= FEW_SIDES ? [{ sides, minX, minY, maxX, maxY }] : runsOf(sides);
+  return { kind: 'polygon', owner, areaMm2: signedAreaMm2(ring), edges: sides, runs, minX, minY, maxX, maxY };
 }
 
 export function discPiece(centre: Vec2, radiusMm: number, owner: number): DiscPiece {
   const [x, y] = centre;
   const rim: Rim = { kind: 'rim', x, y, radiusMm, index: 0 };
-  const box = { minX: x - radiusMm, minY: y - radiusMm, maxX: x + radiusMm, maxY: y + radiusMm };
-  return { kind: 'disc', owner, areaMm2: Math.PI * radiusMm * radiusMm, edges: [rim], rim, ...box };
+  return {
+    kind: 'disc',
+    owner,
+    areaMm2: Math.PI * radiusMm * radiusMm,
+    edges: [rim],
+    rim,
+    minX: x - radiusMm,
+    minY: y - radiusMm,
+    maxX: x + radiusMm,
+    maxY: y + radiusMm,
+  };
 }
 
-/** The corners of a ring, each told whether the side from it to the next is straight or a piece of a curve. */
-export function withFacing(ring: readonly Vec2[]): readonly Corner[] {
+/** Which sides of a ring can face another across a gap: see ROUND_TURN_RAD. A ring of few sides stands for no curve. */
+export function facingOf(ring: readonly Vec2[]): CanFace {
+  if (ring.length <= FEW_SIDES) return () => true;
   const sides = ring.map((at, i) => sideBetween(at, nextOf(ring, i), i, true));
   const shortMm = ROUND_SIDE_SHARE * sides.reduce((total, side) => total + side.lengthMm, 0);
-  return sides.map((side, i) => {
-    const round =
-      side.lengthMm < shortMm && turnsLittle(sides.at(i - 1) ?? side, side) && turnsLittle(side, nextOf(sides, i));
-    return { at: [side.ax, side.ay], canFace: !round };
-  });
+  const canFace = sides.map(
+    (side, i) =>
+      side.lengthMm >= shortMm || !turnsLittle(sides.at(i - 1) ?? side, side) || !turnsLittle(side, nextOf(sides, i)),
+  );
+  return (corner) => canFace[corner] ?? true;
 }
 
 function nextOf<T>(ring: readonly T[], i: number): T {
@@ -76,9 +83,9 @@ function turnsLittle(a: Side, b: Side): boolean {
   return Math.abs(a.ux * b.uy - a.uy * b.ux) < Math.sin(ROUND_TURN_RAD) && a.ux * b.ux + a.uy * b.uy > 0;
 }
 
-/** Runs of about the square root of the number of sides; a piece of few sides is one run. */
+/** Runs of about the square root of the number of sides. */
 function runsOf(sides: readonly Side[]): readonly Run[] {
-  const length = sides.length <= FEW_SIDES ? sides.length : Math.ceil(Math.sqrt(sides.length));
+  const length = Math.ceil(Math.sqrt(sides.length));
   const runs: Run[] = [];
   for (let start = 0; start < sides.length; start += length) {
     const some = sides.slice(start, start + length);

@@ -4,12 +4,12 @@ import { signedAreaMm2, ringLengthMm } from '../kernel/polygon.ts';
 import type { Outline, PolygonOutline } from '../kernel/outline.ts';
 import { COINCIDENT_RELATIVE, COORDINATE_ROUNDING, NODE_RELATIVE } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { length2, sub2 } from '../kernel/vec.ts';
+import { sub2 } from '../kernel/vec.ts';
 import type { Box } from './box.ts';
-import { boxAround } from './box.ts';
+import { boxAround, boxAroundPoints } from './box.ts';
 import { cleanRing, counterClockwise, isConvexRing } from './clean-ring.ts';
-import type { Corner, Piece } from './piece.ts';
-import { discPiece, polygonPiece, withFacing } from './piece.ts';
+import type { Piece } from './piece.ts';
+import { discPiece, facingOf, polygonPiece } from './piece.ts';
 import { trapezoidsOf } from './trapezoids.ts';
 
 /** Where the local origin lies, and how near two things must be to be one; mm. */
@@ -47,9 +47,7 @@ export function piecesOf(outlines: readonly Outline[], frame: LocalFrame): reado
 }
 
 function boxOfOutline(outline: Outline): Box {
-  if (outline.kind === 'polygon') {
-    return boxAround(outline.points.map(([x, y]) => ({ minX: x, minY: y, maxX: x, maxY: y })));
-  }
+  if (outline.kind === 'polygon') return boxAroundPoints(outline.points);
   const { centre, radiusMm } = outline;
   return {
     minX: centre[0] - radiusMm,
@@ -67,22 +65,15 @@ function piecesOfOne(outline: Outline, owner: number, frame: LocalFrame): readon
 }
 
 function polygonPieces(outline: PolygonOutline, owner: number, { origin, noiseMm }: LocalFrame): readonly Piece[] {
-  const ring = cleanRing(outline.points.map((point) => sub2(point, origin)), noiseMm);
-  const rings = isConvexRing(ring)
-    ? [withFacing(counterClockwise(ring))]
-    : trapezoidsOf(withFacing(ring), noiseMm).map((corners) => distinct(corners, noiseMm));
-  return rings.filter((corners) => hasArea(corners, noiseMm)).map((corners) => polygonPiece(corners, owner));
+  const local = outline.points.map((point) => sub2(point, origin));
+  const ring = counterClockwise(cleanRing(local, noiseMm));
+  const canFace = facingOf(ring);
+  if (isConvexRing(ring)) return hasArea(ring, noiseMm) ? [polygonPiece(ring, canFace, owner)] : [];
+  return trapezoidsOf(ring, canFace, noiseMm)
+    .filter((part) => hasArea(part.ring, noiseMm))
+    .map((part) => polygonPiece(part.ring, part.canFace, owner));
 }
 
-/** The corners without those that lie on the one after: a trapezoid may be a triangle. */
-function distinct(ring: readonly Corner[], noiseMm: number): readonly Corner[] {
-  return ring.filter((corner, i) => {
-    const next = ring[i + 1] ?? ring[0];
-    return next !== undefined && length2(sub2(corner.at, next.at)) > noiseMm;
-  });
-}
-
-function hasArea(ring: readonly Corner[], noiseMm: number): boolean {
-  const points = ring.map((corner) => corner.at);
-  return ring.length >= 3 && signedAreaMm2(points) > noiseMm * ringLengthMm(points);
+function hasArea(ring: readonly Vec2[], noiseMm: number): boolean {
+  return ring.length >= 3 && signedAreaMm2(ring) > noiseMm * ringLengthMm(ring);
 }

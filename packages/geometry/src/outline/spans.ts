@@ -10,6 +10,8 @@ export interface Span {
 export type Spans = readonly Span[];
 
 export const NO_SPANS: Spans = [];
+export const WHOLE_SIDE: Spans = [{ from: 0, to: 1 }];
+export const WHOLE_RIM: Spans = [{ from: 0, to: FULL_TURN }];
 
 /** What is left of the spans when the stretch from `from` to `to` is taken away. */
 export function without(spans: Spans, from: number, to: number): Spans {

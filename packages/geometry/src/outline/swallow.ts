@@ -1,31 +1,37 @@
 // Pieces that lie wholly inside another, copies among them, add nothing to a union: they are left out before the walk.
 
+import type { Box } from './box.ts';
 import { leftOf } from './edge.ts';
-import { nearBoxes } from './near.ts';
 import type { DiscPiece, Piece, PolygonPiece } from './piece.ts';
 
-/** The pieces, largest first as they came, without those that lie inside a larger one to within `noiseMm`. */
-export function unswallowed(pieces: readonly Piece[], noiseMm: number): readonly Piece[] {
-  const near = nearBoxes(pieces, noiseMm);
-  const kept = new Set<number>();
+/**
+ * For each piece whether it adds anything: false when it lies inside an earlier one to within `noiseMm`. The pieces come
+ * largest first; `near` are the indices of those whose boxes meet.
+ */
+export function areVisible(
+  pieces: readonly Piece[],
+  near: readonly (readonly number[])[],
+  noiseMm: number,
+): readonly boolean[] {
+  const visible: boolean[] = [];
   pieces.forEach((piece, i) => {
-    const larger = (near[i] ?? []).filter((j) => j < i && kept.has(j));
-    const inside = larger.some((j) => {
+    const isSwallowed = (near[i] ?? []).some((j) => {
       const other = pieces[j];
-      return other !== undefined && liesInside(piece, other, noiseMm);
+      return j < i && visible[j] === true && other !== undefined && liesInside(piece, other, noiseMm);
     });
-    if (!inside) kept.add(i);
+    visible.push(!isSwallowed);
   });
-  return pieces.filter((_, i) => kept.has(i));
+  return visible;
 }
 
+const boxInside = (inner: Box, outer: Box, noiseMm: number): boolean =>
+  inner.minX >= outer.minX - noiseMm &&
+  inner.maxX <= outer.maxX + noiseMm &&
+  inner.minY >= outer.minY - noiseMm &&
+  inner.maxY <= outer.maxY + noiseMm;
+
 function liesInside(piece: Piece, other: Piece, noiseMm: number): boolean {
-  const boxInside =
-    piece.minX >= other.minX - noiseMm &&
-    piece.maxX <= other.maxX + noiseMm &&
-    piece.minY >= other.minY - noiseMm &&
-    piece.maxY <= other.maxY + noiseMm;
-  if (!boxInside) return false;
+  if (!boxInside(piece, other, noiseMm)) return false;
   if (other.kind === 'disc') {
     return piece.kind === 'disc' ? discInDisc(piece, other, noiseMm) : polygonInDisc(piece, other, noiseMm);
   }

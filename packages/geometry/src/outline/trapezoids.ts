@@ -3,11 +3,18 @@
 // Method: level strips between all corners and crossings; in a strip the sides keep their order from left to right.
 
 import type { Vec2 } from '../kernel/vec.ts';
-import type { Corner } from './piece.ts';
+import { length2, sub2 } from '../kernel/vec.ts';
+import type { CanFace } from './piece.ts';
 
-/** The inside of a ring as convex rings, counter-clockwise, that overlap nowhere. Strips lower than `noiseMm` are dropped. */
-export function trapezoidsOf(ring: readonly Corner[], noiseMm: number): readonly (readonly Corner[])[] {
-  const rises = risesOf(ring);
+/** A convex ring, counter-clockwise, with what it knows of its sides. */
+export interface TrapezoidRing {
+  readonly ring: readonly Vec2[];
+  readonly canFace: CanFace;
+}
+
+/** The inside of a ring as trapezoids (or triangles) that overlap nowhere. Strips lower than `noiseMm` are dropped. */
+export function trapezoidsOf(ring: readonly Vec2[], canFace: CanFace, noiseMm: number): readonly TrapezoidRing[] {
+  const rises = risesOf(ring, canFace);
   const done: Trapezoid[] = [];
   let open: readonly Trapezoid[] = [];
   let bottom = Number.NEGATIVE_INFINITY;
@@ -18,7 +25,7 @@ export function trapezoidsOf(ring: readonly Corner[], noiseMm: number): readonly
     done.push(...below.filter((trapezoid) => !open.includes(trapezoid)));
     bottom = top;
   }
-  return [...done, ...open].map(cornersOf);
+  return [...done, ...open].map((trapezoid) => ringOf(trapezoid, noiseMm));
 }
 
 /** A side of the ring from its lower to its upper end; `turns` is 1 where the ring goes up, -1 where it goes down. */
@@ -36,18 +43,13 @@ interface Trapezoid {
   top: number;
 }
 
-function risesOf(ring: readonly Corner[]): readonly Rise[] {
+function risesOf(ring: readonly Vec2[], canFace: CanFace): readonly Rise[] {
   const rises: Rise[] = [];
-  let before = ring.at(-1);
-  for (const corner of ring) {
-    if (before !== undefined) {
-      const { at: a, canFace } = before;
-      const b = corner.at;
-      if (a[1] < b[1]) rises.push({ low: a, high: b, turns: 1, canFace });
-      if (a[1] > b[1]) rises.push({ low: b, high: a, turns: -1, canFace });
-    }
-    before = corner;
-  }
+  ring.forEach((a, i) => {
+    const b = ring[i + 1] ?? ring[0] ?? a;
+    if (a[1] < b[1]) rises.push({ low: a, high: b, turns: 1, canFace: canFace(i) });
+    if (a[1] > b[1]) rises.push({ low: b, high: a, turns: -1, canFace: canFace(i) });
+  });
   return rises;
 }
 
@@ -91,13 +93,16 @@ function grown(below: readonly Trapezoid[], strip: Trapezoid): Trapezoid {
   return same;
 }
 
-function cornersOf({ left, right, bottom, top }: Trapezoid): readonly Corner[] {
-  return [
+/** Level sides can always face: what is left of them lies on a level side of the ring. */
+function ringOf({ left, right, bottom, top }: Trapezoid, noiseMm: number): TrapezoidRing {
+  const corners: readonly { at: Vec2; canFace: boolean }[] = [
     { at: [xOf(left, bottom), bottom], canFace: true },
     { at: [xOf(right, bottom), bottom], canFace: right.canFace },
     { at: [xOf(right, top), top], canFace: true },
     { at: [xOf(left, top), top], canFace: left.canFace },
   ];
+  const apart = corners.filter(({ at }, i) => length2(sub2(at, (corners[i + 1] ?? corners[0])?.at ?? at)) > noiseMm);
+  return { ring: apart.map(({ at }) => at), canFace: (i) => apart[i]?.canFace ?? true };
 }
 
 function xOf({ low, high }: Rise, y: number): number {

@@ -6,11 +6,11 @@ import type { Outline } from '../kernel/outline.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { add2 } from '../kernel/vec.ts';
 import type { BoundaryPart } from './boundary.ts';
-import { boundaryPart } from './boundary.ts';
+import { boundaryParts } from './boundary.ts';
 import { contactsOf } from './contacts.ts';
-import type { WalkedUnion } from './counted.ts';
+import type { CountedBoundary, WalkedUnion } from './counted.ts';
 import { countedBoundary } from './counted.ts';
-import { areaUnder } from './edge.ts';
+import { areaUnder, xAt, yAt } from './edge.ts';
 import type { ClosedGap } from './gaps.ts';
 import { gapsOf } from './gaps.ts';
 import type { NarrowPlace } from './links.ts';
@@ -20,7 +20,7 @@ import { nearBoxes } from './near.ts';
 import { joinAtNodes } from './nodes.ts';
 import type { LocalFrame } from './pieces-of.ts';
 import { frameOf, piecesOf } from './pieces-of.ts';
-import { unswallowed } from './swallow.ts';
+import { areVisible } from './swallow.ts';
 import { walk, wholeBoundary } from './walk.ts';
 
 export interface GapPolicy {
@@ -28,11 +28,6 @@ export interface GapPolicy {
   readonly contactMm: number;
   /** Wider gaps, up to this width, are counted as closed too; the way across them adds its length. */
   readonly gapAllowanceMm: number;
-}
-
-export interface UnionLoop {
-  readonly isHole: boolean;
-  readonly parts: readonly BoundaryPart[];
 }
 
 export interface UnionFacts {
@@ -46,51 +41,82 @@ export interface UnionFacts {
   /** Area of the holes, as closed by mouths and links. */
   readonly courtyardMm2: number;
   readonly gaps: readonly ClosedGap[];
-  /** The ways round as counted, for drawing. */
-  readonly loops: readonly UnionLoop[];
+}
+
+/** A way round the counted region: counter-clockwise, or clockwise round a hole. */
+export interface UnionLoop {
+  readonly isHole: boolean;
+  readonly parts: readonly BoundaryPart[];
 }
 
 /**
  * The facts of the union of `outlines`, any way round, convex or not, self-crossing rings by the non-zero rule. Outlines
  * without area add nothing. Throws RangeError on a coordinate that is not finite.
  */
-export function unionFacts(outlines: readonly Outline[], { contactMm, gapAllowanceMm }: GapPolicy): UnionFacts {
-  const frame = frameOf(outlines);
-  const reachMm = Math.max(contactMm, gapAllowanceMm);
-  const union = walkedUnion(outlines, reachMm, frame);
-  const { strands, fillings, links } = countedBoundary(union, reachMm);
-  joinAtNodes(strands, frame.nodeMm);
-  // A wedge filled just to a contact's width must not count as wider by rounding.
-  const touchingMm = contactMm + frame.nodeMm;
-  const loops = loopsOf(strands, touchingMm);
-  const outer = loops.filter((loop) => loop.signedAreaMm2 >= 0);
-  const [closed, open] = partition(loops.filter((loop) => loop.signedAreaMm2 < 0), (loop) => widthOf(loop) <= reachMm);
+export function unionFacts(outlines: readonly Outline[], policy: GapPolicy): UnionFacts {
+  const { union, outer, holes, specks, closed, fillings, links, touchingMm } = countedUnion(outlines, policy);
+  const { origin, nodeMm } = union.frame;
   const gaps = [
-    ...gapsOf(fillings, touchingMm, frame.nodeMm),
+    ...gapsOf(fillings, touchingMm, nodeMm),
     ...links.filter(({ gapMm }) => gapMm > touchingMm).map(gapAtLink),
     ...closed.filter((loop) => widthOf(loop) > touchingMm && isAllOutline(loop)).map(gapAtHole),
   ];
-  // What is no wider than a node is rounding: it has no length to speak of, but must not be counted or drawn.
-  const holes = open.filter((loop) => widthOf(loop) > frame.nodeMm);
   return {
     areaMm2: areaOf(union),
     outerPerimeterMm: sumOf(outer, (loop) => loop.lengthMm),
-    innerPerimeterMm: sumOf(open, (loop) => loop.lengthMm),
+    innerPerimeterMm: sumOf([...holes, ...specks], (loop) => loop.lengthMm),
     parts: union.contacts.countParts(),
     holes: holes.length,
     courtyardMm2: sumOf(holes, (loop) => -loop.signedAreaMm2),
-    gaps: gaps.map(({ at, widthMm }) => ({ at: add2(at, frame.origin), widthMm })),
-    loops: [
-      ...outer.filter((loop) => loop.wayMm > 4 * frame.nodeMm).map((loop) => drawn(loop, false, frame.origin)),
-      ...holes.map((loop) => drawn(loop, true, frame.origin)),
-    ],
+    gaps: gaps.map(({ at, widthMm }) => ({ at: add2(at, origin), widthMm })),
   };
+}
+
+/** The counted ways round of a union, for drawing: what `unionFacts` measures. */
+export function unionLoops(outlines: readonly Outline[], policy: GapPolicy): readonly UnionLoop[] {
+  const { union, outer, holes } = countedUnion(outlines, policy);
+  const { origin, nodeMm } = union.frame;
+  return [
+    ...outer.filter((loop) => loop.wayMm > 4 * nodeMm).map((loop) => drawn(loop, false, origin)),
+    ...holes.map((loop) => drawn(loop, true, origin)),
+  ];
+}
+
+/** A union with its counted boundary sorted into loops. */
+interface CountedUnion extends CountedBoundary {
+  readonly union: WalkedUnion;
+  readonly outer: readonly Loop[];
+  readonly holes: readonly Loop[];
+  /** Holes no wider than a node: rounding, of no length to speak of, neither counted nor drawn. */
+  readonly specks: readonly Loop[];
+  /** Holes no wider than the gaps that count as closed. */
+  readonly closed: readonly Loop[];
+  /** Gaps up to this width are contacts. */
+  readonly touchingMm: number;
+}
+
+function countedUnion(outlines: readonly Outline[], { contactMm, gapAllowanceMm }: GapPolicy): CountedUnion {
+  const frame = frameOf(outlines);
+  const reachMm = Math.max(contactMm, gapAllowanceMm);
+  // A wedge filled just to a contact's width must not count as wider by rounding.
+  const touchingMm = contactMm + frame.nodeMm;
+  const union = walkedUnion(outlines, reachMm, frame);
+  const counted = countedBoundary(union, reachMm);
+  joinAtNodes(counted.strands, frame.nodeMm);
+  const loops = loopsOf(counted.strands, touchingMm);
+  const [outer, inner] = partition(loops, (loop) => loop.signedAreaMm2 >= 0);
+  const [closed, open] = partition(inner, (loop) => widthOf(loop) <= reachMm);
+  const [specks, holes] = partition(open, (loop) => widthOf(loop) <= frame.nodeMm);
+  return { ...counted, union, outer, holes, specks, closed, touchingMm };
 }
 
 function walkedUnion(outlines: readonly Outline[], reachMm: number, frame: LocalFrame): WalkedUnion {
   const { noiseMm, nodeMm } = frame;
-  const pieces = unswallowed(piecesOf(outlines, frame), noiseMm);
-  const near = nearBoxes(pieces, Math.max(reachMm, noiseMm));
+  const all = piecesOf(outlines, frame);
+  const nearAll = nearBoxes(all, Math.max(reachMm, noiseMm));
+  const visible = areVisible(all, nearAll, noiseMm);
+  const pieces = all.filter((_, i) => visible[i]);
+  const near = pieces.length === all.length ? nearAll : nearBoxes(pieces, Math.max(reachMm, noiseMm));
   const contacts = contactsOf(pieces.length, nodeMm);
   const left = walk({ pieces, near, noiseMm, meet: contacts.touch }, wholeBoundary);
   return { pieces, left, near, contacts, frame };
@@ -120,14 +146,14 @@ const gapAtLink = ({ onA, onB, gapMm }: NarrowPlace): ClosedGap => ({
 function gapAtHole(loop: Loop): ClosedGap {
   const count = loop.strands.length;
   return {
-    at: [sumOf(loop.strands, (one) => one.startX) / count, sumOf(loop.strands, (one) => one.startY) / count],
+    at: [sumOf(loop.strands, ({ first, from }) => xAt(first, from)) / count, sumOf(loop.strands, ({ first, from }) => yAt(first, from)) / count],
     widthMm: widthOf(loop),
   };
 }
 
 const drawn = (loop: Loop, isHole: boolean, origin: Vec2): UnionLoop => ({
   isHole,
-  parts: loop.strands.map((strand) => boundaryPart(strand, origin)),
+  parts: loop.strands.flatMap((strand) => boundaryParts(strand, origin)),
 });
 
 const partition = <T>(items: readonly T[], test: (item: T) => boolean): readonly [readonly T[], readonly T[]] => [

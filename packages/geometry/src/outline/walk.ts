@@ -2,14 +2,14 @@
 // What is left over all pieces is the boundary of their union, each stretch once, with the inside on its left.
 
 import { boxesMeet } from './box.ts';
-import { rimOutsideDisc, rimOutsidePolygon, WHOLE_RIM } from './cover-rim.ts';
+import { rimOutsideDisc, rimOutsidePolygon } from './cover-rim.ts';
 import type { Cover, SharedStretch } from './cover-side.ts';
 import { coverByDisc, coverByPolygon, sidesThatMatter } from './cover-side.ts';
 import type { Side } from './edge.ts';
-import { alongOf, endOf, lengthBetween, xAt, yAt } from './edge.ts';
+import { FULL_TURN, lengthBetween, placeOf, xAt, yAt } from './edge.ts';
 import type { DiscPiece, Piece, Run } from './piece.ts';
 import type { Spans } from './spans.ts';
-import { common, NO_SPANS, without } from './spans.ts';
+import { common, NO_SPANS, WHOLE_RIM, WHOLE_SIDE, without } from './spans.ts';
 
 /** For each edge of a piece the stretches that are left. */
 export type EdgesLeft = readonly Spans[];
@@ -29,17 +29,17 @@ export function walk(input: WalkInput, start: (piece: Piece, i: number) => Edges
   const left: EdgesLeft[] = [];
   input.pieces.forEach((piece, i) => {
     const own = start(piece, i);
-    left.push(
-      piece.kind === 'disc'
-        ? [rimLeft(piece, i, own[0] ?? NO_SPANS, input)]
-        : piece.runs.flatMap((run) => runLeft(run, i, own, input, left)),
-    );
+    if (piece.kind === 'disc') left.push([rimLeft(piece, i, own[0] ?? NO_SPANS, input)]);
+    else left.push(piece.runs.flatMap((run) => runLeft(run, i, own, input, left)));
   });
   return left;
 }
 
 /** The whole boundary of a piece. */
-export const wholeBoundary = (piece: Piece): EdgesLeft => piece.edges.map((edge) => [{ from: 0, to: endOf(edge) }]);
+export const wholeBoundary = (piece: Piece): EdgesLeft =>
+  piece.kind === 'disc' ? WHOLE_DISC : piece.edges.map(() => WHOLE_SIDE);
+
+const WHOLE_DISC: EdgesLeft = [WHOLE_RIM];
 
 function rimLeft({ rim }: DiscPiece, i: number, start: Spans, { pieces, near, meet }: WalkInput): Spans {
   let left = start;
@@ -49,7 +49,7 @@ function rimLeft({ rim }: DiscPiece, i: number, start: Spans, { pieces, near, me
     const outside = other.kind === 'disc' ? rimOutsideDisc(rim, other.rim) : rimOutsidePolygon(rim, other.edges);
     if (outside === WHOLE_RIM) continue;
     left = common(left, outside);
-    meet(i, j, lengthBetween(rim, 0, endOf(rim)) - outside.reduce((sum, s) => sum + lengthBetween(rim, s.from, s.to), 0));
+    meet(i, j, lengthBetween(rim, 0, FULL_TURN - outside.reduce((sum, { from, to }) => sum + to - from, 0)));
   }
   return left;
 }
@@ -70,7 +70,7 @@ function runLeft(run: Run, i: number, start: EdgesLeft, input: WalkInput, done: 
       const cover =
         piece.kind === 'disc' ? coverByDisc(side, piece.rim) : coverByPolygon(side, sides, i < j, input.noiseMm);
       if (cover === undefined) continue;
-      input.meet(i, j, cover.to - cover.from);
+      input.meet(i, j, lengthBetween(side, cover.from, cover.to));
       left = takeAway(left, side, cover, i < j ? undefined : done[j]);
     }
     return left;
@@ -106,6 +106,6 @@ function takeAway(left: Spans, side: Side, cover: Cover, earlier: EdgesLeft | un
 /** The part of a shared stretch that the side keeps: all of it before a later piece, before an earlier one what that lost. */
 function keptOf(side: Side, stretch: SharedStretch, earlier: EdgesLeft | undefined): Spans {
   const theirs = earlier?.[stretch.with.index] ?? NO_SPANS;
-  const place = (at: number): number => alongOf(side, xAt(stretch.with, at), yAt(stretch.with, at));
+  const place = (at: number): number => placeOf(side, xAt(stretch.with, at), yAt(stretch.with, at));
   return theirs.reduce((rest, span) => without(rest, place(span.from), place(span.to)), [stretch] as Spans);
 }

@@ -2,6 +2,7 @@
 
 import type { Outline } from '../kernel/outline.ts';
 import type { Issue } from '../kernel/result.ts';
+import type { Rotation } from '../kernel/rotation.ts';
 import type { Vec3 } from '../kernel/vec.ts';
 import type { Body } from '../solids/body.ts';
 import type { FlatFace, Resting, Solid } from '../solids/types.ts';
@@ -50,6 +51,9 @@ export interface PlacedPiece {
   readonly kind: string;
   readonly solid: Solid;
   readonly resting: Resting;
+  /** From the own frame of the solid to the table: turned by `rotation`, then moved by `shift`. */
+  readonly rotation: Rotation;
+  readonly shift: Vec3;
   readonly bottomMm: number;
   readonly topMm: number;
   readonly body: Body;

@@ -153,6 +153,6 @@ export const names = {
     boolean: 'true or false',
     array: 'a list',
     object: 'a group of keys',
-    null: 'nothing (null)',
+    null: 'an empty value (null)',
   },
 } as const satisfies NameTables;

@@ -154,6 +154,6 @@ export const names: NameTables = {
     boolean: 'true o false',
     array: 'una lista',
     object: 'un grupo de claves',
-    null: 'nada (null)',
+    null: 'un valor vacío (null)',
   },
 };

@@ -6,6 +6,7 @@ import type { FaceContact, Stack } from '../../stack/types.ts';
 import type { MeasureContext } from '../context.ts';
 import type { Finding, MeasureDefinition } from '../measure.ts';
 import { sumOverPieces } from '../tally.ts';
+import type { Working } from '../types.ts';
 import { surfaceShare } from './paper.ts';
 
 export const touchableSurface: MeasureDefinition = {
@@ -21,7 +22,8 @@ export const touchableSurface: MeasureDefinition = {
       T: { value: areaOf(onTable(stack.value)), unit: 'mm2' },
     } as const;
     const line = step('A', minus(minus(sym('S'), times(num(2), sym('C'))), sym('T')), inputs, 'mm2');
-    const working = { ...surface.working, steps: [...surface.working.steps, line] };
+    // How S comes about stands with the paper already: it is the same sum.
+    const working: Working = { method: 'surface-less-contacts', steps: [line], parts: [] };
     return { found: true, value: line.result.value, working };
   },
 };
