@@ -1,5 +1,5 @@
-// How the time to measure a whole build grows with its pieces. Builds spread out over the floor: in rows, a third of the
-// pieces on the table, a third on these, a third on top.
+// How the time to measure a whole build grows with its pieces. Builds spread out over the floor, in rows: a third of
+// the pieces on the table, a third on these, a third on top.
 
 import type { LaidPiece, MeasureOptions, PieceKinds } from '@cairnmark/geometry';
 import { CONTACT_MM, measureBuild } from '@cairnmark/geometry';

@@ -3,7 +3,7 @@
 // Every side is parted where another meets it; a part bounds the union when just one side of it is inside some ring.
 // Rings by the non-zero rule. Only the sums at the end are in floating point. Written without the code under test.
 
-import type { Fraction, Segment } from './exact-segment.ts';
+import type { Fraction } from './exact-segment.ts';
 import { cutsOf, isOn, middleOf, segmentsOf, turnsAround } from './exact-segment.ts';
 
 type Ring = readonly (readonly [number, number])[];

@@ -12,7 +12,7 @@ import type {
   SolidSpec,
 } from '@cairnmark/geometry';
 import { CONTACT_MM, measureBuild } from '@cairnmark/geometry';
-import { expect } from 'vitest';
+import { expectNear } from '../tools/within.ts';
 
 /** A ruler in mm, curved solids counted apart, the base as the outlines of the pieces on the table, no gap closed. */
 export const PLAIN: MeasureOptions = {
@@ -64,9 +64,6 @@ const RELATIVE = 1e-7;
 /** The facts have the values worked out by hand. */
 export function expectFacts(facts: ReadonlyMap<MeasureId, Fact>, byHand: Partial<Record<MeasureId, number>>): void {
   for (const [id, expected] of Object.entries(byHand) as [MeasureId, number][]) {
-    const value = valueIn(facts, id);
-    expect(Math.abs(value - expected), `${id} is ${value}, by hand ${expected}`).toBeLessThanOrEqual(
-      RELATIVE * Math.max(1, Math.abs(expected)),
-    );
+    expectNear(valueIn(facts, id), expected, { absolute: RELATIVE * Math.max(1, Math.abs(expected)) }, id);
   }
 }

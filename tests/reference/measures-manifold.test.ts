@@ -6,8 +6,9 @@ import type { SolidSpec } from '@cairnmark/geometry';
 import { buildStack, makeSolid } from '@cairnmark/geometry';
 import type { CrossSection, Manifold, Vec3 } from 'manifold-3d';
 import manifoldModule from 'manifold-3d';
-import { describe, expect, it } from 'vitest';
+import { describe, it } from 'vitest';
 import { share } from '../tools/share.ts';
+import { expectNear } from '../tools/within.ts';
 import { factsOf, kit, laid, PLAIN, put, valueIn } from './measured-builds.ts';
 import { seeded } from './seeded.ts';
 
@@ -16,7 +17,7 @@ const BUILDS = share(600, 60);
 const TIMEOUT_MS = share(600_000, 60_000);
 
 /** Relative: the walking grid is 1e-6 mm on figures of some 100 mm; the meshes are in double precision. */
-const RELATIVE = 1e-7;
+const NEAR = { relative: 1e-7 };
 
 const SPECS: Readonly<Record<string, SolidSpec>> = {
   slab: { solid: 'rectangular-prism', sizes: { length: 70, width: 50, height: 20 } },
@@ -57,12 +58,6 @@ function perimeterOf(shadow: CrossSection): number {
     .reduce((total, [a, b]) => total + Math.hypot(a[0] - b[0], a[1] - b[1]), 0);
 }
 
-function expectNear(value: number, expected: number, what: string): void {
-  expect(Math.abs(value - expected), `${what}: ${value}, mesh ${expected}`).toBeLessThanOrEqual(
-    RELATIVE * Math.max(expected, 1),
-  );
-}
-
 function drawBuild(draw: () => number): ReturnType<typeof put>[] {
   const whole = (least: number, most: number): number => least + Math.floor(draw() * (most - least + 1));
   return Array.from({ length: whole(1, 8) }, () => {
@@ -81,14 +76,14 @@ describe('against joined meshes', () => {
         const what = `build ${n}`;
         const facts = factsOf(laid(...pieces), kit(SPECS), { ...PLAIN, base: 'contact-patches' });
         const mesh = joined(pieces);
-        expectNear(valueIn(facts, 'volume'), mesh.volume(), `volume of ${what}`);
+        expectNear(valueIn(facts, 'volume'), mesh.volume(), NEAR, `volume of ${what}`);
         const onTable = valueIn(facts, 'base-area');
-        expectNear(valueIn(facts, 'touchable-surface') + onTable, mesh.surfaceArea(), `surface of ${what}`);
+        expectNear(valueIn(facts, 'touchable-surface') + onTable, mesh.surfaceArea(), NEAR, `surface of ${what}`);
         const shadow = mesh.project();
-        expectNear(valueIn(facts, 'footprint-area'), shadow.area(), `shadow of ${what}`);
-        expectNear(valueIn(facts, 'hull-area'), shadow.hull().area(), `hull of ${what}`);
+        expectNear(valueIn(facts, 'footprint-area'), shadow.area(), NEAR, `shadow of ${what}`);
+        expectNear(valueIn(facts, 'hull-area'), shadow.hull().area(), NEAR, `hull of ${what}`);
         const edges = valueIn(facts, 'footprint-perimeter') + valueIn(facts, 'footprint-inner-perimeter');
-        expectNear(edges, perimeterOf(shadow), `edges of the shadow of ${what}`);
+        expectNear(edges, perimeterOf(shadow), NEAR, `edges of the shadow of ${what}`);
       }
     },
     TIMEOUT_MS,

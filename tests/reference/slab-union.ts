@@ -76,8 +76,8 @@ function coveredIn(curves: readonly (readonly Curve[])[], left: number, right: n
     for (const { curve } of across) {
       if (turns === 0) low = curve;
       turns += curve.turns;
-      const closes = turns === 0 && low !== undefined;
-      if (closes && heightAt(curve, middle) - heightAt(low, middle) > ONE_MM) own.push({ low, high: curve });
+      if (turns !== 0 || low === undefined) continue;
+      if (heightAt(curve, middle) - heightAt(low, middle) > ONE_MM) own.push({ low, high: curve });
     }
   }
   own.sort((a, b) => heightAt(a.low, middle) - heightAt(b.low, middle));

@@ -85,3 +85,9 @@ export const ROUND_TURN_RAD = 0.15;
 
 /** No unit (relative to the way round the outline). Only a side shorter than this can stand for a piece of a curve. */
 export const ROUND_SIDE_SHARE = 1 / 40;
+
+/**
+ * mm. The grid on which unions are drawn: the boolean library is reliable on whole numbers, and a step is a five-hundredth
+ * of a contact.
+ */
+export const DRAWN_GRID_MM = 1e-4;

@@ -47,7 +47,7 @@ export function baseOfTraced(outlines: readonly TracedOutline[], options: Measur
     : shown(unionBase(onTable, options));
 }
 
-/** Pieces that touch the table; one that hangs over it by more than a contact does not, even where it counts as carried. */
+/** Pieces that touch the table. One that hangs over it by more than a contact does not, even where it is carried. */
 function piecesOnTable(stack: Stack): readonly PlacedPiece[] {
   const touching = new Set(
     stack.supports

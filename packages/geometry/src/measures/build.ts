@@ -17,10 +17,10 @@ export interface Build {
 
 export type MeasureIssue = StackIssue | SizeIssue;
 
-/** The build, or what is wrong with the sizes of the kinds that it uses, or with the names in its list of pieces. */
+/** The build, or all that is wrong with the sizes of the kinds it uses, its list of pieces, its traced outlines. */
 export function buildOf(layout: Layout, kinds: PieceKinds): Result<Build, MeasureIssue> {
   const solids = new Map<string, Solid>();
-  const issues: MeasureIssue[] = [...unknownKinds(layout, kinds)];
+  const issues: MeasureIssue[] = [...unknownKinds(layout, kinds), ...endlessOutlines(layout)];
   for (const kind of kindsUsed(layout)) {
     const spec = kinds.get(kind);
     if (spec === undefined) continue;
@@ -42,4 +42,15 @@ function unknownKinds(layout: Layout, kinds: PieceKinds): readonly StackIssue[] 
   return layout.pieces.flatMap((kind, index): readonly StackIssue[] =>
     kinds.has(kind) ? [] : [{ code: 'kind-unknown', path: ['pieces', index], details: { kind } }],
   );
+}
+
+/** Traced outlines with a coordinate that is no finite number. Of pieces laid out, the stack tells it. */
+function endlessOutlines(layout: Layout): readonly StackIssue[] {
+  if (layout.kind !== 'traced') return [];
+  return layout.outlines.flatMap(({ outline }, index): readonly StackIssue[] => {
+    const numbers = outline.kind === 'disc' ? [...outline.centre, outline.radiusMm] : outline.points.flat();
+    const endless = numbers.find((value) => !Number.isFinite(value));
+    if (endless === undefined) return [];
+    return [{ code: 'position-not-finite', path: ['outlines', index], details: { value: String(endless) } }];
+  });
 }

@@ -199,7 +199,7 @@ describe('pieces on their way up a tower that overhangs', () => {
   it('a cantilever shows in the footprint and not in the base', () => {
     const kinds = kit({ foot: box(30, 20, 10), beam: box(90, 14, 8) });
     const facts = factsOf(laid(put('foot', 0, 0), put('beam', 25, 0)), kinds, PLAIN);
-    // The beam reaches from x = -20 to 70; of the foot (x to 15, y to 10) two strips of 30 x 3 and the end x < -15 show.
+    // The beam covers x = -20 to 70, y = -7 to 7; of the foot two strips of 30 x 3 show beside it.
     expectFacts(facts, {
       height: 18,
       'footprint-area': 90 * 14 + 2 * 30 * 3,

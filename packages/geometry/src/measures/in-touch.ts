@@ -1,18 +1,19 @@
-// How pieces move on the table when one kind turns out larger: boxes set side by side push each other along, and a piece
+// How pieces move on the table when one kind turns out larger: pieces set side by side push each other along, and one
 // that stands on others goes with them. A wall of five equal boxes grows by five times what one box grows, as a tower
 // does. Plane of the table; mm of movement for each mm of a reading.
 
-import { CONTACT_MM, PARALLEL_RAD } from '../kernel/tolerance.ts';
-import type { Vec2, Vec3 } from '../kernel/vec.ts';
-import { add2, dot3, flatten, scale2, sub2, sub3 } from '../kernel/vec.ts';
-import type { FlatFace } from '../solids/types.ts';
-import type { PlacedPiece, Stack } from '../stack/types.ts';
+import type { Vec2 } from '../kernel/vec.ts';
+import { add2, scale2, sub2 } from '../kernel/vec.ts';
+import type { Stack } from '../stack/types.ts';
+import { besideEachOther } from './beside.ts';
 
-/** A piece beside another (`normal`: unit, level, towards it), or one above or below it (null: they go together). */
-export interface Link {
-  readonly to: number;
-  readonly normal: Vec2 | null;
-}
+/** How a piece holds on to another. Where ways to a piece differ, the firmer one decides, in this order. */
+const HOLDS = ['pushes', 'carries', 'looks-flush'] as const;
+
+/** `pushes`, `looks-flush`: outlines touch along the unit vector `normal`. `carries`: one stands on the other. */
+export type Link =
+  | { readonly to: number; readonly hold: 'pushes' | 'looks-flush'; readonly normal: Vec2 }
+  | { readonly to: number; readonly hold: 'carries' };
 
 /** Movement of each piece, by index. */
 export type Drift = readonly Vec2[];
@@ -20,24 +21,22 @@ export type Drift = readonly Vec2[];
 /** For each piece, the pieces that it touches. */
 export function linksOf(stack: Stack): readonly (readonly Link[])[] {
   const links: Link[][] = stack.pieces.map(() => []);
-  const join = (a: PlacedPiece | undefined, b: PlacedPiece | undefined, normal: Vec2 | null): void => {
-    if (a === undefined || b === undefined) return;
-    links[a.index]?.push({ to: b.index, normal });
-    links[b.index]?.push({ to: a.index, normal: normal && scale2(normal, -1) });
-  };
   for (const { upper, lower } of stack.supports) {
-    if (lower !== 'table') join(stack.pieces[upper], stack.pieces[lower], null);
+    if (lower === 'table') continue;
+    links[upper]?.push({ to: lower, hold: 'carries' });
+    links[lower]?.push({ to: upper, hold: 'carries' });
   }
-  for (const { first, second } of stack.faceContacts) {
-    const [a, b] = [stack.pieces[first], second === 'table' ? undefined : stack.pieces[second]];
-    if (a !== undefined && b !== undefined) join(a, b, levelNormal(a, b));
+  for (const { first, second, pushes, direction } of besideEachOther(stack)) {
+    const hold = pushes ? 'pushes' : 'looks-flush';
+    links[first]?.push({ to: second, hold, normal: direction });
+    links[second]?.push({ to: first, hold, normal: scale2(direction, -1) });
   }
   return links;
 }
 
 /**
  * The movement that keeps pieces in touch. `growth` says how far the surface of a piece moves out along a level
- * direction. Each group of linked pieces keeps its middle; where links close a ring, one of them gives way.
+ * direction. Each group of linked pieces keeps its middle; where links close a ring, the least firm gives way.
  */
 export function driftOf(
   links: readonly (readonly Link[])[],
@@ -58,7 +57,7 @@ export function driftOf(
 
 const STILL: Vec2 = [0, 0];
 
-/** Gives every piece linked to `start` its movement, first along pieces side by side, then up and down. */
+/** Gives every piece linked to `start` its movement, along the firmest links first. */
 function spreadFrom(
   start: number,
   links: readonly (readonly Link[])[],
@@ -66,48 +65,35 @@ function spreadFrom(
   drift: (Vec2 | undefined)[],
 ): readonly number[] {
   const group: number[] = [];
-  const beside: { piece: number; movement: Vec2 }[] = [{ piece: start, movement: STILL }];
-  const carried: { piece: number; movement: Vec2 }[] = [];
-  for (let next = beside.pop(); next !== undefined; next = beside.pop() ?? carried.pop()) {
+  const waiting: Record<Link['hold'], Move[]> = { pushes: [], carries: [], 'looks-flush': [] };
+  const firmest = (): Move | undefined =>
+    HOLDS.map((hold) => waiting[hold])
+      .find((moves) => moves.length > 0)
+      ?.pop();
+  for (let next: Move | undefined = { piece: start, movement: STILL }; next !== undefined; next = firmest()) {
     const { piece, movement } = next;
     if (drift[piece] !== undefined) continue;
     drift[piece] = movement;
     group.push(piece);
-    for (const { to, normal } of links[piece] ?? []) {
-      if (normal === null) carried.push({ piece: to, movement });
-      else beside.push({ piece: to, movement: add2(movement, scale2(normal, pushAlong(piece, to, normal, growth))) });
+    for (const link of links[piece] ?? []) {
+      const away = link.hold === 'carries' ? STILL : pushAlong(piece, link.to, link.normal, growth);
+      waiting[link.hold].push({ piece: link.to, movement: add2(movement, away) });
     }
   }
   return group;
 }
 
-/** How far two pieces side by side move apart. */
+interface Move {
+  readonly piece: number;
+  readonly movement: Vec2;
+}
+
+/** How two pieces that touch move apart when both grow. */
 function pushAlong(
   piece: number,
   other: number,
   normal: Vec2,
   growth: (piece: number, direction: Vec2) => number,
-): number {
-  return growth(piece, normal) + growth(other, scale2(normal, -1));
-}
-
-/** The normal of the upright faces by which `a` and `b` touch, from `a` to `b`; null when no such faces touch. */
-function levelNormal(a: PlacedPiece, b: PlacedPiece): Vec2 | null {
-  const face = a.flatFaces.find(
-    ({ normal }, index) =>
-      Math.abs(normal[2]) <= PARALLEL_RAD && b.flatFaces.some((other) => faceEachOther(a.flatFaces[index], other)),
-  );
-  return face === undefined ? null : flatten(face.normal);
-}
-
-function faceEachOther(face: FlatFace | undefined, other: FlatFace): boolean {
-  return (
-    face !== undefined &&
-    dot3(face.normal, other.normal) <= -Math.cos(PARALLEL_RAD) &&
-    Math.abs(dot3(face.normal, sub3(pointOf(other), pointOf(face)))) <= CONTACT_MM
-  );
-}
-
-function pointOf(face: FlatFace): Vec3 {
-  return face.kind === 'disc' ? face.centre : (face.corners[0] ?? [0, 0, 0]);
+): Vec2 {
+  return scale2(normal, growth(piece, normal) + growth(other, scale2(normal, -1)));
 }

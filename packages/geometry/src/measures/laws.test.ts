@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { DRAWN_KINDS, DRAWN_SPECS, drawnBuild, drawnPiece, shifted } from '../../../../tests/reference/drawn-builds.ts';
 import { factsOf, kit, laid, measuredFact, PLAIN } from '../../../../tests/reference/measured-builds.ts';
 import { share } from '../../../../tests/tools/share.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import { makeSolid } from '../solids/catalogue.ts';
 import type { Solid } from '../solids/types.ts';
 import { buildStack } from '../stack/build-stack.ts';
@@ -60,7 +61,7 @@ function expectScaled(values: ReadonlyMap<MeasureId, number>, others: ReadonlyMa
     const [value, other] = [values.get(id)!, others.get(id)!];
     const times = k ** power[unit];
     const slack = RELATIVE * times * Math.max(other, SIZE_MM ** power[unit]);
-    expect(Math.abs(value - times * other), `${id}: ${value}, expected ${times * other}`).toBeLessThanOrEqual(slack);
+    expectNear(value, times * other, { absolute: slack }, id);
   }
 }
 
@@ -115,7 +116,7 @@ describe('any build', () => {
   );
 
   holds(
-    'covers no more than its pieces do, and no less than the largest; lies within its hull; stands within its footprint',
+    'covers no more than its pieces do, and no less than the largest; lies in its hull; stands in its footprint',
     fc.property(drawnBuild, (pieces) => {
       const values = plain(pieces);
       const each = pieces.map((one) => valueFor([one], 'footprint-area'));
@@ -167,7 +168,7 @@ function expectTolerances(facts: Facts, others: Facts): void {
   for (const { id, unit } of MEASURES) {
     const [here, there] = [measuredFact(facts, id).tolerance, measuredFact(others, id).tolerance];
     const slack = 1e-3 * Math.max(here, unit === 'mm2' ? 10 : 0.1);
-    expect(Math.abs(there - here), `tolerance of ${id}: ${there}, expected ${here}`).toBeLessThanOrEqual(slack);
+    expectNear(there, here, { absolute: slack }, `tolerance of ${id}`);
   }
 }
 

@@ -118,6 +118,20 @@ describe('refusals', () => {
     expect(measureBuild({ kind: 'numbers-only', pieces: ['brick'] }, kinds, PLAIN).ok).toBe(true);
   });
 
+  it('a traced outline with a corner nowhere', () => {
+    const points = [
+      [0, 0],
+      [70, Number.NaN],
+      [70, 30],
+    ] as const;
+    const outline = { outline: { kind: 'polygon', points }, planeMm: 0, onTable: true } as const;
+    const measured = measureBuild({ kind: 'traced', outlines: [outline], pieces: ['brick'] }, kinds, PLAIN);
+    expect(measured).toEqual({
+      ok: false,
+      issues: [{ code: 'position-not-finite', path: ['outlines', 0], details: { value: 'NaN' } }],
+    });
+  });
+
   it('what the stack refuses', () => {
     const clash = laid(put('brick', 0, 0), { ...put('brick', 7, 0), on: 'table' });
     const measured = measureBuild(clash, kinds, PLAIN);

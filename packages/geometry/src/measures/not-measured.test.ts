@@ -2,11 +2,12 @@
 
 import { describe, expect, it } from 'vitest';
 import { box, factsOf, kit, laid, PLAIN, valueIn } from '../../../../tests/reference/measured-builds.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import type { Layout } from '../stack/types.ts';
 import type { Fact, MeasureId, NotMeasuredReason } from './types.ts';
 
 /** Relative; outlines are walked on a grid of 1e-6 mm. */
-const RELATIVE = 1e-7;
+const NEAR = { relative: 1e-7 };
 
 const kinds = kit({ brick: box(60, 40, 30), drum: { solid: 'cylinder', sizes: { diameter: 50, height: 70 } } });
 const PIECES = ['brick', 'drum', 'brick'];
@@ -61,10 +62,6 @@ const traced: Layout = {
   heightMm: 215,
 };
 
-function expectNear(value: number, expected: number): void {
-  expect(Math.abs(value - expected)).toBeLessThanOrEqual(RELATIVE * Math.max(1, Math.abs(expected)));
-}
-
 function reasons(facts: ReadonlyMap<MeasureId, Fact>, ids: readonly MeasureId[]): (NotMeasuredReason | 'measured')[] {
   const found = ids
     .map((id) => facts.get(id))
@@ -81,17 +78,17 @@ describe('a traced build', () => {
   });
 
   it('has the footprint of its outlines, the base of those on the table', () => {
-    expectNear(valueIn(facts, 'footprint-area'), 3000 + Math.PI * 225);
-    expectNear(valueIn(facts, 'footprint-perimeter'), PENTAGON_PERIMETER + 2 * Math.PI * 15);
+    expectNear(valueIn(facts, 'footprint-area'), 3000 + Math.PI * 225, NEAR);
+    expectNear(valueIn(facts, 'footprint-perimeter'), PENTAGON_PERIMETER + 2 * Math.PI * 15, NEAR);
     expect(valueIn(facts, 'footprint-parts')).toBe(2);
-    expectNear(valueIn(facts, 'base-area'), 3000);
-    expectNear(valueIn(facts, 'base-perimeter'), PENTAGON_PERIMETER);
+    expectNear(valueIn(facts, 'base-area'), 3000, NEAR);
+    expectNear(valueIn(facts, 'base-perimeter'), PENTAGON_PERIMETER, NEAR);
     const alone = factsOf({ ...traced, outlines: traced.outlines.slice(0, 1) }, kinds, PLAIN);
-    expectNear(valueIn(alone, 'hull-area'), 3500);
+    expectNear(valueIn(alone, 'hull-area'), 3500, NEAR);
   });
 
   it('adds up the pieces listed', () => {
-    expectNear(valueIn(facts, 'volume'), 2 * 60 * 40 * 30 + Math.PI * 25 ** 2 * 70);
+    expectNear(valueIn(facts, 'volume'), 2 * 60 * 40 * 30 + Math.PI * 25 ** 2 * 70, NEAR);
     expect(valueIn(facts, 'pieces')).toBe(3);
     expect(valueIn(facts, 'kinds')).toBe(2);
     expect(valueIn(facts, 'flat-faces')).toBe(6 + 2 + 6);
@@ -119,7 +116,7 @@ describe('a traced build', () => {
 describe('just the numbers', () => {
   it('gives sums and counts; all else is not measured, for want of a layout', () => {
     const facts = factsOf({ kind: 'numbers-only', pieces: PIECES }, kinds, PLAIN);
-    expectNear(valueIn(facts, 'volume'), 2 * 60 * 40 * 30 + Math.PI * 25 ** 2 * 70);
+    expectNear(valueIn(facts, 'volume'), 2 * 60 * 40 * 30 + Math.PI * 25 ** 2 * 70, NEAR);
     expect(reasons(facts, SUMS)).toEqual(['measured']);
     expect(reasons(facts, ['height', ...DRAWN, 'touchable-surface'])).toEqual(['no-layout']);
   });

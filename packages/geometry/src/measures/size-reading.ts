@@ -1,13 +1,13 @@
-// One size of one kind as a reading, in a build that is laid out: when the size is nudged, every piece of the kind takes
-// the new size and the pieces that touch it side by side stay in touch. mm; angles rad.
+// One size of one kind as a reading, in a build that is laid out: when the size is nudged, every piece of the kind
+// takes the new size and the pieces that touch it side by side stay in touch. mm; angles rad.
 
-import type { Outline } from '../kernel/outline.ts';
 import { NUDGE_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { dot2, length2 } from '../kernel/vec.ts';
+import { length2 } from '../kernel/vec.ts';
 import { makeSolid } from '../solids/catalogue.ts';
 import type { Solid, SolidSpec } from '../solids/types.ts';
 import type { LaidPiece, Layout, SolidsByKind, Stack } from '../stack/types.ts';
+import { reachAlong } from './beside.ts';
 import type { Build } from './build.ts';
 import type { Link } from './in-touch.ts';
 import { driftOf } from './in-touch.ts';
@@ -67,7 +67,7 @@ function growthOf(
     const grown = other?.restings.find(({ id }) => id === piece.resting.id);
     if (grown === undefined) return 0;
     const own = turnedBack(direction, place.turnRad);
-    return (reach(grown.outline, own) - reach(piece.resting.outline, own)) / byMm;
+    return (reachAlong(grown.outline, own) - reachAlong(piece.resting.outline, own)) / byMm;
   };
 }
 
@@ -75,11 +75,4 @@ function growthOf(
 function turnedBack([x, y]: Vec2, turnRad: number): Vec2 {
   const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
   return [c * x + s * y, c * y - s * x];
-}
-
-/** How far the outline reaches along a unit direction. */
-function reach(outline: Outline, direction: Vec2): number {
-  return outline.kind === 'disc'
-    ? dot2(outline.centre, direction) + outline.radiusMm
-    : Math.max(...outline.points.map((point) => dot2(point, direction)));
 }

@@ -34,7 +34,7 @@ function lowestOf(face: FlatFace): number {
   return face.kind === 'disc' ? face.centre[2] : Math.min(...face.corners.map((corner) => corner[2]));
 }
 
-/** Corners run counter-clockwise seen from outside, for a face on the table from below; from above they are turned round. */
+/** Corners run counter-clockwise seen from outside, here from below; seen from above they are turned round. */
 function outlineOfFace(face: FlatFace): Outline {
   if (face.kind === 'disc') return { kind: 'disc', centre: flatten(face.centre), radiusMm: face.radiusMm };
   const points: readonly Vec2[] = face.corners.map(flatten).reverse();

@@ -12,6 +12,7 @@ import {
   toleranceIn,
   valueIn,
 } from '../../../../tests/reference/measured-builds.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import type { SolidSpec } from '../solids/types.ts';
 import type { Layout } from '../stack/types.ts';
 
@@ -19,16 +20,12 @@ import type { Layout } from '../stack/types.ts';
  * Relative. Slopes are differences over 0.02 mm: the cubic term of a volume is (0.01 / 50)^2 = 4e-8 of it, the walking
  * grid of 1e-6 mm gives up to 1e-4 in outlines.
  */
-const OF_SUMS = 1e-6;
-const OF_OUTLINES = 2e-4;
+const OF_SUMS = { relative: 1e-6 };
+const OF_OUTLINES = { relative: 2e-4 };
 
 const { hypot, PI, sqrt } = Math;
 /** Standard uncertainty of one reading, mm. */
 const U = 0.288675134595;
-
-function expectNear(value: number, expected: number, relative: number): void {
-  expect(Math.abs(value - expected), `${value}, expected ${expected}`).toBeLessThanOrEqual(relative * expected);
-}
 
 const alone = (spec: SolidSpec, resting = 'base') =>
   factsOf(laid(put('one', 0, 0, resting)), kit({ one: spec }), PLAIN);
@@ -115,6 +112,17 @@ describe('stacks and rows', () => {
     expectNear(toleranceIn(factsOf(row, cubes, PLAIN), 'footprint-area'), 2 * hypot(4 * 50, 2 * 43) * U, OF_OUTLINES);
   });
 
+  it('a drum beside a cube, touching along a line, is pushed along', () => {
+    const kinds = kit({
+      cube: { solid: 'cube', sizes: { edge: 50 } },
+      drum: { solid: 'cylinder', sizes: { radius: 20, height: 70 } },
+    });
+    const facts = factsOf(laid(put('cube', 0, 0), put('drum', 45, 7)), kinds, PLAIN);
+    // A = a^2 + pi r^2, P = 4 a + 2 pi r, whatever each of them measures.
+    expectNear(toleranceIn(facts, 'footprint-area'), 2 * hypot(2 * 50, 2 * PI * 20) * U, OF_OUTLINES);
+    expectNear(toleranceIn(facts, 'footprint-perimeter'), 2 * hypot(4, 2 * PI) * U, OF_OUTLINES);
+  });
+
   it('a ring of walls: the courtyard follows what stands between its walls', () => {
     const kinds = kit({ long: box(100, 12, 30), short: box(12, 56, 30) });
     const ring = laid(put('long', 0, -34), put('long', 0, 34), put('short', -44, 0), put('short', 44, 0));
@@ -137,7 +145,7 @@ describe('what a reading is', () => {
     // V = 415.692193816531 (REFERENCE 1.1): slopes 2 V / edge and V / height.
     const volume = 415.692193816531;
     // Cubic term: (0.01 / 4)^2 of it.
-    expectNear(toleranceIn(facts, 'volume'), 2 * hypot((2 * volume) / 4, volume / 10) * U, 1e-5);
+    expectNear(toleranceIn(facts, 'volume'), 2 * hypot((2 * volume) / 4, volume / 10) * U, { relative: 1e-5 });
   });
 
   it('a kind in the kit that was not used adds nothing', () => {
@@ -175,7 +183,7 @@ describe('what a reading is', () => {
       (here - area(30, 40, 69.885)) / 0.01,
       here / 70,
     ];
-    expectNear(toleranceIn(facts, 'volume'), 2 * 70 * hypot(...slopes) * U, 1e-4);
+    expectNear(toleranceIn(facts, 'volume'), 2 * 70 * hypot(...slopes) * U, { relative: 1e-4 });
   });
 });
 

@@ -3,7 +3,7 @@
 // reading used twice adds linearly, different readings in quadrature. Expanded by 2: about 95 %.
 // Source: GUM (JCGM 100:2008) F.2.2.1, 5.1.2 eq. 10, 6.2; the slopes are differences of the measures themselves.
 
-import { NUDGE_MM } from '../kernel/tolerance.ts';
+import { CONTACT_MM } from '../kernel/tolerance.ts';
 import type { Build, PieceKinds } from './build.ts';
 import { MEASURES } from './catalogue.ts';
 import type { MeasureContext } from './context.ts';
@@ -60,9 +60,9 @@ function contextAt(build: Build | null, options: MeasureOptions): MeasureContext
 }
 
 /**
- * The options for nudged builds: the allowance a little wider, so that a gap just as wide as the allowance is closed
- * before and after. Which gaps are closed is a choice of the challenge; it must not jump while a slope is taken.
+ * The options for nudged builds: the allowance is wider by a contact, which is several nudges, so that a gap just as
+ * wide as the allowance is closed before and after. Which gaps are closed must not jump while a slope is taken.
  */
 function steadied(options: MeasureOptions): MeasureOptions {
-  return { ...options, gapAllowanceMm: options.gapAllowanceMm + 2 * NUDGE_MM };
+  return { ...options, gapAllowanceMm: options.gapAllowanceMm + CONTACT_MM };
 }

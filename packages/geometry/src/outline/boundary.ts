@@ -13,7 +13,7 @@ export interface BoundaryLine {
   readonly to: Vec2;
 }
 
-/** Counter-clockwise from one angle to the other, rad; `toRad` is the larger. */
+/** Counter-clockwise from one angle to the other, rad, between 0 and a full turn: an arc that passes 0 comes as two. */
 export interface BoundaryArc {
   readonly kind: 'arc';
   readonly centre: Vec2;

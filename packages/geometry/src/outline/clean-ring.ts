@@ -49,8 +49,7 @@ function isApart(a: Vec2 | undefined, b: Vec2, noiseMm: number): boolean {
 /** True when `corner` lies on the way from `before` to `after`: it does not turn, and it is no spike. */
 function isIdle(before: Vec2 | undefined, corner: Vec2 | undefined, after: Vec2, noiseMm: number): boolean {
   if (before === undefined || corner === undefined) return false;
-  const onward =
-    (corner[0] - before[0]) * (after[0] - corner[0]) + (corner[1] - before[1]) * (after[1] - corner[1]);
+  const onward = (corner[0] - before[0]) * (after[0] - corner[0]) + (corner[1] - before[1]) * (after[1] - corner[1]);
   if (onward <= 0) return false;
   return Math.abs(turnOf(before, corner, after)) <= noiseMm * Math.hypot(after[0] - before[0], after[1] - before[1]);
 }

@@ -54,6 +54,7 @@ function withFillings(union: WalkedUnion, fillings: readonly Filling[], reachMm:
     pieces,
     near: near.map((indices, i) => (i < count ? indices.filter((j) => j >= count) : indices)),
     noiseMm: union.frame.noiseMm,
+    roundingMm: union.frame.roundingMm,
     meet: () => {},
   };
   const start = (_: Piece, i: number): EdgesLeft => union.left[i] ?? mouthsOf(fillings[i - count]);

@@ -74,10 +74,10 @@ export function coverByPolygon(
   return { from, to, shared };
 }
 
-/** The stretch of a side inside a disc. */
-export function coverByDisc(side: Side, { x, y, radiusMm }: Rim): Cover | undefined {
+/** The stretch of a side inside a disc; none where it is tangent to within `roundingMm`. */
+export function coverByDisc(side: Side, { x, y, radiusMm }: Rim, roundingMm: number): Cover | undefined {
   const off = leftOf(side, x, y);
-  if (Math.abs(off) >= radiusMm) return undefined;
+  if (Math.abs(off) >= radiusMm - roundingMm) return undefined;
   const half = Math.sqrt((radiusMm - off) * (radiusMm + off)) / side.lengthMm;
   const foot = placeOf(side, x, y);
   const from = Math.max(0, foot - half);

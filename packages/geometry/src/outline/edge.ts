@@ -56,8 +56,7 @@ export const mmPerPlace = (edge: Edge): number => (edge.kind === 'side' ? edge.l
 export const lengthBetween = (edge: Edge, from: number, to: number): number => (to - from) * mmPerPlace(edge);
 
 /** How far a point lies to the left of the line of a side, mm: on the inside of its outline. */
-export const leftOf = (side: Side, x: number, y: number): number =>
-  (y - side.ay) * side.ux - (x - side.ax) * side.uy;
+export const leftOf = (side: Side, x: number, y: number): number => (y - side.ay) * side.ux - (x - side.ax) * side.uy;
 
 /** The place on the line of a side straight across from a point; below 0 and above 1 off its ends. */
 export const placeOf = (side: Side, x: number, y: number): number =>

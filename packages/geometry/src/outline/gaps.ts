@@ -30,7 +30,12 @@ export function fillingsOf(
       const b = pieces[j];
       if (j <= i || a.kind === 'disc' || b === undefined || b.kind === 'disc') continue;
       const nearPieces = (): readonly Piece[] => (near[i] ?? []).flatMap((k) => pieces[k] ?? []);
-      const found = fillingsBetween({ piece: a, left: left[i] ?? [] }, { piece: b, left: left[j] ?? [] }, nearPieces, limits);
+      const found = fillingsBetween(
+        { piece: a, left: left[i] ?? [] },
+        { piece: b, left: left[j] ?? [] },
+        nearPieces,
+        limits,
+      );
       if (found.length > 0) joins(i, j);
       fillings.push(...found);
     }
@@ -41,9 +46,13 @@ export function fillingsOf(
 /** One place for each gap wider than a contact: fillings of the same two outlines that adjoin each other are one gap. */
 export function gapsOf(fillings: readonly Filling[], touchingMm: number, nodeMm: number): readonly ClosedGap[] {
   const groups = groupsOf(fillings.length);
-  forNearPairs(fillings.map(({ piece }) => piece), nodeMm, (i, j) => {
-    if (sameOwners(fillings[i], fillings[j])) groups.join(i, j);
-  });
+  forNearPairs(
+    fillings.map(({ piece }) => piece),
+    nodeMm,
+    (i, j) => {
+      if (sameOwners(fillings[i], fillings[j])) groups.join(i, j);
+    },
+  );
   const widest = new Map<number, ClosedGap>();
   fillings.forEach(({ at, widthMm }, i) => {
     const group = groups.groupOf(i);

@@ -2,6 +2,8 @@
 
 export { outlineAreaMm2 } from './area.ts';
 export type { BoundaryArc, BoundaryLine, BoundaryMouth, BoundaryPart } from './boundary.ts';
+export type { DrawnPart, DrawnUnionIssue } from './drawn-union.ts';
+export { drawnUnion } from './drawn-union.ts';
 export type { ClosedGap } from './gaps.ts';
 export type { HullFacts } from './hull.ts';
 export { hullOf } from './hull.ts';

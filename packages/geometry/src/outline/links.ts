@@ -27,6 +27,7 @@ export interface LinkGround {
   /** True for pairs that need no link: they overlap, share a side, or have a filling between them. */
   readonly areJoined: (i: number, j: number) => boolean;
   readonly reachMm: number;
+  readonly roundingMm: number;
   readonly noiseMm: number;
   readonly nodeMm: number;
 }
@@ -91,10 +92,10 @@ function isFreeAt(i: number, { edge, at }: Foot, { pieces, left, nodeMm }: LinkG
   return (at <= nearby && isLeft(before, endOf(before))) || (at >= endOf(edge) - nearby && isLeft(after, 0));
 }
 
-function coversSome(piece: Piece | undefined, line: Side, { noiseMm, nodeMm }: LinkGround): boolean {
+function coversSome(piece: Piece | undefined, line: Side, { roundingMm, noiseMm, nodeMm }: LinkGround): boolean {
   if (piece === undefined) return false;
   const cover =
-    piece.kind === 'disc' ? coverByDisc(line, piece.rim) : coverByPolygon(line, piece.edges, true, noiseMm);
+    piece.kind === 'disc' ? coverByDisc(line, piece.rim, roundingMm) : coverByPolygon(line, piece.edges, true, noiseMm);
   return cover !== undefined && lengthBetween(line, cover.from, cover.to) > nodeMm;
 }
 
@@ -124,7 +125,5 @@ const lineOf = ({ onA, onB }: NarrowPlace): Side => sideBetween([onA.x, onA.y], 
 
 /** True when two lines cross inside both. */
 function doCross(p: Side, q: Side): boolean {
-  return (
-    leftOf(p, q.ax, q.ay) * leftOf(p, q.bx, q.by) < 0 && leftOf(q, p.ax, p.ay) * leftOf(q, p.bx, p.by) < 0
-  );
+  return leftOf(p, q.ax, q.ay) * leftOf(p, q.bx, q.by) < 0 && leftOf(q, p.ax, p.ay) * leftOf(q, p.bx, p.by) < 0;
 }

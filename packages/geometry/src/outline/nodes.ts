@@ -13,12 +13,19 @@ import { follow } from './strands.ts';
  * an end without a partner it goes on at the nearest free start, and if there is none it stays open.
  */
 export function joinAtNodes(strands: readonly Strand[], nodeMm: number): void {
-  for (const node of nodesOf(strands, nodeMm)) {
-    for (const { arriving, leaving } of waysThrough(node)) joinIfFree(arriving, leaving);
+  const ends = endsOf(strands).sort((a, b) => a.place - b.place);
+  let first = 0;
+  for (let past = 1; past <= ends.length; past += 1) {
+    if ((ends[past]?.place ?? Number.POSITIVE_INFINITY) - (ends[past - 1]?.place ?? 0) <= nodeMm) continue;
+    joinWithin(ends.slice(first, past), nodeMm);
+    first = past;
   }
   const open = strands.filter((strand) => strand.next === undefined);
   for (const strand of open) {
-    const nearest = nearestStart(strand, strands.filter((other) => !other.follows));
+    const nearest = nearestStart(
+      strand,
+      strands.filter((other) => !other.follows),
+    );
     if (nearest !== undefined) follow(strand, nearest);
   }
 }
@@ -35,25 +42,35 @@ interface Node {
   readonly leaving: Strand[];
 }
 
-function nodesOf(strands: readonly Strand[], nodeMm: number): readonly Node[] {
-  const ends = endsOf(strands).sort((a, b) => a.place - b.place);
+/** Joins ends that are neighbours along the slanted line: as a rule just the two of one node. */
+function joinWithin(ends: readonly End[], nodeMm: number): void {
+  const [a, b] = ends;
+  if (ends.length === 2 && a !== undefined && b !== undefined && a.isStart !== b.isStart) {
+    const [arriving, leaving] = a.isStart ? [b, a] : [a, b];
+    if (distanceBetween(a, b) <= nodeMm) follow(arriving.strand, leaving.strand);
+    return;
+  }
+  for (const node of nodesAmong(ends, nodeMm)) {
+    closeTiny(node, nodeMm);
+    for (const { arriving, leaving } of waysThrough(node)) {
+      if (arriving.next === undefined && !leaving.follows) follow(arriving, leaving);
+    }
+  }
+}
+
+function nodesAmong(ends: readonly End[], nodeMm: number): readonly Node[] {
   const groups = groupsOf(ends.length);
-  let first = 0;
   ends.forEach((end, i) => {
-    while ((ends[first]?.place ?? end.place) < end.place - nodeMm) first += 1;
-    for (let j = first; j < i; j += 1) {
-      const other = ends[j];
-      if (other !== undefined && distanceBetween(end, other) <= nodeMm) groups.join(i, j);
+    for (const [j, other] of ends.slice(0, i).entries()) {
+      if (end.place - other.place <= nodeMm && distanceBetween(end, other) <= nodeMm) groups.join(i, j);
     }
   });
   const nodes = new Map<number, Node>();
   ends.forEach(({ strand, isStart }, i) => {
-    const group = groups.groupOf(i);
-    const node = nodes.get(group) ?? { arriving: [], leaving: [] };
-    nodes.set(group, node);
+    const node = nodes.get(groups.groupOf(i)) ?? { arriving: [], leaving: [] };
+    nodes.set(groups.groupOf(i), node);
     (isStart ? node.leaving : node.arriving).push(strand);
   });
-  for (const node of nodes.values()) closeTiny(node, nodeMm);
   return [...nodes.values()];
 }
 
@@ -100,18 +117,10 @@ interface Way {
 
 /** All ways through a node, the narrowest outside first. */
 function waysThrough({ arriving, leaving }: Node): readonly Way[] {
-  const [onlyIn, onlyOut] = [arriving[0], leaving[0]];
-  if (arriving.length === 1 && leaving.length === 1 && onlyIn !== undefined && onlyOut !== undefined) {
-    return [{ arriving: onlyIn, leaving: onlyOut, outsideRad: 0 }];
-  }
   const ways = arriving.flatMap((a) =>
     leaving.map((b): Way => ({ arriving: a, leaving: b, outsideRad: turnTo(angleBack(a), angleOn(b)) })),
   );
   return ways.sort((p, q) => p.outsideRad - q.outsideRad);
-}
-
-function joinIfFree(arriving: Strand, leaving: Strand): void {
-  if (arriving.next === undefined && !leaving.follows) follow(arriving, leaving);
 }
 
 /** Counter-clockwise from one angle to the other; a full turn when they are one. */

@@ -35,7 +35,7 @@ function lens({ centre: a, radiusMm: rA }: DiscOutline, { centre: b, radiusMm: r
 function segment(halfRad: number): number {
   if (halfRad > 0.1) return halfRad - Math.sin(halfRad) * Math.cos(halfRad);
   const sq = (2 * halfRad) ** 2;
-  return (((2 * halfRad) ** 3 / 12) * (1 - (sq / 20) * (1 - (sq / 42) * (1 - (sq / 72) * (1 - sq / 110)))));
+  return ((2 * halfRad) ** 3 / 12) * (1 - (sq / 20) * (1 - (sq / 42) * (1 - (sq / 72) * (1 - sq / 110))));
 }
 
 /** Each side of the polygon spans a figure at the centre of the disc: triangles where it is inside, sectors outside. */

@@ -1,7 +1,7 @@
 // Outlines made ready for the boundary walk: moved to a local origin, cleaned, cut into convex pieces, largest first.
 
-import { signedAreaMm2, ringLengthMm } from '../kernel/polygon.ts';
 import type { Outline, PolygonOutline } from '../kernel/outline.ts';
+import { ringLengthMm, signedAreaMm2 } from '../kernel/polygon.ts';
 import { COINCIDENT_RELATIVE, COORDINATE_ROUNDING, NODE_RELATIVE } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { sub2 } from '../kernel/vec.ts';
@@ -15,6 +15,8 @@ import { trapezoidsOf } from './trapezoids.ts';
 /** Where the local origin lies, and how near two things must be to be one; mm. */
 export interface LocalFrame {
   readonly origin: Vec2;
+  /** By how much coordinates may be rounded: discs that overlap by less are tangent. */
+  readonly roundingMm: number;
   /** Boundaries nearer than this coincide. */
   readonly noiseMm: number;
   /** Ends of boundary pieces nearer than this are one node. */
@@ -27,13 +29,14 @@ export interface LocalFrame {
  */
 export function frameOf(outlines: readonly Outline[]): LocalFrame {
   const box = boxAround(outlines.map(boxOfOutline));
-  if (box.minX > box.maxX) return { origin: [0, 0], noiseMm: 0, nodeMm: 0 };
+  if (box.minX > box.maxX) return { origin: [0, 0], roundingMm: 0, noiseMm: 0, nodeMm: 0 };
   const size = Math.hypot(box.maxX - box.minX, box.maxY - box.minY);
   if (!Number.isFinite(size)) throw new RangeError('an outline with a coordinate that is not finite');
-  const farthest = Math.max(-box.minX, -box.minY, box.maxX, box.maxY);
-  const noiseMm = Math.max(COINCIDENT_RELATIVE * size, COORDINATE_ROUNDING * farthest);
+  const roundingMm = COORDINATE_ROUNDING * Math.max(size, -box.minX, -box.minY, box.maxX, box.maxY);
+  const noiseMm = Math.max(COINCIDENT_RELATIVE * size, roundingMm);
   return {
     origin: [(box.minX + box.maxX) / 2, (box.minY + box.maxY) / 2],
+    roundingMm,
     noiseMm,
     nodeMm: Math.max(NODE_RELATIVE * size, 2 * noiseMm),
   };
@@ -41,9 +44,7 @@ export function frameOf(outlines: readonly Outline[]): LocalFrame {
 
 /** The pieces of all outlines, largest first. Outlines without area give none. */
 export function piecesOf(outlines: readonly Outline[], frame: LocalFrame): readonly Piece[] {
-  return outlines
-    .flatMap((outline, owner) => piecesOfOne(outline, owner, frame))
-    .sort((a, b) => b.areaMm2 - a.areaMm2);
+  return outlines.flatMap((outline, owner) => piecesOfOne(outline, owner, frame)).sort((a, b) => b.areaMm2 - a.areaMm2);
 }
 
 function boxOfOutline(outline: Outline): Box {

@@ -41,7 +41,8 @@ export function strandsOfPiece(piece: Piece, left: EdgesLeft, feet: readonly Foo
     let upToEnd: Strand | undefined;
     for (const part of partsOf(left[edge.index] ?? NO_SPANS, edge, feet, nodeMm)) {
       const runsOn = part.from === 0 && open !== undefined && !hasFootAtStart(edge, feet, nodeMm);
-      const strand = runsOn && open !== undefined ? lengthened(open, edge, part.to) : strandOn(piece.edges, edge, part, 0);
+      const strand =
+        runsOn && open !== undefined ? lengthened(open, edge, part.to) : strandOn(piece.edges, edge, part, 0);
       if (!runsOn) strands.push(strand);
       if (part.to === endOf(edge)) upToEnd = strand;
     }
@@ -65,8 +66,10 @@ export function strandsOfFilling({ mouths }: Filling, left: EdgesLeft): Strand[]
 /** A link, there and back; none where it has no length. */
 export function strandsOfLink({ onA, onB, gapMm }: NarrowPlace, nodeMm: number): Strand[] {
   if (gapMm <= nodeMm) return [];
-  return [sideBetween([onA.x, onA.y], [onB.x, onB.y], 0, false), sideBetween([onB.x, onB.y], [onA.x, onA.y], 0, false)]
-    .flatMap((line) => WHOLE_SIDE.map((span) => strandOn([line], line, span, gapMm)));
+  return [
+    sideBetween([onA.x, onA.y], [onB.x, onB.y], 0, false),
+    sideBetween([onB.x, onB.y], [onA.x, onA.y], 0, false),
+  ].flatMap((line) => WHOLE_SIDE.map((span) => strandOn([line], line, span, gapMm)));
 }
 
 /** Makes `after` the strand that follows `before`. */
@@ -105,7 +108,10 @@ function lengthened(strand: Strand, edge: Edge, to: number): Strand {
 function partsOf(spans: Spans, edge: Edge, feet: readonly Foot[], nodeMm: number): Spans {
   if (feet.length === 0) return spans;
   const nearby = nodeMm / mmPerPlace(edge);
-  const cuts = feet.filter((foot) => foot.edge === edge).map((foot) => foot.at).sort((a, b) => a - b);
+  const cuts = feet
+    .filter((foot) => foot.edge === edge)
+    .map((foot) => foot.at)
+    .sort((a, b) => a - b);
   const parts: Span[] = [];
   for (const span of spans) {
     let from = span.from;

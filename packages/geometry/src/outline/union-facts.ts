@@ -63,8 +63,8 @@ export function unionFacts(outlines: readonly Outline[], policy: GapPolicy): Uni
   ];
   return {
     areaMm2: areaOf(union),
-    outerPerimeterMm: sumOf(outer, (loop) => loop.lengthMm),
-    innerPerimeterMm: sumOf([...holes, ...specks], (loop) => loop.lengthMm),
+    outerPerimeterMm: sumOf([...outer, ...specks], (loop) => loop.lengthMm),
+    innerPerimeterMm: sumOf(holes, (loop) => loop.lengthMm),
     parts: union.contacts.countParts(),
     holes: holes.length,
     courtyardMm2: sumOf(holes, (loop) => -loop.signedAreaMm2),
@@ -75,11 +75,8 @@ export function unionFacts(outlines: readonly Outline[], policy: GapPolicy): Uni
 /** The counted ways round of a union, for drawing: what `unionFacts` measures. */
 export function unionLoops(outlines: readonly Outline[], policy: GapPolicy): readonly UnionLoop[] {
   const { union, outer, holes } = countedUnion(outlines, policy);
-  const { origin, nodeMm } = union.frame;
-  return [
-    ...outer.filter((loop) => loop.wayMm > 4 * nodeMm).map((loop) => drawn(loop, false, origin)),
-    ...holes.map((loop) => drawn(loop, true, origin)),
-  ];
+  const { origin } = union.frame;
+  return [...outer.map((loop) => drawn(loop, false, origin)), ...holes.map((loop) => drawn(loop, true, origin))];
 }
 
 /** A union with its counted boundary sorted into loops. */
@@ -87,7 +84,7 @@ interface CountedUnion extends CountedBoundary {
   readonly union: WalkedUnion;
   readonly outer: readonly Loop[];
   readonly holes: readonly Loop[];
-  /** Holes no wider than a node: rounding, of no length to speak of, neither counted nor drawn. */
+  /** Loops no longer than a few nodes: rounding, of no length to speak of, neither counted nor drawn. */
   readonly specks: readonly Loop[];
   /** Holes no wider than the gaps that count as closed. */
   readonly closed: readonly Loop[];
@@ -103,22 +100,24 @@ function countedUnion(outlines: readonly Outline[], { contactMm, gapAllowanceMm 
   const union = walkedUnion(outlines, reachMm, frame);
   const counted = countedBoundary(union, reachMm);
   joinAtNodes(counted.strands, frame.nodeMm);
-  const loops = loopsOf(counted.strands, touchingMm);
+  const [specks, loops] = partition(
+    loopsOf(counted.strands, touchingMm),
+    (loop) => loop.wayMm <= SPECK_NODES * frame.nodeMm,
+  );
   const [outer, inner] = partition(loops, (loop) => loop.signedAreaMm2 >= 0);
-  const [closed, open] = partition(inner, (loop) => widthOf(loop) <= reachMm);
-  const [specks, holes] = partition(open, (loop) => widthOf(loop) <= frame.nodeMm);
+  const [closed, holes] = partition(inner, (loop) => widthOf(loop) <= reachMm);
   return { ...counted, union, outer, holes, specks, closed, touchingMm };
 }
 
 function walkedUnion(outlines: readonly Outline[], reachMm: number, frame: LocalFrame): WalkedUnion {
-  const { noiseMm, nodeMm } = frame;
+  const { roundingMm, noiseMm, nodeMm } = frame;
   const all = piecesOf(outlines, frame);
   const nearAll = nearBoxes(all, Math.max(reachMm, noiseMm));
   const visible = areVisible(all, nearAll, noiseMm);
   const pieces = all.filter((_, i) => visible[i]);
   const near = pieces.length === all.length ? nearAll : nearBoxes(pieces, Math.max(reachMm, noiseMm));
   const contacts = contactsOf(pieces.length, nodeMm);
-  const left = walk({ pieces, near, noiseMm, meet: contacts.touch }, wholeBoundary);
+  const left = walk({ pieces, near, roundingMm, noiseMm, meet: contacts.touch }, wholeBoundary);
   return { pieces, left, near, contacts, frame };
 }
 
@@ -133,6 +132,9 @@ function areaOf({ pieces, left }: WalkedUnion): number {
   return areaMm2;
 }
 
+/** A loop of no more nodes than this in length is rounding. */
+const SPECK_NODES = 4;
+
 /** Four areas by the way round: the diameter of a disc, the side of a square, the height of a long wedge. */
 const widthOf = (loop: Loop): number => (-4 * loop.signedAreaMm2) / loop.wayMm;
 
@@ -146,7 +148,10 @@ const gapAtLink = ({ onA, onB, gapMm }: NarrowPlace): ClosedGap => ({
 function gapAtHole(loop: Loop): ClosedGap {
   const count = loop.strands.length;
   return {
-    at: [sumOf(loop.strands, ({ first, from }) => xAt(first, from)) / count, sumOf(loop.strands, ({ first, from }) => yAt(first, from)) / count],
+    at: [
+      sumOf(loop.strands, ({ first, from }) => xAt(first, from)) / count,
+      sumOf(loop.strands, ({ first, from }) => yAt(first, from)) / count,
+    ],
     widthMm: widthOf(loop),
   };
 }

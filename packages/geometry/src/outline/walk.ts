@@ -20,6 +20,7 @@ export interface WalkInput {
   /** For each piece the indices of those that may cover it, rising. */
   readonly near: readonly (readonly number[])[];
   readonly noiseMm: number;
+  readonly roundingMm: number;
   /** Told of every pair found to overlap or to share a side, with the length covered; of some pairs more than once. */
   readonly meet: (i: number, j: number, coveredMm: number) => void;
 }
@@ -41,12 +42,15 @@ export const wholeBoundary = (piece: Piece): EdgesLeft =>
 
 const WHOLE_DISC: EdgesLeft = [WHOLE_RIM];
 
-function rimLeft({ rim }: DiscPiece, i: number, start: Spans, { pieces, near, meet }: WalkInput): Spans {
+function rimLeft({ rim }: DiscPiece, i: number, start: Spans, { pieces, near, roundingMm, meet }: WalkInput): Spans {
   let left = start;
   for (const j of near[i] ?? []) {
     const other = pieces[j];
     if (other === undefined || left.length === 0) break;
-    const outside = other.kind === 'disc' ? rimOutsideDisc(rim, other.rim) : rimOutsidePolygon(rim, other.edges);
+    const outside =
+      other.kind === 'disc'
+        ? rimOutsideDisc(rim, other.rim, roundingMm)
+        : rimOutsidePolygon(rim, other.edges, roundingMm);
     if (outside === WHOLE_RIM) continue;
     left = common(left, outside);
     meet(i, j, lengthBetween(rim, 0, FULL_TURN - outside.reduce((sum, { from, to }) => sum + to - from, 0)));
@@ -68,7 +72,9 @@ function runLeft(run: Run, i: number, start: EdgesLeft, input: WalkInput, done: 
     for (const { j, piece, sides } of coverers) {
       if (left.length === 0) break;
       const cover =
-        piece.kind === 'disc' ? coverByDisc(side, piece.rim) : coverByPolygon(side, sides, i < j, input.noiseMm);
+        piece.kind === 'disc'
+          ? coverByDisc(side, piece.rim, input.roundingMm)
+          : coverByPolygon(side, sides, i < j, input.noiseMm);
       if (cover === undefined) continue;
       input.meet(i, j, lengthBetween(side, cover.from, cover.to));
       left = takeAway(left, side, cover, i < j ? undefined : done[j]);
@@ -83,7 +89,10 @@ function coverersOf(run: Run, i: number, { pieces, near, noiseMm }: WalkInput): 
     const piece = pieces[j];
     if (piece === undefined || !boxesMeet(run, piece, noiseMm)) continue;
     const sides = piece.kind === 'disc' ? NO_SIDES : sidesThatMatter(piece.edges, run, noiseMm);
-    if (sides !== null) coverers.push({ j, piece, sides });
+    if (sides === null) continue;
+    // Where the whole run lies inside one piece, no other matters.
+    if (piece.kind === 'polygon' && sides.length === 0) return [{ j, piece, sides }];
+    coverers.push({ j, piece, sides });
   }
   return coverers;
 }

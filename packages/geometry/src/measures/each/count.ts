@@ -1,4 +1,4 @@
-// Counts over pieces: each solid carries five whole numbers and its apexes, and every count of a build is a sum of them.
+// Counts over pieces: each solid carries five whole numbers and its apexes; every count of a build is a sum of these.
 // The pieces are counted as they are: two faces that touch are still two faces.
 
 import type { Counts } from '../../solids/types.ts';

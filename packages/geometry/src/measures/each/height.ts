@@ -1,5 +1,5 @@
-// Height: the highest point above the table, mm. Where pieces stand each on top of the one below, the working is the sum
-// of their heights; else it names the highest piece. With a traced outline it is the height that was read.
+// Height: the highest point above the table, mm. Where pieces stand each on top of the one below, the working is the
+// sum of their heights; else it names the highest piece. With a traced outline it is the height that was read.
 
 import type { Expr, Quantity, Step } from '../../kernel/formula.ts';
 import { step, sum, sym } from '../../kernel/formula.ts';
