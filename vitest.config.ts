@@ -10,6 +10,9 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
     testTimeout: 60_000,
+    // No test leaves anything behind in a module, so the files share one loading of the packages: four times faster.
+    pool: 'threads',
+    isolate: false,
     // One fresh seed a run, told once at its start and handed to every test file: see tests/tools/share.ts.
     env: { CAIRNMARK_SEED: seed },
     globalSetup: 'tests/tools/tell-seed.ts',
