@@ -103,22 +103,28 @@ export function outlinesOf(family: Family, seed: number): readonly Outline[] {
   return FAMILIES[family](diceOf(seed));
 }
 
-/** Two turned boxes along one side, with a gap (or overlap, below 0) between, and the length of side they share. */
-export function alongASide({ between, oneOf }: Dice): {
-  outlines: readonly [Outline, Outline];
-  gap: number;
-  shared: number;
-} {
+/**
+ * Two turned boxes along one side, with a gap between (an overlap with `sign` -1), and the length of side they share. The
+ * second box is turned by `leanRad` more, about the middle of the shared stretch.
+ */
+export function alongASide({ between, oneOf }: Dice, sign = 1, leanRad = 0): SharedSide {
   const [widthA, widthB, tilt] = [between(20, 60), between(20, 60), between(0, 7)];
-  const gap = oneOf([0, 1e-9, 1e-5, 3e-4, 0.02]);
+  const gap = sign * oneOf([0, 1e-9, 1e-5, 3e-4, 0.02]);
   const from = between(-0.8 * widthB, 0.8 * widthA);
-  const shared = Math.min(widthA, from + widthB) - Math.max(0, from);
-  const place = turn(tilt);
+  const [start, end] = [Math.max(0, from), Math.min(widthA, from + widthB)];
+  const [middle, place] = [(start + end) / 2, turn(tilt)];
+  const second = moved(moved(box(from - middle, 0, widthB, 25), turn(leanRad)), shift(middle, gap));
   return {
-    outlines: [moved(box(0, -30, widthA, 30), place), moved(box(from, gap, widthB, 25), place)],
+    outlines: [moved(box(0, -30, widthA, 30), place), moved(second, place)],
     gap,
-    shared,
+    shared: end - start,
   };
+}
+
+interface SharedSide {
+  readonly outlines: readonly [Outline, Outline];
+  readonly gap: number;
+  readonly shared: number;
 }
 
 function rounds({ between, whole, oneOf }: Dice): readonly Outline[] {

@@ -51,3 +51,13 @@ export const snapped = (outlines: readonly Outline[], grid: number): readonly Ou
     return onGrid.kind === 'disc' ? { ...onGrid, radiusMm: snap(onGrid.radiusMm) } : onGrid;
   });
 };
+
+/** The way round one outline by itself. */
+export function perimeterOf(outline: Outline): number {
+  if (outline.kind === 'disc') return 2 * Math.PI * outline.radiusMm;
+  const { points } = outline;
+  return points.reduce((total, [x, y], i) => {
+    const [bx, by] = points[(i + 1) % points.length]!;
+    return total + Math.hypot(bx - x, by - y);
+  }, 0);
+}

@@ -36,14 +36,15 @@ export function areaBelow(curve: Curve, a: number, b: number): number {
   const { x, y, r, up } = curve;
   const half = (at: number): number => {
     const off = Math.min(r, Math.max(-r, at - x));
-    return (off * Math.sqrt((r - off) * (r + off)) + r * r * Math.asin(off / r)) / 2;
+    const height = Math.sqrt((r - off) * (r + off));
+    return (off * height + r * r * Math.atan2(off, height)) / 2;
   };
   return y * (b - a) + up * (half(b) - half(a));
 }
 
 export function lengthOver(curve: Curve, a: number, b: number): number {
   if (curve.kind === 'line') return Math.hypot(1, curve.slope) * (b - a);
-  const angle = (at: number): number => Math.asin(Math.min(1, Math.max(-1, (at - curve.x) / curve.r)));
+  const angle = (at: number): number => Math.atan2(at - curve.x, curve.up * (heightAt(curve, at) - curve.y));
   return curve.r * (angle(b) - angle(a));
 }
 

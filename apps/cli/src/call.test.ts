@@ -36,6 +36,7 @@ describe('a call that is not understood', () => {
     expect(call('check', '--rows')).toBe('There is no option "--rows" here. See: cairnmark help check');
     expect(call('score', '--colour', 'red')).toBe('There is no option "--colour" here. See: cairnmark help score');
     expect(call('score', '--as')).toBe('The option "--as" needs a value after it. See: cairnmark help score');
+    expect(call('--lang')).toBe('The option "--lang" needs a value after it. See: cairnmark help');
     expect(call('score', '--as', '--rows')).toBe('The option "--as" needs a value after it. See: cairnmark help score');
     expect(call('score', '--as', 'pdf')).toBe('The option "--as" cannot be "pdf". Use one of: table, json, csv.');
     expect(call('score', '--rows=no')).toBe('The option "--rows" takes no value. See: cairnmark help score');

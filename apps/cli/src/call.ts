@@ -68,6 +68,10 @@ export function readCall(args: readonly string[]): Reading {
   return { words, call: { command, rest, form, rows: values.rows === true, attempt } };
 }
 
+/** The call that tells more about a command. */
+export const helpAbout = (command: CommandName): string =>
+  command === 'help' ? 'cairnmark help' : `cairnmark help ${command}`;
+
 const PLAIN = { form: 'table', rows: false, attempt: null } as const;
 
 interface OptionToken {
@@ -78,12 +82,12 @@ interface OptionToken {
 
 function optionFault({ name, rawName, value }: OptionToken, command: CommandName, words: Words): readonly string[] {
   const option = (['lang', 'help', ...TAKES[command]] as const).find((known) => known === name);
-  if (option === undefined) return [words.say('usage.option-unknown', { name: rawName, command })];
+  if (option === undefined) return [words.say('usage.option-unknown', { name: rawName, help: helpAbout(command) })];
   if (OPTIONS[option].type === 'boolean') {
-    return value === undefined ? [] : [words.say('usage.option-no-value', { name: rawName, command })];
+    return value === undefined ? [] : [words.say('usage.option-no-value', { name: rawName, help: helpAbout(command) })];
   }
   if (value === undefined || value.startsWith('-')) {
-    return [words.say('usage.option-alone', { name: rawName, command })];
+    return [words.say('usage.option-alone', { name: rawName, help: helpAbout(command) })];
   }
   const choices = CHOICES[option];
   if (choices === undefined || choices.includes(value)) return [];

@@ -29,7 +29,7 @@ export function classOf(records: readonly FileRecord[], words: Words): Outcome<G
   const stranger = records.find(({ decoded }) => decoded.format !== 'challenge' && decoded.format !== 'attempt');
   if (stranger !== undefined) {
     const { file, decoded } = stranger;
-    return refuse(file, words.say('files.nothing-to-score', { format: decoded.format }), words);
+    return refuse(file, words.say('files.nothing-to-score', { format: words.names.formats[decoded.format] }), words);
   }
   return first === undefined ? { ok: false, faults: [] } : looseClass(first.file, records, words);
 }

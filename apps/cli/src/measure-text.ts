@@ -34,13 +34,15 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
 /** A kind of piece of which the build has none is left out: a kit holds a dozen of them. */
 const isWorthALine = ({ id, value }: ReportedFact): boolean => !(id.startsWith('kind:') && value === 0);
 
-/** The value that counts, the others beside it, and the working of the one that was worked out. */
+/** The value that counts, the others beside it, and the working of the one that was worked out, unless it is 0. */
 function factLines(fact: ReportedFact, classWords: ClassWords, words: Words): readonly string[] {
   const name = words.capital(classWords.label(fact.id));
   const value = classWords.fact(fact);
   const head =
     fact.source === null ? value : words.say('measure.source', { value, source: words.names.sources[fact.source] });
-  const working = fact.predicted?.status === 'measured' ? classWords.working(fact.predicted.working) : [];
+  const { predicted } = fact;
+  const hasWorking = predicted?.status === 'measured' && predicted.value !== 0;
+  const working = hasWorking ? classWords.working(predicted.working) : [];
   return [`${name}: ${head}`, ...[...classWords.otherValues(fact), ...working].map((line) => `    ${line}`)];
 }
 
@@ -57,6 +59,8 @@ function wayOfMeasuring(
     words.say('measure.touching', { contact: `${words.number(CONTACT_MM)} mm` }),
     words.say('measure.gap-allowance', { gap: `${words.number(gapAllowanceMm)} mm` }),
     ...(gaps.length > 0 ? gaps.map(classWords.gap) : [words.say('measure.no-gaps')]),
+    words.say('working.digits'),
+    words.say('working.letters'),
   ];
 }
 

@@ -56,7 +56,8 @@ function readText(file: string, words: Words, io: Io): Outcome<string> {
     );
   }
   try {
-    return { ok: true, value: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(read.bytes) };
+    const value = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(read.bytes);
+    return value.trim() === '' ? fault(words.say('file.empty')) : { ok: true, value };
   } catch {
     return fault(words.say('file.not-utf8'));
   }

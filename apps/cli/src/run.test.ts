@@ -41,7 +41,9 @@ describe('solids', () => {
         expect(made.ok).toBe(true);
         if (made.ok) for (const { id } of made.value.restings) expect(restings).toHaveProperty(id);
       }
-      expect(out.split('\n\n')).toHaveLength(Object.keys(CATALOGUE).length);
+      const [letters, ...solids] = out.split('\n\n').reverse();
+      expect(letters).toMatch(/180° \/ n\.\n$/);
+      expect(solids).toHaveLength(Object.keys(CATALOGUE).length);
     }
   });
 
@@ -50,12 +52,12 @@ describe('solids', () => {
     expect(out.split('\n\n')[15]).toBe(
       [
         'Cone: cone',
-        '  Sizes: radius, or diameter, circumference; height, or slant (slant height).',
+        '  Sizes: radius or diameter or circumference; height or slant (slant height).',
         '  With radius 30 mm and height 70 mm:',
         '    B = π × r² = π × (3.0 cm)² = 28.27 cm²',
         '    V = 1/3 × B × h = 1/3 × 28.27 cm² × 7.0 cm = 66.0 cm³',
-        '    s = √(h² + r²) = √((7.0 cm)² + (3.0 cm)²) = 7.62 cm',
-        '    L = π × r × s = π × 3.0 cm × 7.62 cm = 71.78 cm²',
+        '    s = √(h² + r²) = √((7.0 cm)² + (3.0 cm)²) = 7.616 cm',
+        '    L = π × r × s = π × 3.0 cm × 7.616 cm = 71.78 cm²',
         '    S = B + L = 28.27 cm² + 71.78 cm² = 100.1 cm²',
         '  1 flat face, 1 curved surface, 0 straight edges, 1 curved edge, 0 vertices and 1 tip.',
         '  Rests on:',
@@ -106,17 +108,20 @@ describe('check', () => {
     expect(err).toBe(
       [
         'none.json: There is no such file. Check the name.',
-        'text.json: This is not JSON at line 1, column 6. Look there for a missing comma, quote or bracket.',
+        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there for a missing comma, quote or bracket.',
         '',
       ].join('\n'),
     );
     expect(out).toContain('fine (kit)');
   });
 
-  it('names a folder, a file in another code and a call without a file', () => {
+  it('names a folder, a file in another code, an empty file and a call without a file', () => {
     expect(tried(['check', CORPUS]).err).toBe(`${CORPUS}: This is a folder. Name a file in it.\n`);
     expect(tried(['check', 'x.json'], { 'x.json': new Uint8Array([0x7b, 0xe9, 0x7d]) }).err).toBe(
-      'x.json: The text of this file is not UTF-8. Save it again as UTF-8.\n',
+      'x.json: This is no text in UTF-8. Choose another file, or save it again as UTF-8.\n',
+    );
+    expect(tried(['check', 'x.json'], { 'x.json': '\n' }).err).toBe(
+      'x.json: This file is empty. Choose another file.\n',
     );
     expect(tried(['check'])).toEqual({ code: 2, out: '', err: 'Which file? See: cairnmark help check\n' });
   });

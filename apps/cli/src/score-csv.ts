@@ -22,7 +22,10 @@ export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): 
     ...titles.values(),
   ];
   const facts = [...titles.keys()];
-  return csvText([header, ...boards.flatMap((board) => board.lines.flatMap((line) => rowsOf(line, board, facts)))]);
+  return csvText([
+    header,
+    ...boards.flatMap((board) => board.lines.flatMap((line) => rowsOf(line, board, facts, words))),
+  ]);
 }
 
 const UNIT_NAMES: Readonly<Record<Unit, string>> = { mm: 'mm', mm2: 'mm²', mm3: 'mm³', rad: 'rad', count: '' };
@@ -39,16 +42,22 @@ function factTitles(boards: readonly Board[], words: Words): ReadonlyMap<string,
   return titles;
 }
 
-/** All builds of the group; place and reason stand beside the one that counts. */
-function rowsOf({ standing, report: counting }: BoardLine, board: Board, facts: readonly string[]): readonly Cell[][] {
+/** All builds of the group; place and reason stand beside the one that counts, and the others say that it does. */
+function rowsOf(
+  { standing, report: counting }: BoardLine,
+  board: Board,
+  facts: readonly string[],
+  words: Words,
+): readonly Cell[][] {
   const own: readonly (Report | null)[] = board.reports.filter(({ group }) => group === standing.group);
   const why = standing.out === null ? null : board.words.out(standing.out, counting, board.challenge.requirements);
+  const otherCounts = counting === null ? null : words.say('score.another-counts');
   return (counting === null ? [...own, null] : own).map((report) => [
     board.challenge.name,
     board.reader.groupName(standing.group),
     report?.attempt ?? null,
     report === counting ? standing.place : null,
-    report === counting ? why : null,
+    report === counting ? why : otherCounts,
     report?.total ?? null,
     ...facts.map((fact) => report?.facts.find(({ id }) => id === fact)?.value ?? null),
   ]);

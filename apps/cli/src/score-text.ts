@@ -36,7 +36,12 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
       out.map((line) => outLine(line, board)),
     ),
     ...section(words.say('score.decisions'), decisions),
-    ...(rows ? ranked.map((line) => pointsText(line, board, words)) : []),
+    ...(rows
+      ? section(
+          words.say('score.rows'),
+          ranked.flatMap((line) => buildLines(line, board, words)),
+        )
+      : []),
   ].join('');
 }
 
@@ -44,10 +49,11 @@ function section(title: string, lines: readonly string[]): readonly string[] {
   return lines.length > 0 ? [`${title}:\n`, ...lines.map((line) => `  ${line}\n`)] : [];
 }
 
-function pointsText({ report, standing }: BoardLine, board: Board, words: Words): string {
-  if (report === null) return '';
-  const title = `${words.say('score.rows')}: ${board.reader.groupName(standing.group)} (${report.attempt})`;
-  return [title, ...pointsLines(report, board, words).map((line) => `  ${line}`), ''].join('\n');
+/** "Puffins (tall-light-puffins-0941)", and below it the points of that build. */
+function buildLines({ report, standing }: BoardLine, board: Board, words: Words): readonly string[] {
+  if (report === null) return [];
+  const title = `${board.reader.groupName(standing.group)} (${report.attempt})`;
+  return [title, ...pointsLines(report, board, words).map((line) => `  ${line}`)];
 }
 
 function placesTable(lines: readonly BoardLine[], board: Board, words: Words): string {
@@ -63,9 +69,15 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
     words.ordinal(line.standing.place ?? 0),
     board.reader.groupName(line.standing.group),
     ...keys.map((key, k) => decidingValue(line, key, k, board, words)),
-    board.words.placeNotes(line.standing).join('; '),
+    [...board.words.placeNotes(line.standing), ...attemptNotes(line, board, words)].join('; '),
   ]);
   return tableText([header, ...rows], [0, ...keys.map((_, k) => k + 2)]);
+}
+
+/** Which of several attempts of the group counts. */
+function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, words: Words): readonly string[] {
+  const count = reports.filter(({ group }) => group === standing.group).length;
+  return count < 2 ? [] : [words.say(`score.${challenge.attemptCounts}-of`, { count })];
 }
 
 /** A rounded value is exact; one that the ranking does not round is read like any measure. */

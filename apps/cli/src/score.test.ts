@@ -19,7 +19,7 @@ const LOOSE: Readonly<Record<string, string>> = {
 
 /** At the end of a line what a row earned, free or held, or what a broken rule costs; at its beginning what a person gave or took. */
 const POINTS =
-  /= (−?[\d.]+) points?(?:, but at (?:most|least) ([\d.]+) points?)?$|^ {2}(−?[\d.]+) points? by |It costs ([\d.]+) points?/g;
+  /= (−?[\d.]+) points?(?:, but at (?:most|least) ([\d.]+) points?)?$|^ {4}(−?[\d.]+) points? by |It costs ([\d.]+) points?/g;
 
 describe('score', () => {
   it('scores the demo class, says that it is invented, and marks ties and near ties', () => {
@@ -28,6 +28,7 @@ describe('score', () => {
     const lines = out.split('\n').map((line) => line.replace(/ +/g, ' '));
     expect(lines.slice(0, 2)).toEqual(['Skerry Light', 'All data of this class is invented.']);
     for (const line of [
+      ' 1st Puffins 379 mm best of 2 attempts',
       ' 2nd Gannets 349 mm shared with Terns; within measuring error of Fulmars',
       ' 2nd Terns 349 mm shared with Gannets; within measuring error of Fulmars',
       ' 4th Fulmars 347 mm within measuring error of Gannets and Terns',
@@ -51,18 +52,19 @@ describe('score', () => {
   });
 
   it('shows the points row by row, and they add up', () => {
-    const blocks = ENGLISH.out.split('Points, row by row: ').slice(1);
+    const sections = ENGLISH.out.split('Points, row by row:\n').slice(1);
+    const blocks = sections.flatMap((text) => (text.split('\n\n')[0] ?? '').split(/^ {2}(?=\S)/m).slice(1));
     expect(blocks.length).toBeGreaterThan(10);
     for (const block of blocks) {
-      const [, ...lines] = (block.split('\n\n')[0] ?? '').split('\n');
+      const [, ...lines] = block.trimEnd().split('\n');
       const rows = lines.flatMap((line) => [...line.matchAll(POINTS)]);
       const sum = rows.reduce(
         (total, [, free, held, byHand, cost]) =>
           total + Number((held ?? free ?? byHand ?? '').replace('−', '-')) - Number(cost ?? 0),
         0,
       );
-      expect(lines.find((line) => line.startsWith('  Total'))).toBe(
-        `  Total: ${wordsFor('en').counted('points', sum)}`,
+      expect(lines.find((line) => line.startsWith('    Total'))).toBe(
+        `    Total: ${wordsFor('en').counted('points', sum)}`,
       );
     }
   });
@@ -84,6 +86,7 @@ describe('score', () => {
       /^Challenge,Group,Attempt,Place,Why not ranked,Points,Height \(mm\),Footprint area \(mm²\),/,
     );
     expect(lines).toHaveLength(DEMO.attempts.length);
+    expect(lines[0]).toMatch(/^Tall Light,Puffins,tall-light-puffins-0920,,Another attempt of the group counts\.,/);
     const absent = lines.find((line) => line.startsWith('Harbour Wall,Petrels'));
     expect(absent).toMatch(/^Harbour Wall,Petrels,[\w-]+,,Absent: no result\. That is not 0\.,,+$/);
   });
@@ -118,7 +121,7 @@ describe('score', () => {
     );
     expect(told(one)).toBe(`${one}: No challenge stands beside these attempts. Name its file too.\n`);
     expect(told('tall.json')).toBe('tall.json: There is no attempt in these files. Add an attempt file.\n');
-    expect(told('tall.json', 'kit.json')).toMatch(/^kit\.json: A kit alone cannot be scored\./);
+    expect(told('tall.json', 'kit.json')).toMatch(/^kit\.json: This file \(kit\) cannot be scored alone\./);
   });
 
   it('tells a fault of the whole at its place in the file it stands in', () => {
@@ -141,7 +144,7 @@ describe('measure', () => {
       'All data of this class is invented.',
       '    Cone: V = 1/3 × B × h = 1/3 × 28.27 cm² × 4.0 cm = 37.7 cm³',
       '    Cube: 4 × 125 cm³ = 500 cm³',
-      'Surfaces nearer than 0.05 mm touch.',
+      'Surfaces less than 0.05 mm apart count as touching.',
       'On the table means: outline of the pieces that touch the table.',
       '  12 pieces. The rule says at most 16 pieces. Kept.',
     ]) {
@@ -170,6 +173,8 @@ describe('measure', () => {
     expect(tried(['measure', 'x.json'], { 'x.json': demoText }).err).toMatch(
       /^x\.json: There are several attempts\. Say which/,
     );
-    expect(tried(['measure', '--attempt', 'nobody']).err).toMatch(/^There is no attempt "nobody"\. Use one of: \S/);
+    expect(tried(['measure', '--attempt', 'nobody']).err).toMatch(
+      /^There is no attempt "nobody"\. Use one of:\n {2}tall-light-puffins-0920 +Puffins +Tall Light\n/,
+    );
   });
 });

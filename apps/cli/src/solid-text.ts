@@ -13,12 +13,11 @@ export function solidText({ id, fields, example, make }: SolidDefinition, words:
   return [title, ...lines.map((line) => `  ${line}`)].join('\n');
 }
 
-/** "radius, or diameter, circumference". */
+/** "radius or diameter or circumference". */
 function sizeText({ name, unit, otherwise }: SizeField, words: Words): string {
   const nameOf = (size: string): string => named(size, own(words.names.sizes, size));
-  const size = unit === 'count' ? words.say('solids.whole', { size: nameOf(name) }) : nameOf(name);
-  if (otherwise.length === 0) return size;
-  return words.say('solids.or', { size, others: otherwise.map(nameOf).join(', ') });
+  const first = unit === 'count' ? words.say('solids.whole', { size: nameOf(name) }) : nameOf(name);
+  return otherwise.reduce((size, other) => words.say('solids.or', { size, other: nameOf(other) }), first);
 }
 
 /** What holds for any sizes, shown on those of the example, in mm. */

@@ -1,9 +1,9 @@
 // The formats that files are written in, with the record that each holds.
 
 import type { Attempt, Challenge, ClassRecord, Kit, Report } from '@cairnmark/engine';
+import { challengeIssues, classIssues, kitIssues } from '@cairnmark/engine';
 import type { Codec } from './codec.ts';
 import { codec } from './codec.ts';
-import { challengeMeaning, classMeaning, kitMeaning } from './meaning.ts';
 import { attempt } from './schemas/attempt.ts';
 import { challenge } from './schemas/challenge.ts';
 import { classRecord } from './schemas/class-record.ts';
@@ -27,11 +27,11 @@ export type Decoded<F extends Format = Format> = {
 }[F];
 
 export const CODECS: { readonly [F in Format]: Codec<F, Records[F]> } = {
-  kit: codec('kit', kit, kitMeaning),
-  challenge: codec('challenge', challenge, challengeMeaning),
+  kit: codec('kit', kit, (value) => kitIssues(value, [])),
+  challenge: codec('challenge', challenge, (value) => challengeIssues(value, [])),
   // What an attempt or a report refers to stands in another file.
   attempt: codec('attempt', attempt, () => []),
-  class: codec('class', classRecord, classMeaning),
+  class: codec('class', classRecord, classIssues),
   report: codec('report', report, () => []),
 };
 

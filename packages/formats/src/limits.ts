@@ -1,7 +1,17 @@
 // How much a file may hold. A class of thirty pupils needs a small part of each figure; what exceeds one is a slip of the
 // keyboard, or a file made to make the program stall. Lengths in mm, angles in rad.
 
-import { FURTHEST_MM, MOST_PIECES } from '@cairnmark/geometry';
+import { MOST_PIECES } from '@cairnmark/geometry';
+
+/** Of the numbers that scores are worked out from, the engine says how large they may be. */
+export {
+  GAP_ALLOWANCE_MM_MOST,
+  LENGTH_MM_MOST,
+  MARK_MOST,
+  MEASURING_ERROR_MM_MOST,
+  POINTS_MOST,
+  VALUE_MOST,
+} from '@cairnmark/engine';
 
 /** Characters of a file: a class with some 4 700 builds of twenty pieces, at 4 200 characters each. */
 export const FILE_CHARACTERS_MOST = 20_000_000;
@@ -42,14 +52,8 @@ export const TEXT_CHARACTERS_MOST = 500;
 /** Characters of an id. */
 export const ID_CHARACTERS_MOST = 60;
 
-/** mm. As far out as a piece may lie, and as high: taller than any tower in a gymnasium. */
-export const LENGTH_MM_MOST = FURTHEST_MM;
 /** rad. Sixteen times round either way; a turn that grew beyond it has lost digits. */
 export const TURN_RAD_MOST = 100;
-/** A cube of ten metres in mm3: no measure of a build is larger. */
-export const VALUE_MOST = LENGTH_MM_MOST ** 3;
-/** Points, either way: seven figures still fit the board. */
-export const POINTS_MOST = 1_000_000;
 /** s. A day. */
 export const SECONDS_MOST = 86_400;
 /** g/m2. Tissue to thick board. */
@@ -60,9 +64,3 @@ export const DENSITY_G_PER_CM3_LEAST = 0.001;
 export const DENSITY_G_PER_CM3_MOST = 23;
 /** No unit. Rubber on rubber stays below. */
 export const FRICTION_MOST = 2;
-/** mm. A gap allowance beyond a finger's width would close real gates. */
-export const GAP_ALLOWANCE_MM_MOST = 50;
-/** mm. An error of a reading beyond this is no reading. */
-export const MEASURING_ERROR_MM_MOST = 100;
-/** Judges mark from 0 to this. */
-export const MARK_MOST = 4;

@@ -1,5 +1,5 @@
 import type { Decision, ReportedFact } from '@cairnmark/engine';
-import type { Fact } from '@cairnmark/geometry';
+import type { Fact, Step } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { inClass } from './in-class.ts';
 
@@ -83,7 +83,23 @@ describe('a fact', () => {
   });
 
   it('without a formula names its method', () => {
-    expect(es.working({ method: 'boundary-walk', steps: [], parts: [] })).toEqual(['calculado siguiendo el contorno']);
+    expect(es.working({ method: 'boundary-walk', steps: [], parts: [] })).toEqual(['siguiendo el contorno']);
+  });
+
+  it('tells the letters of the surface that can be touched', () => {
+    const area = (value: number) => ({ value, unit: 'mm2' }) as const;
+    const symbol = (name: string): Step['formula'] => ({ op: 'symbol', name });
+    const step: Step = {
+      symbol: 'A',
+      formula: { op: 'difference', from: symbol('S'), less: symbol('T') },
+      inputs: { S: area(15_000), T: area(2_500) },
+      result: area(12_500),
+    };
+    const lines = en.working({ method: 'surface-less-contacts', steps: [step], parts: [] });
+    expect(lines).toEqual([
+      'A = S − T = 150 cm² − 25.0 cm² = 125 cm²',
+      'all surfaces S, less both sides of C, where pieces touch flat, and less T, what lies flat on the table',
+    ]);
   });
 });
 
@@ -102,7 +118,7 @@ describe('a decision', () => {
 describe('gaps', () => {
   it('are told with their width and place', () => {
     expect(en.gap({ at: [-35, 120], widthMm: 1.5 })).toBe(
-      'A gap of 0.15 cm counts as closed: 3.5 cm left and 12 cm at the back of the middle of the sheet.',
+      'A gap of 0.15 cm counts as closed. From the middle of the sheet it is 3.5 cm to the left and 12 cm to the back.',
     );
   });
 });

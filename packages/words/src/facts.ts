@@ -42,10 +42,11 @@ export function otherValues({ id, unit, source, predicted, observed }: ReportedF
   return lines;
 }
 
-/** The lines of a working; the name of the method where there is nothing to reckon. */
+/** The lines of a working; the method in words where there is nothing to reckon, or where its letters need telling. */
 export function workingText(working: Working, voice: Voice): readonly string[] {
   const lines = workingLines(working, voice);
-  return lines.length > 0 ? lines : [voice.words.results[`method.${working.method}`]];
+  const method = voice.words.results[`method.${working.method}`];
+  return lines.length === 0 || working.method === 'surface-less-contacts' ? [...lines, method] : lines;
 }
 
 /** A narrow place that counts as closed. */

@@ -94,15 +94,15 @@ describe('the sentence of an issue', () => {
         path: ['attempts', 2, 'layout', 'pieces', 1, 'turnRad'],
         details: DETAILS['wrong-type'],
       }),
-    ).toBe('attempts 3, layout, pieces 2, turnRad: Here stands a text. Write a number.');
+    ).toBe('attempts 3, layout, pieces 2, turnRad: This is a text in quotation marks. Write a number.');
     expect(es({ code: 'wrong-type', path: ['name'], details: DETAILS['wrong-type'] })).toBe(
-      'name: Aquí hay un texto. Escribe un número.',
+      'name: Aquí hay un texto entre comillas. Escribe un número.',
     );
   });
 
   it('leaves out the place when it is the whole file', () => {
     expect(en({ code: 'not-json', path: [], details: { line: 7, column: 3 } })).toBe(
-      'This is not JSON at line 7, column 3. Look there for a missing comma, quote or bracket.',
+      'The file cannot be read on from line 7, column 3 (not JSON). Look there for a missing comma, quote or bracket.',
     );
   });
 
@@ -129,7 +129,7 @@ describe('the sentence of an issue', () => {
       en({ code: 'number-out-of-range', path: ['judged', 0, 'mark'], details: { value: 5, least: 0, most: 4 } }),
     ).toBe('judged 1, mark: The number 5 is not allowed here. Write a number from 0 to 4.');
     expect(en({ code: 'number-out-of-range', path: ['points', 0, 'points'], details: { value: Number.NaN } })).toBe(
-      'points 1, points: With the number NaN nobody can count. Write an ordinary number.',
+      'points 1, points: No one can calculate with the number NaN. Write an ordinary number.',
     );
   });
 

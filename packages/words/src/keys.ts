@@ -1,7 +1,7 @@
 // What every language must have words for: the codes of all packages below. A code without its word is a type error.
 
 import type { EngineIssue, FactSource } from '@cairnmark/engine';
-import type { EnvelopeIssueCode, FileIssueCode, JsonIssueCode, ShapeIssueCode } from '@cairnmark/formats';
+import type { EnvelopeIssueCode, FileIssueCode, Format, JsonIssueCode, ShapeIssueCode } from '@cairnmark/formats';
 import type {
   BaseDefinition,
   CountingConvention,
@@ -96,6 +96,8 @@ export interface NameTables {
   readonly contact: Readonly<Record<Resting['contact'], string>>;
   readonly sources: Readonly<Record<FactSource, string>>;
   readonly rounding: Readonly<Record<Rounding, string>>;
+  /** Kinds of file. */
+  readonly formats: Readonly<Record<Format, string>>;
   /** Kinds of value in a file, as JSON knows them. */
   readonly jsonTypes: Readonly<Record<JsonType, string>>;
 }

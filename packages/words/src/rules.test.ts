@@ -29,7 +29,7 @@ describe('a rule', () => {
 
   it('says so when it was not measured', () => {
     expect(en.rule(line('not-measured', null, base), base, 0)).toBe(
-      'Area on the table was not measured. The rule says at most 60 cm².',
+      'Area on the table: not measured. The rule says at most 60 cm².',
     );
   });
 

@@ -68,7 +68,7 @@ describe('the day', () => {
   it('says how it adds up', () => {
     const rule = { ...day, kind: 'sum-of-place-points', weights: { tall: 2, wall: 1 } } as const;
     expect(words.day(rule, (id) => (id === 'tall' ? 'Tall Light' : id))).toEqual([
-      'El día suma puntos por puesto: 7 puntos y 5 puntos.',
+      'El día suma puntos por puesto: 7 puntos por el 1.º y 5 puntos por el 2.º.',
       'Tall Light cuenta 2 veces.',
       'Un grupo al que le falta un resultado no tiene puesto.',
     ]);

@@ -68,9 +68,11 @@ export function daySentences(
   challengeName: (id: string) => string,
   words: Catalogue,
 ): readonly string[] {
-  const { results, decimalMark, and } = words;
+  const { results, decimalMark, and, ordinal } = words;
   const points = listed(
-    rule.placePoints.map((value) => counted('points', value, words)),
+    rule.placePoints.map((value, k) =>
+      fill(results['day.points-of-place'], { points: counted('points', value, words), place: ordinal(k + 1) }),
+    ),
     and,
   );
   const weights = Object.entries(rule.weights).filter(([, weight]) => weight !== 1);

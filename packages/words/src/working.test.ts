@@ -88,8 +88,8 @@ describe('the steps of a working', () => {
       result: { value: Math.PI * 20 * Math.hypot(60, 20), unit: 'mm2' },
     };
     expect(stepLines([slant, lateral], voice(MM))).toEqual([
-      's = √(h² + r²) = √((6.0 cm)² + (2.0 cm)²) = 6.32 cm',
-      'L = π × r × s = π × 2.0 cm × 6.32 cm = 39.7 cm²',
+      's = √(h² + r²) = √((6.0 cm)² + (2.0 cm)²) = 6.325 cm',
+      'L = π × r × s = π × 2.0 cm × 6.325 cm = 39.7 cm²',
     ]);
   });
 

@@ -44,12 +44,15 @@ function symbolText(name: string): string {
   return name.replace(/\d/g, (digit) => String.fromCodePoint((digit.codePointAt(0) ?? 0) - 48 + 0x2080));
 }
 
-/** A number that is calculated with keeps one digit more than a result, so that the pupil's result is the same. */
-const inputText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, 1);
+/**
+ * A number that is calculated with keeps one digit more than a result, so that the pupil's result is the same. A length
+ * keeps two: it is multiplied most, and a sixteenth of an inch has four decimals.
+ */
+const inputText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, quantity.unit === 'mm' ? 2 : 1);
 const resultText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, 0);
 
 /** One decimal below 100 ("25.0 cm²") and none needed above ("125 cm³"); more only where the value has them. */
-function shown({ value, unit }: Quantity, { reader, words }: Voice, extra: 0 | 1): string {
+function shown({ value, unit }: Quantity, { reader, words }: Voice, extra: 0 | 1 | 2): string {
   const unitShown = workingUnit(unit, reader.ruler);
   const amount = value / unitShown.size;
   if (unit === 'count' || unit === 'rad') return withUnit(trimmed(amount, 0, 4, words.decimalMark), unitShown);

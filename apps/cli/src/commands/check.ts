@@ -4,6 +4,7 @@
 import { scoreClass } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
+import { helpAbout } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
 import type { Io } from '../io.ts';
@@ -13,13 +14,14 @@ import { complain, refuse, tell } from '../speak.ts';
 
 export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
   if (rest.length === 0) {
-    complain(io, words.say('usage.no-file', { command }));
+    complain(io, words.say('usage.no-file', { help: helpAbout(command) }));
     return NOT_UNDERSTOOD;
   }
   let outcome: ExitCode = WELL;
   for (const file of rest) {
     const checked = checkedFile(file, words, io);
-    if (checked.ok) tell(io, words.say('file.fine', { file, format: checked.value.decoded.format }));
+    if (checked.ok)
+      tell(io, words.say('file.fine', { file, format: words.names.formats[checked.value.decoded.format] }));
     else outcome = refuse(io, checked.faults);
   }
   return outcome;

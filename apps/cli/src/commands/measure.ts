@@ -11,12 +11,13 @@ import { givenClass } from '../given-class.ts';
 import type { Io } from '../io.ts';
 import { measureText } from '../measure-text.ts';
 import { refuse, tell } from '../speak.ts';
+import { tableText } from '../table.ts';
 
 export function measure({ rest, attempt: id }: Call, words: Words, io: Io): ExitCode {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, file, faultLine } = given.value;
-  const attempt = chosenAttempt(record.attempts, id, words);
+  const attempt = chosenAttempt(record, id, words);
   if (typeof attempt === 'string') {
     return refuse(io, [file === null ? attempt : words.say('file.line', { file, sentence: attempt })]);
   }
@@ -35,12 +36,25 @@ export function measure({ rest, attempt: id }: Call, words: Words, io: Io): Exit
 }
 
 /** The attempt of that id, or the only one there is; a sentence when that does not single one out. */
-function chosenAttempt(attempts: readonly Attempt[], id: string | null, words: Words): Attempt | string {
-  const known = attempts.map((attempt) => attempt.id).join(', ');
+function chosenAttempt(record: ClassRecord, id: string | null, words: Words): Attempt | string {
+  const { attempts } = record;
+  const known = attemptTable(record);
   const [first, second] = attempts;
   if (id === null && first !== undefined && second === undefined) return first;
   if (id === null) return words.say('files.attempt-which', { known });
   return attempts.find((attempt) => attempt.id === id) ?? words.say('files.attempt-unknown', { id, known });
+}
+
+/** One line an attempt: its id, the group, the challenge. */
+function attemptTable({ attempts, groups, challenges }: ClassRecord): string {
+  const nameIn = (list: readonly { readonly id: string; readonly name: string }[], id: string): string =>
+    list.find((one) => one.id === id)?.name ?? id;
+  const rows = attempts.map(({ id, group, challenge }) => [
+    `  ${id}`,
+    nameIn(groups, group),
+    nameIn(challenges, challenge),
+  ]);
+  return tableText(rows, []).trimEnd();
 }
 
 function unknown(what: 'challenge' | 'group', attempt: Attempt, record: ClassRecord): Issue {

@@ -3,6 +3,7 @@
 import { CATALOGUE } from '@cairnmark/geometry';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
+import { helpAbout } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
 import type { Io } from '../io.ts';
@@ -11,14 +12,11 @@ import { complain, tell } from '../speak.ts';
 
 export function solids({ command, rest }: Call, words: Words, io: Io): ExitCode {
   if (rest.length > 0) {
-    complain(io, words.say('usage.no-files-here', { command }));
+    complain(io, words.say('usage.no-files-here', { help: helpAbout(command) }));
     return NOT_UNDERSTOOD;
   }
-  tell(
-    io,
-    Object.values(CATALOGUE)
-      .map((definition) => solidText(definition, words))
-      .join('\n\n'),
-  );
+  const texts = Object.values(CATALOGUE).map((definition) => solidText(definition, words));
+  const key = [words.say('working.digits'), words.say('working.letters')].join('\n');
+  tell(io, [...texts, key].join('\n\n'));
   return WELL;
 }

@@ -1,12 +1,14 @@
 // Does an attempt fit its challenge: marks, answers and decisions name what the challenge has, and numbers are numbers.
-// What is wrong with the layout itself, geometry tells when it measures.
+// Pieces are of kinds that the kit has. What else is wrong with a layout, geometry tells when it measures.
 
+import type { Layout } from '@cairnmark/geometry';
 import { MEASURES } from '@cairnmark/geometry';
-import { MARK_MOST } from '../facts/judged.ts';
+import { piecesUsed } from '../facts/pieces.ts';
 import { secondsOf } from '../instant.ts';
-import type { Attempt, Challenge, Mark } from '../types.ts';
+import { LENGTH_MM_MOST, MARK_MOST, VALUE_MOST } from '../limits.ts';
+import type { Attempt, Challenge, Kit, Mark } from '../types.ts';
 import type { Path } from './checks.ts';
-import { notFinite, outOfRange, unknownMeasure } from './checks.ts';
+import { outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
 
 /** Everything that is wrong with the attempt, which stands at `path`; its challenge and group are looked up elsewhere. */
@@ -17,16 +19,29 @@ export function attemptIssues(attempt: Attempt, challenge: Challenge, path: Path
     ...(secondsOf(attempt.at) === null
       ? [{ code: 'time-not-valid' as const, path: [...path, 'at'], details: { at: attempt.at } }]
       : []),
-    ...heightReadingsMm.flatMap((reading, k) => outOfRange(reading, [...path, 'observed', 'heightReadingsMm', k], 0)),
-    ...(photoHeightMm === undefined ? [] : outOfRange(photoHeightMm, [...path, 'observed', 'photoHeightMm'], 0)),
+    ...pieceIssues(attempt.layout, challenge.kit, [...path, 'layout', 'pieces']),
+    ...heightReadingsMm.flatMap((reading, k) =>
+      outOfRange(reading, [...path, 'observed', 'heightReadingsMm', k], 0, LENGTH_MM_MOST),
+    ),
+    ...(photoHeightMm === undefined
+      ? []
+      : outOfRange(photoHeightMm, [...path, 'observed', 'photoHeightMm'], 0, LENGTH_MM_MOST)),
     ...markIssues(attempt.judged, challenge, [...path, 'judged']),
     ...answerIssues(attempt, challenge, [...path, 'answers']),
     ...attempt.decisions.flatMap(({ measure, value }, k) => [
       ...unknownMeasure(measure, measures, [...path, 'decisions', k, 'measure']),
-      ...outOfRange(value, [...path, 'decisions', k, 'value'], 0),
+      ...outOfRange(value, [...path, 'decisions', k, 'value'], 0, VALUE_MOST),
     ]),
-    ...attempt.adjustments.flatMap(({ points }, k) => notFinite(points, [...path, 'adjustments', k, 'points'])),
+    ...attempt.adjustments.flatMap(({ points }, k) => pointsOutOfRange(points, [...path, 'adjustments', k, 'points'])),
   ];
+}
+
+function pieceIssues(layout: Layout, { kinds }: Kit, path: Path): EngineIssue[] {
+  const known = new Set(kinds.map(({ id }) => id));
+  const within = layout.kind === 'laid-out' ? ['kind'] : [];
+  return piecesUsed(layout).flatMap((kind, k): EngineIssue[] =>
+    known.has(kind) ? [] : [{ code: 'kind-unknown', path: [...path, k, ...within], details: { kind } }],
+  );
 }
 
 function markIssues(judged: readonly Mark[], { criteria }: Challenge, path: Path): EngineIssue[] {

@@ -1,25 +1,29 @@
 // Does a challenge make sense: every name it uses is one it has, and every number can be reckoned with.
 
+import { CONTACT_MM } from '@cairnmark/geometry';
 import type { PointsRow, RankingRule, Requirement } from '@cairnmark/scoring';
 import { FIXED_TO } from '@cairnmark/scoring';
 import { factIds, POINTS_ID } from '../facts/ids.ts';
+import { GAP_ALLOWANCE_MM_MOST, MEASURING_ERROR_MM_MOST, POINTS_MOST, VALUE_MOST } from '../limits.ts';
 import type { Challenge } from '../types.ts';
 import type { Path } from './checks.ts';
-import { idsTwice, notFinite, outOfRange, unknownMeasure } from './checks.ts';
+import { idsTwice, outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
+import { kitIssues } from './kit.ts';
 
 /** Everything that is wrong with the challenge, which stands at `path`. */
 export function challengeIssues(challenge: Challenge, path: Path): EngineIssue[] {
   const known = factIds(challenge);
   return [
-    ...idsTwice(challenge.kit.kinds, [...path, 'kit', 'kinds']),
+    ...kitIssues(challenge.kit, [...path, 'kit']),
     ...idsTwice(challenge.criteria, [...path, 'criteria']),
     ...idsTwice(challenge.points, [...path, 'points']),
     ...idsTwice(challenge.requirements, [...path, 'requirements']),
     ...(challenge.heightCounts.length === 0
       ? [{ code: 'height-source-missing' as const, path: [...path, 'heightCounts'], details: {} }]
       : []),
-    ...outOfRange(challenge.measuringErrorMm, [...path, 'measuringErrorMm'], 0),
+    ...outOfRange(challenge.gapAllowanceMm, [...path, 'gapAllowanceMm'], CONTACT_MM, GAP_ALLOWANCE_MM_MOST),
+    ...outOfRange(challenge.measuringErrorMm, [...path, 'measuringErrorMm'], 0, MEASURING_ERROR_MM_MOST),
     ...challenge.points.flatMap((row, k) => rowIssues(row, known, [...path, 'points', k])),
     ...challenge.requirements.flatMap((one, k) => requirementIssues(one, known, [...path, 'requirements', k])),
     ...rankingIssues(challenge.ranking, known, [...path, 'ranking']),
@@ -31,10 +35,10 @@ function rowIssues(row: PointsRow, known: ReadonlySet<string>, path: Path): Engi
   const { capPoints: cap, floorPoints: floor } = row;
   return [
     ...unknownMeasure(row.measure, known, [...path, 'measure']),
-    ...notFinite(row.points, [...path, 'points']),
-    ...outOfRange(row.per, [...path, 'per'], FIXED_TO),
-    ...(cap === undefined ? [] : notFinite(cap, [...path, 'capPoints'])),
-    ...(floor === undefined ? [] : notFinite(floor, [...path, 'floorPoints'])),
+    ...pointsOutOfRange(row.points, [...path, 'points']),
+    ...outOfRange(row.per, [...path, 'per'], FIXED_TO, VALUE_MOST),
+    ...(cap === undefined ? [] : pointsOutOfRange(cap, [...path, 'capPoints'])),
+    ...(floor === undefined ? [] : pointsOutOfRange(floor, [...path, 'floorPoints'])),
     ...(cap !== undefined && floor !== undefined && cap < floor
       ? [{ code: 'cap-below-floor' as const, path: [...path, 'capPoints'], details: { cap, floor } }]
       : []),
@@ -47,10 +51,12 @@ function requirementIssues(requirement: Requirement, known: ReadonlySet<string>,
     ...(requirement.kind === 'measured'
       ? [
           ...unknownMeasure(requirement.measure, known, [...path, 'measure']),
-          ...notFinite(requirement.limit, [...path, 'limit']),
+          ...outOfRange(requirement.limit, [...path, 'limit'], 0, VALUE_MOST),
         ]
       : []),
-    ...(consequence.kind === 'costs' ? outOfRange(consequence.points, [...path, 'consequence', 'points'], 0) : []),
+    ...(consequence.kind === 'costs'
+      ? outOfRange(consequence.points, [...path, 'consequence', 'points'], 0, POINTS_MOST)
+      : []),
   ];
 }
 
@@ -62,6 +68,6 @@ function rankingIssues({ first, tieBreaks }: RankingRule, known: ReadonlySet<str
   ];
   return keys.flatMap(({ key, at }) => [
     ...unknownMeasure(key.by, rankable, [...at, 'by']),
-    ...outOfRange(key.roundTo, [...at, 'roundTo'], 0),
+    ...outOfRange(key.roundTo, [...at, 'roundTo'], 0, VALUE_MOST),
   ]);
 }

@@ -1,5 +1,6 @@
 // The small questions that every check is made of. Each answers with the issues found, none when all is well.
 
+import { POINTS_MOST } from '../limits.ts';
 import type { EngineIssue } from './issues.ts';
 
 export type Path = readonly (string | number)[];
@@ -13,14 +14,14 @@ export function idsTwice(items: readonly { readonly id: string }[], path: Path):
 }
 
 /** A number that is not finite, or outside its range, ends included. */
-export function outOfRange(value: number, path: Path, least: number, most = Number.POSITIVE_INFINITY): EngineIssue[] {
+export function outOfRange(value: number, path: Path, least: number, most: number): EngineIssue[] {
   if (Number.isFinite(value) && value >= least && value <= most) return [];
-  const range = [['least', least] as const, ['most', most] as const].filter(([, limit]) => Number.isFinite(limit));
-  return [{ code: 'number-out-of-range', path, details: { value, ...Object.fromEntries(range) } }];
+  return [{ code: 'number-out-of-range', path, details: { value, least, most } }];
 }
 
-export function notFinite(value: number, path: Path): EngineIssue[] {
-  return outOfRange(value, path, Number.NEGATIVE_INFINITY);
+/** Points may be taken as well as given. */
+export function pointsOutOfRange(points: number, path: Path): EngineIssue[] {
+  return outOfRange(points, path, -POINTS_MOST, POINTS_MOST);
 }
 
 export function unknownMeasure(measure: string, known: ReadonlySet<string>, path: Path): EngineIssue[] {

@@ -1,19 +1,23 @@
 // Does a class hang together: every attempt is of a group and a challenge that there are, and each of them makes sense.
 
+import { POINTS_MOST } from '../limits.ts';
 import type { Attempt, Challenge, ClassRecord } from '../types.ts';
 import { attemptIssues } from './attempt.ts';
 import { challengeIssues } from './challenge.ts';
-import { idsTwice, notFinite, outOfRange } from './checks.ts';
+import { idsTwice, outOfRange, pointsOutOfRange } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
+import { ownSizeIssues } from './kit.ts';
 
 /** Everything that is wrong with the class; paths start at the record. */
 export function classIssues(record: ClassRecord): EngineIssue[] {
+  const kits = record.challenges.map(({ kit }) => kit);
   return [
     ...idsTwice(record.groups, ['groups']),
     ...idsTwice(record.challenges, ['challenges']),
     ...idsTwice(record.attempts, ['attempts']),
     ...record.challenges.flatMap((challenge, k) => challengeIssues(challenge, ['challenges', k])),
     ...measuredKindIssues(record),
+    ...record.groups.flatMap((group, k) => ownSizeIssues(group, kits, ['groups', k])),
     ...record.attempts.flatMap((attempt, k) => attemptInClassIssues(attempt, k, record)),
     ...dayIssues(record),
   ];
@@ -46,12 +50,12 @@ function unknownChallenge({ challenge }: Attempt, k: number): EngineIssue {
 function dayIssues({ day, challenges }: ClassRecord): EngineIssue[] {
   const known = new Set(challenges.map(({ id }: Challenge) => id));
   return [
-    ...day.placePoints.flatMap((points, k) => notFinite(points, ['day', 'placePoints', k])),
+    ...day.placePoints.flatMap((points, k) => pointsOutOfRange(points, ['day', 'placePoints', k])),
     ...Object.entries(day.weights).flatMap(([challenge, weight]): EngineIssue[] => [
       ...(known.has(challenge)
         ? []
         : [{ code: 'challenge-unknown' as const, path: ['day', 'weights', challenge], details: { challenge } }]),
-      ...outOfRange(weight, ['day', 'weights', challenge], 0),
+      ...outOfRange(weight, ['day', 'weights', challenge], 0, POINTS_MOST),
     ]),
   ];
 }

@@ -12,7 +12,7 @@ export type EngineIssueCode =
   | 'requirement-unknown' // details: requirement
   | 'measure-unknown' // details: measure
   | 'height-source-missing' // the challenge names no height that counts
-  | 'number-out-of-range' // details: value, least, and most where there is one
+  | 'number-out-of-range' // details: value, least, most
   | 'cap-below-floor' // details: cap, floor
   | 'mark-twice' // details: judge, criterion
   | 'time-not-valid'; // details: at

@@ -51,28 +51,14 @@ function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly 
   return { challenge: challenge.id, reports, standings: standingsOf(counting, challenge), totals };
 }
 
-/** Every report, or the issues of all layouts and sizes together. */
+/** Every report, or the issues of all layouts together. */
 function evaluateAll({ attempts, challenges, groups }: ClassRecord): Result<readonly Report[], EngineIssue> {
   const results = attempts.map((attempt, k) => {
-    const [c, g] = [indexOf(challenges, attempt.challenge), indexOf(groups, attempt.group)];
-    const [challenge, group] = [challenges[c], groups[g]];
+    const challenge = challenges.find(({ id }) => id === attempt.challenge);
+    const group = groups.find(({ id }) => id === attempt.group);
     if (challenge === undefined || group === undefined) throw new RangeError(`unchecked attempt ${attempt.id}`);
-    return reportOf(attempt, challenge, group, {
-      attempt: ['attempts', k],
-      challenge: ['challenges', c],
-      group: ['groups', g],
-    });
+    return reportOf(attempt, challenge, group, ['attempts', k]);
   });
   const issues = results.flatMap((result) => (result.ok ? [] : result.issues));
-  return issues.length > 0
-    ? failure(eachOnce(issues))
-    : success(results.flatMap((result) => (result.ok ? [result.value] : [])));
-}
-
-const indexOf = (items: readonly { readonly id: string }[], id: string): number =>
-  items.findIndex((item) => item.id === id);
-
-/** Impossible sizes show in every attempt that uses them; they are told once. */
-function eachOnce(issues: readonly EngineIssue[]): readonly EngineIssue[] {
-  return [...new Map(issues.map((issue) => [JSON.stringify([issue.path, issue.code]), issue])).values()];
+  return issues.length > 0 ? failure(issues) : success(results.flatMap((result) => (result.ok ? [result.value] : [])));
 }

@@ -132,7 +132,7 @@ describe('points and rules of a report', () => {
 describe('the state of an attempt', () => {
   it('[A1] absent and not taking part: nothing measured, no points, which is not 0', () => {
     for (const kind of ['absent', 'not-taking-part'] as const) {
-      const report = reportOn(attempt({ state: { kind }, layout: numbersOnly('no-such-kind') }));
+      const report = reportOn(attempt({ state: { kind }, layout: laid('cube', 'cube') }));
       expect([report.facts, report.points, report.requirements, report.total]).toEqual([[], [], [], null]);
       expect(report.state).toEqual({ kind });
     }
@@ -193,6 +193,7 @@ describe('what evaluate refuses', () => {
     }));
     const broken = challenge({ kit: { ...KIT, kinds } });
     expect(pathsOf(evaluate(attempt({ layout: laid('cube') }), broken, group('terns')))).toEqual([
+      ['challenge', 'kit', 'kinds', 0, 'solid', 'sizes', 'edge'],
       ['challenge', 'kit', 'kinds', 1, 'solid', 'sizes', 'edge'],
     ]);
   });

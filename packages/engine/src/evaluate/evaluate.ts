@@ -6,6 +6,7 @@ import { failure } from '@cairnmark/geometry';
 import { attemptIssues } from '../check/attempt.ts';
 import { challengeIssues } from '../check/challenge.ts';
 import type { EngineIssue } from '../check/issues.ts';
+import { ownSizeIssues } from '../check/kit.ts';
 import type { Attempt, Challenge, Group, Report } from '../types.ts';
 import { reportOf } from './report.ts';
 
@@ -16,7 +17,11 @@ import { reportOf } from './report.ts';
 export function evaluate(attempt: Attempt, challenge: Challenge, group: Group): Result<Report, EngineIssue> {
   if (attempt.challenge !== challenge.id) throw new RangeError(`the attempt is of ${attempt.challenge}`);
   if (attempt.group !== group.id) throw new RangeError(`the attempt is of the group ${attempt.group}`);
-  const issues = [...challengeIssues(challenge, ['challenge']), ...attemptIssues(attempt, challenge, ['attempt'])];
+  const issues = [
+    ...challengeIssues(challenge, ['challenge']),
+    ...ownSizeIssues(group, [challenge.kit], ['group']),
+    ...attemptIssues(attempt, challenge, ['attempt']),
+  ];
   if (issues.length > 0) return failure(issues);
-  return reportOf(attempt, challenge, group, { attempt: ['attempt'], challenge: ['challenge'], group: ['group'] });
+  return reportOf(attempt, challenge, group, ['attempt']);
 }

@@ -1,5 +1,5 @@
 // The build of an attempt as geometry measures it: the kinds of the kit, in the sizes that the group read off its own
-// pieces. Faults that geometry finds are told at the place in our own records where they stand.
+// pieces. Kinds and sizes have been checked, so that all that geometry can still refuse is the layout.
 
 import type { BuildMeasures, PieceKinds, Result } from '@cairnmark/geometry';
 import { failure, measureBuild, rulerOf } from '@cairnmark/geometry';
@@ -7,24 +7,18 @@ import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import type { Attempt, Challenge, Group } from '../types.ts';
 
-/** Where the three records stand, for the paths of issues. */
-export interface Places {
-  readonly attempt: Path;
-  readonly challenge: Path;
-  readonly group: Path;
-}
-
+/** What geometry measured, or what it found wrong with the layout. The attempt stands at `path`. */
 export function measure(
   { layout }: Attempt,
   challenge: Challenge,
   group: Group,
-  places: Places,
+  path: Path,
 ): Result<BuildMeasures, EngineIssue> {
   const { counting, base, gapAllowanceMm } = challenge;
   const rulerStepMm = rulerOf(challenge.ruler).stepMm;
   const measured = measureBuild(layout, kindsOf(challenge, group), { counting, base, gapAllowanceMm, rulerStepMm });
   if (measured.ok) return measured;
-  return failure(measured.issues.map((issue) => ({ ...issue, path: placeOf(issue.path, challenge, group, places) })));
+  return failure(measured.issues.map((issue) => ({ ...issue, path: [...path, 'layout', ...issue.path] })));
 }
 
 /** A group's own sizes of a kind take the place of the kit's, all of them. */
@@ -35,12 +29,3 @@ function kindsOf({ kit }: Challenge, group: Group): PieceKinds {
 }
 
 const ownSizes = ({ measured }: Group, kind: string) => (Object.hasOwn(measured, kind) ? measured[kind] : undefined);
-
-/** Geometry's paths are ["kinds", kind, "sizes", ...] for a solid, and begin inside the layout for all else. */
-function placeOf(path: Path, challenge: Challenge, group: Group, places: Places): Path {
-  const [first, kind, , ...size] = path;
-  if (first !== 'kinds' || typeof kind !== 'string') return [...places.attempt, 'layout', ...path];
-  if (ownSizes(group, kind) !== undefined) return [...places.group, 'measured', kind, ...size];
-  const k = challenge.kit.kinds.findIndex(({ id }) => id === kind);
-  return [...places.challenge, 'kit', 'kinds', k, 'solid', 'sizes', ...size];
-}

@@ -1,8 +1,9 @@
-// The report on an attempt whose names and numbers have been checked.
+// The report on an attempt whose names, numbers and sizes of pieces have been checked.
 
 import type { BuildMeasures, Result } from '@cairnmark/geometry';
 import { success } from '@cairnmark/geometry';
 import { costOfBroken, exactSum, pointsLines, requirementLines } from '@cairnmark/scoring';
+import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { judgedFacts } from '../facts/judged.ts';
 import { measuredFact } from '../facts/measured.ts';
@@ -10,18 +11,17 @@ import { kindFacts, stockBreaches } from '../facts/pieces.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
 import type { Attempt, AttemptState, Challenge, Group, Report, ReportedFact } from '../types.ts';
 import { ENGINE_VERSION } from '../version.ts';
-import type { Places } from './measure.ts';
 import { measure } from './measure.ts';
 
-/** The report, or what geometry found wrong with the layout or with the sizes of the pieces in it. */
+/** The report, or what geometry found wrong with the layout. The attempt stands at `path`. */
 export function reportOf(
   attempt: Attempt,
   challenge: Challenge,
   group: Group,
-  places: Places,
+  path: Path,
 ): Result<Report, EngineIssue> {
   if (!hasBuilt(attempt.state)) return success(emptyReport(attempt));
-  const measured = measure(attempt, challenge, group, places);
+  const measured = measure(attempt, challenge, group, path);
   return measured.ok ? success(scoredReport(attempt, challenge, measured.value)) : measured;
 }
 

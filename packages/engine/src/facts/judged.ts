@@ -3,8 +3,6 @@
 import type { Criterion, Mark, ReportedFact } from '../types.ts';
 import { judgedFactId } from './ids.ts';
 
-export const MARK_MOST = 4;
-
 /** A fact for every criterion; not measured when nobody marked it. */
 export function judgedFacts(criteria: readonly Criterion[], judged: readonly Mark[]): ReportedFact[] {
   return criteria.map(({ id }) => {

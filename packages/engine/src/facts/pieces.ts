@@ -28,7 +28,7 @@ export function stockBreaches(layout: Layout, kit: Kit): StockBreach[] {
 }
 
 /** Kind ids, one entry a piece. */
-function piecesUsed(layout: Layout): readonly string[] {
+export function piecesUsed(layout: Layout): readonly string[] {
   return layout.kind === 'laid-out' ? layout.pieces.map(({ kind }) => kind) : layout.pieces;
 }
 

@@ -41,10 +41,10 @@ export const HULL_NOISE_RELATIVE = 1e-12;
 export const AXIS_NOISE = 1e-9;
 
 /**
- * mm. Two heights nearer than this are one level: far above the rounding of a drop (1e-12), far below a contact. A sum
- * of heights stands for the highest point only where the levels meet this well.
+ * mm. Two heights, or two gaps, nearer than this are the same: far above rounding (1e-12), far below a contact. A sum of
+ * heights stands for the highest point only where the levels meet this well.
  */
-export const SAME_LEVEL_MM = 1e-6;
+export const SAME_LENGTH_MM = 1e-6;
 
 /**
  * mm. How far a reading is nudged to see how a measure answers: a fifth of a contact, so that what touches goes on

@@ -4,7 +4,15 @@ export const MM_PER_CM = 10;
 /** Exact by definition (international inch). */
 export const MM_PER_INCH = 25.4;
 
-export type RulerId = 'mm' | 'half-cm' | 'cm' | 'inch' | 'half-inch' | 'quarter-inch' | 'eighth-inch' | 'sixteenth-inch';
+export type RulerId =
+  | 'mm'
+  | 'half-cm'
+  | 'cm'
+  | 'inch'
+  | 'half-inch'
+  | 'quarter-inch'
+  | 'eighth-inch'
+  | 'sixteenth-inch';
 
 export interface Ruler {
   readonly id: RulerId;

@@ -3,9 +3,9 @@
 // centre. Plane of the table, mm.
 
 import type { Outline } from '../kernel/outline.ts';
-import { CONTACT_MM } from '../kernel/tolerance.ts';
+import { CONTACT_MM, SAME_LENGTH_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { dot2, length2, scale2, sub2 } from '../kernel/vec.ts';
+import { add2, dot2, length2, scale2, sub2 } from '../kernel/vec.ts';
 import { bodyBox } from '../stack/body-box.ts';
 import { earlierNeighbours } from '../stack/plan-grid.ts';
 import { planOverlapDepth } from '../stack/plan-overlap.ts';
@@ -46,16 +46,21 @@ function atCommonHeight(a: PlacedPiece, b: PlacedPiece): boolean {
   return Math.min(a.topMm, b.topMm) - Math.max(a.bottomMm, b.bottomMm) > CONTACT_MM;
 }
 
-/** The unit direction from `a` to `b` in which they are furthest apart, when that is a contact; null otherwise. */
+/**
+ * The unit direction from `a` to `b` in which they are furthest apart, when that is a contact; null otherwise. Where two
+ * corners meet, several directions do equally well: then the one between them.
+ */
 function touchingDirection(a: Outline, b: Outline): Vec2 | null {
   if (Math.abs(planOverlapDepth(a, b)) > CONTACT_MM) return null;
-  let widest = Number.NEGATIVE_INFINITY;
-  let best: Vec2 = [0, 0];
-  for (const direction of directionsBetween(a, b)) {
-    const apart = -reachAlong(b, scale2(direction, -1)) - reachAlong(a, direction);
-    if (apart > widest) [widest, best] = [apart, direction];
-  }
-  return Math.abs(widest) <= CONTACT_MM ? best : null;
+  const gaps = directionsBetween(a, b).map((direction) => ({
+    direction,
+    gapMm: -reachAlong(b, scale2(direction, -1)) - reachAlong(a, direction),
+  }));
+  const widestMm = Math.max(...gaps.map(({ gapMm }) => gapMm));
+  if (Math.abs(widestMm) > CONTACT_MM) return null;
+  const widest = gaps.filter(({ gapMm }) => gapMm > widestMm - SAME_LENGTH_MM);
+  const [between] = unit(widest.reduce<Vec2>((total, { direction }) => add2(total, direction), [0, 0]));
+  return between ?? null;
 }
 
 function directionsBetween(a: Outline, b: Outline): readonly Vec2[] {

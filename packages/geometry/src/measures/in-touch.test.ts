@@ -5,7 +5,6 @@ import { box, kit, laid, PLAIN, put } from '../../../../tests/reference/measured
 import { expectPointNear } from '../../../../tests/tools/within.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { LaidPiece } from '../stack/types.ts';
-import type { PieceKinds } from './build.ts';
 import { buildOf } from './build.ts';
 import { contextOf } from './context.ts';
 import type { Link } from './in-touch.ts';
@@ -84,15 +83,24 @@ describe('driftOf', () => {
   });
 });
 
+/** The direction in which the first piece pushes its only neighbour. */
+function pushOf([links]: readonly (readonly Link[])[]): Vec2 {
+  const [link, ...others] = links ?? [];
+  expect(others).toEqual([]);
+  if (link?.hold !== 'pushes') throw new Error('it pushes nothing');
+  return link.normal;
+}
+
 describe('linksOf', () => {
   const kinds = kit({
     brick: box(60, 40, 30),
     drum: { solid: 'cylinder', sizes: { radius: 25, height: 70 } },
     post: { solid: 'cylinder', sizes: { radius: 13, height: 20 } },
+    tent: { solid: 'triangular-prism', sizes: { a: 30, b: 40, c: 50, height: 70 } },
   });
 
-  const linksIn = (pieces: readonly LaidPiece[], of: PieceKinds = kinds) => {
-    const build = buildOf(laid(...pieces), of);
+  const linksIn = (pieces: readonly LaidPiece[]) => {
+    const build = buildOf(laid(...pieces), kinds);
     const context = build.ok ? contextOf(build.value, PLAIN) : build;
     if (!context.ok || !context.value.stack.shown) throw new Error('refused');
     return linksOf(context.value.stack.value);
@@ -114,11 +122,25 @@ describe('linksOf', () => {
     expectPointNear(normals[1]!, [0.6, 0.8], ROUNDING);
   });
 
-  it('finds the corner of a brick that a drum touches', () => {
+  it('finds the corner of a brick that a drum touches, whichever was laid first', () => {
     // The drum stands 25 from the corner (30, 20), along (4, 3) / 5.
-    const [link] = linksIn([put('brick', 0, 0), put('drum', 50, 35)])[0]!;
-    expect(link?.hold).toBe('pushes');
-    if (link?.hold === 'pushes') expectPointNear(link.normal, [0.8, 0.6], ROUNDING);
+    const [brick, drum] = [put('brick', 0, 0), put('drum', 50, 35)];
+    expectPointNear(pushOf(linksIn([brick, drum])), [0.8, 0.6], ROUNDING);
+    expectPointNear(pushOf(linksIn([drum, brick])), [-0.8, -0.6], ROUNDING);
+  });
+
+  it('finds the side of a tent that a drum touches', () => {
+    // Sides 30, 40, 50: the longest lies at the front, a third of its height of 24 from the centre.
+    const links = linksIn([put('tent', 0, 0), put('drum', 3, -8 - 25)]);
+    expectPointNear(pushOf(links), [0, -1], ROUNDING);
+  });
+
+  it('takes the direction between both sides where corners meet', () => {
+    expectPointNear(
+      pushOf(linksIn([put('brick', 0, 0), put('brick', 60, 40)])),
+      [Math.SQRT1_2, Math.SQRT1_2],
+      ROUNDING,
+    );
   });
 
   it('tells what carries and what only looks flush from what pushes', () => {

@@ -112,6 +112,14 @@ describe('stacks and rows', () => {
     expectNear(toleranceIn(factsOf(row, cubes, PLAIN), 'footprint-area'), 2 * hypot(4 * 50, 2 * 43) * U, OF_OUTLINES);
   });
 
+  it('a long row moves little enough not to run into what stands a fifth of a millimetre from its end', () => {
+    const row = laid(...Array.from({ length: 60 }, (_, place) => put('a', 50 * place, 0)), put('b', 59 * 50 + 46.7, 0));
+    const facts = factsOf(row, cubes, PLAIN);
+    expect(valueIn(facts, 'footprint-parts')).toBe(2);
+    expectNear(toleranceIn(facts, 'height'), 2 * U, OF_SUMS);
+    expectNear(toleranceIn(facts, 'footprint-area'), 2 * hypot(60 * 2 * 50, 2 * 43) * U, OF_OUTLINES);
+  });
+
   it('a drum beside a cube, touching along a line, is pushed along', () => {
     const kinds = kit({
       cube: { solid: 'cube', sizes: { edge: 50 } },

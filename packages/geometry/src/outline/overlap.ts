@@ -58,9 +58,13 @@ function spanned(a: Vec2, b: Vec2, radiusMm: number): number {
   const foot = -dot2(along, a) / lengthMm;
   if (Math.abs(off) >= radiusMm) return sector(a, b, radiusMm);
   const half = Math.sqrt((radiusMm - off) * (radiusMm + off));
-  const clamp = (at: number): number => Math.min(Math.max(0, at), lengthMm);
-  const place = (at: number): Vec2 => [a[0] + (along[0] / lengthMm) * at, a[1] + (along[1] / lengthMm) * at];
-  const [enters, leaves] = [place(clamp(foot - half)), place(clamp(foot + half))];
+  const place = (at: number): Vec2 => {
+    // Ends as they are: seen from near the centre, their rounding would be a large angle.
+    if (at <= 0) return a;
+    if (at >= lengthMm) return b;
+    return [a[0] + (along[0] / lengthMm) * at, a[1] + (along[1] / lengthMm) * at];
+  };
+  const [enters, leaves] = [place(foot - half), place(foot + half)];
   return sector(a, enters, radiusMm) + cross2(enters, leaves) / 2 + sector(leaves, b, radiusMm);
 }
 

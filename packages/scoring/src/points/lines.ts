@@ -36,7 +36,9 @@ function timesIn(value: Millionths, per: Millionths, { rounding }: PointsRow): M
 }
 
 function limit(earned: Millionths, { capPoints, floorPoints }: PointsRow): Pick<PointsLine, 'points' | 'limited'> {
-  if (capPoints !== undefined && earned > toMillionths(capPoints)) return { points: capPoints, limited: 'cap' };
-  if (floorPoints !== undefined && earned < toMillionths(floorPoints)) return { points: floorPoints, limited: 'floor' };
+  const cap = capPoints === undefined ? earned : toMillionths(capPoints);
+  const floor = floorPoints === undefined ? earned : toMillionths(floorPoints);
+  if (earned > cap) return { points: fromMillionths(cap), limited: 'cap' };
+  if (earned < floor) return { points: fromMillionths(floor), limited: 'floor' };
   return { points: fromMillionths(earned), limited: null };
 }

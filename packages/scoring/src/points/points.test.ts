@@ -65,6 +65,12 @@ describe('points, row by row', () => {
     expect(pointsLines([table], facts({ height: 30 })).lines[0]?.limited).toBeNull();
   });
 
+  it('[P3] [R1] cap and floor are fixed to a millionth like all points', () => {
+    expect(earned(row(1, 1, 'none', { capPoints: 0.1 + 0.2 }), 7)).toBe(0.3);
+    const [line] = pointsLines([row(1, 1, 'none', { floorPoints: 0.1 + 0.2 })], facts({ height: 0 })).lines;
+    expect([line?.points, line?.limited]).toEqual([0.3, 'floor']);
+  });
+
   it('[P3] a row may take points, down to its floor', () => {
     const table = row(-2, 1, 'none', { floorPoints: -7 });
     expect(earned(table, 3)).toBe(-6);

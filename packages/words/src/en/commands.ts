@@ -12,6 +12,8 @@ export const commands = {
 Options of every command:
   --lang en|es                  language of the answer
 
+In the folder of Cairnmark, type npm run cairnmark -- for cairnmark: npm run cairnmark -- measure --lang es
+
 Lists are counted from 1. The command ends with 0 when all is well, with 1 when a file has a fault,
 with 2 when the command was not understood.
 `,
@@ -30,7 +32,8 @@ challenge file and the attempt files that belong to it. Without a file the demo 
   'help.measure': `cairnmark measure [FILE...] [--attempt ID] [--lang en|es]
 
 Shows all facts of one build with their workings. FILE is a class file; or name a challenge file and an
-attempt file; or none for the demo class. With more than one attempt, say which by its id.
+attempt file; or none for the demo class. With more than one attempt, say which by its id; without an id,
+the command lists them.
 
   --attempt ID   the build to show
 `,
@@ -45,30 +48,31 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
 `,
   // What is wrong with a call.
   'usage.command-unknown': 'There is no command "{name}". Use one of: {known}.',
-  'usage.option-unknown': 'There is no option "{name}" here. See: cairnmark help {command}',
-  'usage.option-alone': 'The option "{name}" needs a value after it. See: cairnmark help {command}',
+  'usage.option-unknown': 'There is no option "{name}" here. See: {help}',
+  'usage.option-alone': 'The option "{name}" needs a value after it. See: {help}',
   'usage.option-value': 'The option "{name}" cannot be "{value}". Use one of: {known}.',
-  'usage.option-no-value': 'The option "{name}" takes no value. See: cairnmark help {command}',
-  'usage.no-file': 'Which file? See: cairnmark help {command}',
-  'usage.no-files-here': 'This command reads no file. See: cairnmark help {command}',
+  'usage.option-no-value': 'The option "{name}" takes no value. See: {help}',
+  'usage.no-file': 'Which file? See: {help}',
+  'usage.no-files-here': 'This command reads no file. See: {help}',
   // What is wrong with a file, before it is read.
   'file.line': '{file}: {sentence}',
   'file.missing': 'There is no such file. Check the name.',
   'file.folder': 'This is a folder. Name a file in it.',
   'file.closed': 'This file cannot be opened. Check who may read it.',
   'file.too-large': 'This file is too large. At most {most} MB are read. Split it into smaller files.',
-  'file.not-utf8': 'The text of this file is not UTF-8. Save it again as UTF-8.',
+  'file.not-utf8': 'This is no text in UTF-8. Choose another file, or save it again as UTF-8.',
+  'file.empty': 'This file is empty. Choose another file.',
   'file.fine': '{file}: fine ({format}).',
   // Files that do not go together.
   'files.nothing-to-score':
-    'A {format} alone cannot be scored. Name a class file, or a challenge file with its attempts.',
+    'This file ({format}) cannot be scored alone. Name a class file, or a challenge file with its attempts.',
   'files.no-challenge': 'No challenge stands beside these attempts. Name its file too.',
   'files.two-challenges': 'This is a second challenge. Name one challenge file at a time.',
   'files.two-classes': 'This is a second class. Name one class file at a time.',
   'files.class-and-others': 'A class file holds all of it. Name it alone.',
   'files.no-attempt': 'There is no attempt in these files. Add an attempt file.',
-  'files.attempt-unknown': 'There is no attempt "{id}". Use one of: {known}.',
-  'files.attempt-which': 'There are several attempts. Say which with --attempt: {known}.',
+  'files.attempt-unknown': 'There is no attempt "{id}". Use one of:\n{known}',
+  'files.attempt-which': 'There are several attempts. Say which with --attempt and its id:\n{known}',
   // Scores.
   'score.invented': 'All data of this class is invented.',
   'score.order': 'Ranking: {order}.',
@@ -78,20 +82,30 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.day': 'Whole day',
   'score.total': 'Total: {total}',
   'score.none': 'not measured',
+  'score.best-of': 'best of {count} attempts',
+  'score.last-of': 'last of {count} attempts',
+  'score.chosen-of': 'chosen of {count} attempts',
+  'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
+  // Workings.
+  'working.letters': `Letters: V volume, S all surfaces, B base, L the sides without the bases, P perimeter of the base, l length, w width,
+h height, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
+R radius of the base under a smaller top, d how far the top stands in, q half of P, n how many, t 180° / n.`,
+  'working.digits':
+    'Workings go on with the full numbers. With the digits shown, the last one can come out a little different.',
   // Measures.
   'measure.title': '{group}, {challenge} ({attempt})',
   'measure.rules': 'Rules',
   'measure.stock': 'More than the kit has',
   'measure.source': '{value} ({source})',
   'measure.base': 'On the table means: {base}.',
-  'measure.counting': 'Counting {counting}.',
-  'measure.touching': 'Surfaces nearer than {contact} touch.',
+  'measure.counting': 'How things are counted: {counting}.',
+  'measure.touching': 'Surfaces less than {contact} apart count as touching.',
   'measure.gap-allowance': 'From above, gaps up to {gap} count as closed.',
   'measure.no-gaps': 'No gap was closed.',
   // Solids.
   'solids.sizes': 'Sizes: {sizes}.',
-  'solids.or': '{size}, or {others}',
+  'solids.or': '{size} or {other}',
   'solids.whole': '{size}, a whole number',
   'solids.example': 'With {sizes}:',
   'solids.counts': '{counts}.',

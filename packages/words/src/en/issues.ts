@@ -5,7 +5,8 @@ import type { IssueTexts } from '../keys.ts';
 
 export const issues = {
   // The text of a file.
-  'not-json': 'This is not JSON at line {line}, column {column}. Look there for a missing comma, quote or bracket.',
+  'not-json':
+    'The file cannot be read on from line {line}, column {column} (not JSON). Look there for a missing comma, quote or bracket.',
   'duplicate-key': 'This key stands here twice. Keep one of the two.',
   'too-deep': 'Lists stand in lists more than {most} deep. Export the file again.',
   'too-many-values': 'The file holds more than {most} values. Export the file again, or split it.',
@@ -21,9 +22,9 @@ export const issues = {
   // The shape of each value.
   missing: 'This is missing. Write it in.',
   'unknown-key': 'This key is not known here. Check its spelling, or take it out.',
-  'wrong-type': 'Here stands {received}. Write {expected}.',
-  'not-one-of': 'Here stands "{received}". Use one of: {allowed}.',
-  'not-finite': 'This is no number that can be counted with. Write an ordinary number.',
+  'wrong-type': 'This is {received}. Write {expected}.',
+  'not-one-of': 'This says "{received}". Use one of: {allowed}.',
+  'not-finite': 'No one can calculate with this number. Write an ordinary number.',
   'not-whole': 'This must be a whole number. Leave out the decimals.',
   'too-small': 'This number is too small. Write {least} or more.',
   'not-above': 'This number is too small. Write more than {moreThan}.',
@@ -40,7 +41,7 @@ export const issues = {
   'size-missing': 'This size is missing. Measure it and write it in, in mm.',
   'size-unknown': 'This solid has no size of that name. Check the spelling, or take it out.',
   'size-not-positive': 'A size must be more than 0 mm. Here it is {sizeMm}. Measure again.',
-  'size-not-finite': 'This size is no number that can be counted with. Measure again.',
+  'size-not-finite': 'No one can calculate with this size. Measure again.',
   'size-too-large': 'This size is too large: {sizeMm}. At most {mostMm} is allowed. Is it in mm?',
   'size-too-small': 'This size is too small: {sizeMm}. At least {leastMm} is needed. Is it in mm?',
   'size-given-twice': 'This size is already given by "{first}". Keep one of the two.',
@@ -53,7 +54,7 @@ export const issues = {
   // A layout.
   'kind-unknown': 'The kit has no kind "{kind}". Use a kind of the kit, or add it there.',
   'resting-unknown': 'A piece of the kind "{kind}" cannot rest on "{resting}". Use one of: {known}.',
-  'position-not-finite': 'This place is no number that can be counted with: {value}. Put the piece down again.',
+  'position-not-finite': 'No one can calculate with this place: {value}. Put the piece down again.',
   'position-too-far': 'The piece lies {valueMm} away. At most {limitMm} is allowed. Put it nearer.',
   overlaps: 'This piece runs {depthMm} into piece {other}. Move it aside, or stack it on top.',
   'too-many-pieces': 'The build has {count} pieces. At most {limit} are allowed. Split it.',
@@ -67,7 +68,7 @@ export const issues = {
   'height-source-missing': 'No height counts here. Name at least one of: ruler, photo, model.',
   'number-out-of-range': 'The number {value} is not allowed here. Write {least} or more.',
   'number-not-between': 'The number {value} is not allowed here. Write a number from {least} to {most}.',
-  'number-not-finite': 'With the number {value} nobody can count. Write an ordinary number.',
+  'number-not-finite': 'No one can calculate with the number {value}. Write an ordinary number.',
   'cap-below-floor': 'The most points ({cap}) are fewer than the least points ({floor}). Swap them.',
   'mark-twice': '{judge} has marked "{criterion}" twice. Keep one of the two marks.',
   'time-not-valid': '"{at}" is no date and time. Write it like 2026-03-05T10:20:00+01:00.',

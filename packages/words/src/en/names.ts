@@ -135,9 +135,9 @@ export const names = {
     dome: 'dome',
   },
   counting: {
-    'flat-only': 'A: flat faces and straight edges only; the tip of a cone is no corner',
-    'flat-and-curved-apart': 'B: flat faces, curved surfaces counted apart; the tip of a cone is a corner',
-    'all-surfaces': 'C: every surface is a face, every rim is an edge; the tip of a cone is a corner',
+    'flat-only': 'flat faces and straight edges only; the tip of a cone is no corner',
+    'flat-and-curved-apart': 'flat faces are faces, curved surfaces are counted apart; the tip of a cone is a corner',
+    'all-surfaces': 'every surface is a face, every rim is an edge; the tip of a cone is a corner',
   },
   base: {
     'outline-of-pieces-on-table': 'outline of the pieces that touch the table',
@@ -147,8 +147,15 @@ export const names = {
   contact: { face: 'on a face', line: 'on a line', point: 'on a point' },
   sources: { predicted: 'worked out', observed: 'measured', decided: 'decided', judged: 'judged' },
   rounding: { none: 'not rounded', down: 'rounded down', nearest: 'rounded to the nearest', up: 'rounded up' },
+  formats: {
+    class: 'class',
+    kit: 'kit',
+    challenge: 'challenge',
+    attempt: 'attempt',
+    report: 'report',
+  },
   jsonTypes: {
-    string: 'a text',
+    string: 'a text in quotation marks',
     number: 'a number',
     boolean: 'true or false',
     array: 'a list',

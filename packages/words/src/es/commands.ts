@@ -14,6 +14,8 @@ export const commands: CommandTexts = {
 Opciones de todas las órdenes:
   --lang en|es                    idioma de la respuesta
 
+En la carpeta de Cairnmark, escribe npm run cairnmark -- por cairnmark: npm run cairnmark -- measure --lang es
+
 Las listas se cuentan desde 1. La orden acaba con 0 si todo va bien, con 1 si un archivo tiene un fallo
 y con 2 si no se entendió la orden.
 `,
@@ -33,7 +35,7 @@ reto y los archivos de intentos que le corresponden. Sin archivo se puntúa la c
 
 Muestra todos los datos de una construcción con sus cálculos. ARCHIVO es un archivo de clase; o nombra un
 archivo de reto y uno de intento; o ninguno para la clase de muestra. Si hay más de un intento, di cuál
-por su identificador.
+por su identificador; sin él, la orden los lista.
 
   --attempt ID   la construcción que se muestra
 `,
@@ -47,29 +49,30 @@ aceptan en su lugar, cuántas caras, aristas y vértices tiene, y sobre qué lad
 Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
 `,
   'usage.command-unknown': 'No hay ninguna orden "{name}". Usa una de estas: {known}.',
-  'usage.option-unknown': 'Aquí no hay ninguna opción "{name}". Mira: cairnmark help {command}',
-  'usage.option-alone': 'La opción "{name}" necesita un valor detrás. Mira: cairnmark help {command}',
+  'usage.option-unknown': 'Aquí no hay ninguna opción "{name}". Mira: {help}',
+  'usage.option-alone': 'La opción "{name}" necesita un valor detrás. Mira: {help}',
   'usage.option-value': 'La opción "{name}" no puede ser "{value}". Usa una de estas: {known}.',
-  'usage.option-no-value': 'La opción "{name}" no lleva valor. Mira: cairnmark help {command}',
-  'usage.no-file': '¿Qué archivo? Mira: cairnmark help {command}',
-  'usage.no-files-here': 'Esta orden no lee ningún archivo. Mira: cairnmark help {command}',
+  'usage.option-no-value': 'La opción "{name}" no lleva valor. Mira: {help}',
+  'usage.no-file': '¿Qué archivo? Mira: {help}',
+  'usage.no-files-here': 'Esta orden no lee ningún archivo. Mira: {help}',
   'file.line': '{file}: {sentence}',
   'file.missing': 'No existe ese archivo. Revisa el nombre.',
   'file.folder': 'Esto es una carpeta. Nombra un archivo que esté dentro.',
   'file.closed': 'Este archivo no se puede abrir. Revisa quién puede leerlo.',
   'file.too-large':
     'Este archivo es demasiado grande. Se leen {most} MB como máximo. Divídelo en archivos más pequeños.',
-  'file.not-utf8': 'El texto de este archivo no es UTF-8. Guárdalo otra vez como UTF-8.',
+  'file.not-utf8': 'Esto no es un texto en UTF-8. Elige otro archivo o guárdalo otra vez como UTF-8.',
+  'file.empty': 'Este archivo está vacío. Elige otro archivo.',
   'file.fine': '{file}: está bien ({format}).',
   'files.nothing-to-score':
-    'Un archivo {format} solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
+    'Este archivo ({format}) solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
   'files.no-challenge': 'Junto a estos intentos falta el reto. Nombra también su archivo.',
   'files.two-challenges': 'Este es un segundo reto. Nombra un solo archivo de reto.',
   'files.two-classes': 'Esta es una segunda clase. Nombra un solo archivo de clase.',
   'files.class-and-others': 'Un archivo de clase lo tiene todo. Nómbralo solo.',
   'files.no-attempt': 'En estos archivos no hay ningún intento. Añade un archivo de intento.',
-  'files.attempt-unknown': 'No hay ningún intento "{id}". Usa uno de estos: {known}.',
-  'files.attempt-which': 'Hay varios intentos. Di cuál con --attempt: {known}.',
+  'files.attempt-unknown': 'No hay ningún intento "{id}". Usa uno de estos:\n{known}',
+  'files.attempt-which': 'Hay varios intentos. Di cuál con --attempt y su identificador:\n{known}',
   'score.invented': 'Todos los datos de esta clase son inventados.',
   'score.order': 'Orden: {order}.',
   'score.not-ranked': 'Sin puesto',
@@ -78,18 +81,28 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'score.day': 'Todo el día',
   'score.total': 'Total: {total}',
   'score.none': 'sin medir',
+  'score.best-of': 'el mejor de {count} intentos',
+  'score.last-of': 'el último de {count} intentos',
+  'score.chosen-of': 'elegido entre {count} intentos',
+  'score.another-counts': 'Cuenta otro intento del grupo.',
   'score.no-result': 'sin resultado',
+  'working.letters': `Letras: V volumen, S todas las superficies, B base, L los lados sin las bases, P perímetro de la base, l largo, w ancho,
+h altura, s altura inclinada, a y b aristas, r radio (en una pirámide: del centro de la base a su lado),
+R radio de la base bajo una parte de arriba menor, d cuánto entra la parte de arriba, q la mitad de P, n cuántos,
+t 180° / n.`,
+  'working.digits':
+    'Los cálculos siguen con los números completos. Con las cifras que se ven, la última puede variar un poco.',
   'measure.title': '{group}, {challenge} ({attempt})',
   'measure.rules': 'Reglas',
   'measure.stock': 'Más de lo que tiene el juego',
   'measure.source': '{value} ({source})',
   'measure.base': 'Sobre la mesa quiere decir: {base}.',
-  'measure.counting': 'Se cuenta según {counting}.',
-  'measure.touching': 'Dos superficies a menos de {contact} se tocan.',
+  'measure.counting': 'Cómo se cuenta: {counting}.',
+  'measure.touching': 'Dos superficies a menos de {contact} cuentan como si se tocaran.',
   'measure.gap-allowance': 'Desde arriba, los huecos de hasta {gap} cuentan como cerrados.',
   'measure.no-gaps': 'No se cerró ningún hueco.',
   'solids.sizes': 'Medidas: {sizes}.',
-  'solids.or': '{size}, o bien {others}',
+  'solids.or': '{size} o bien {other}',
   'solids.whole': '{size}, un número entero',
   'solids.example': 'Con {sizes}:',
   'solids.counts': '{counts}.',

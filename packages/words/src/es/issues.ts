@@ -4,7 +4,7 @@ import type { IssueTexts } from '../keys.ts';
 
 export const issues: IssueTexts = {
   'not-json':
-    'Esto no es JSON en la línea {line}, columna {column}. Busca ahí una coma, unas comillas o un corchete que falte.',
+    'El archivo no se puede leer desde la línea {line}, columna {column} (no es JSON). Busca ahí una coma, unas comillas o un corchete que falte.',
   'duplicate-key': 'Esta clave está aquí dos veces. Deja solo una.',
   'too-deep': 'Hay listas dentro de listas a más de {most} niveles. Exporta el archivo otra vez.',
   'too-many-values': 'El archivo tiene más de {most} valores. Expórtalo otra vez o divídelo.',

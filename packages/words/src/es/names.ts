@@ -131,9 +131,10 @@ export const names: NameTables = {
     dome: 'la cúpula',
   },
   counting: {
-    'flat-only': 'A: solo caras planas y aristas rectas; la punta de un cono no es esquina',
-    'flat-and-curved-apart': 'B: caras planas, y superficies curvas contadas aparte; la punta de un cono es esquina',
-    'all-surfaces': 'C: toda superficie es cara, todo borde es arista; la punta de un cono es esquina',
+    'flat-only': 'solo caras planas y aristas rectas; la punta de un cono no es esquina',
+    'flat-and-curved-apart':
+      'las caras planas son caras, las superficies curvas se cuentan aparte; la punta de un cono es esquina',
+    'all-surfaces': 'toda superficie es cara, todo borde es arista; la punta de un cono es esquina',
   },
   base: {
     'outline-of-pieces-on-table': 'contorno de las piezas que tocan la mesa',
@@ -148,8 +149,15 @@ export const names: NameTables = {
     nearest: 'redondeado',
     up: 'redondeado hacia arriba',
   },
+  formats: {
+    class: 'clase',
+    kit: 'juego de piezas',
+    challenge: 'reto',
+    attempt: 'intento',
+    report: 'informe',
+  },
   jsonTypes: {
-    string: 'un texto',
+    string: 'un texto entre comillas',
     number: 'un número',
     boolean: 'true o false',
     array: 'una lista',

@@ -3,7 +3,7 @@
 
 import type { Expr, Quantity, Step } from '../../kernel/formula.ts';
 import { step, sum, sym } from '../../kernel/formula.ts';
-import { SAME_LEVEL_MM } from '../../kernel/tolerance.ts';
+import { SAME_LENGTH_MM } from '../../kernel/tolerance.ts';
 import { mm } from '../../solids/types.ts';
 import type { PlacedPiece, Stack } from '../../stack/types.ts';
 import type { MeasureDefinition } from '../measure.ts';
@@ -32,7 +32,7 @@ function towerBelow(top: PlacedPiece, stack: Stack): readonly PlacedPiece[] | nu
   let piece: PlacedPiece | undefined = top;
   while (piece !== undefined) {
     tower.unshift(piece);
-    if (Math.abs(piece.bottomMm) <= SAME_LEVEL_MM) return tower;
+    if (Math.abs(piece.bottomMm) <= SAME_LENGTH_MM) return tower;
     piece = carrierOf(piece, stack);
   }
   return null;
@@ -42,7 +42,7 @@ function carrierOf(piece: PlacedPiece, stack: Stack): PlacedPiece | undefined {
   return stack.supports
     .filter((support) => support.upper === piece.index)
     .map(({ lower }) => (lower === 'table' ? undefined : stack.pieces[lower]))
-    .find((lower) => lower !== undefined && Math.abs(piece.bottomMm - lower.topMm) <= SAME_LEVEL_MM);
+    .find((lower) => lower !== undefined && Math.abs(piece.bottomMm - lower.topMm) <= SAME_LENGTH_MM);
 }
 
 function sumOfTower(tower: readonly PlacedPiece[]): { value: number; working: Working } {

@@ -1,0 +1,32 @@
+// Do the pieces make sense: every kind of the kit, and every size that a group read off its own, makes a solid. Lengths mm.
+
+import type { SolidSpec } from '@cairnmark/geometry';
+import { makeSolid } from '@cairnmark/geometry';
+import type { Group, Kit } from '../types.ts';
+import type { Path } from './checks.ts';
+import { idsTwice } from './checks.ts';
+import type { EngineIssue } from './issues.ts';
+
+/** Everything that is wrong with the kit, which stands at `path`. */
+export function kitIssues({ kinds }: Kit, path: Path): EngineIssue[] {
+  return [
+    ...idsTwice(kinds, [...path, 'kinds']),
+    ...kinds.flatMap(({ solid }, k) => sizeIssues(solid, [...path, 'kinds', k, 'solid', 'sizes'])),
+  ];
+}
+
+/** A group's own sizes must make the solid of that kind in every kit that has it. The group stands at `path`. */
+export function ownSizeIssues({ measured }: Group, kits: readonly Kit[], path: Path): EngineIssue[] {
+  return Object.entries(measured).flatMap(([id, sizes]) => {
+    const solids = new Set(kits.flatMap(({ kinds }) => kinds.filter((kind) => kind.id === id)).map(solidOf));
+    return [...solids].flatMap((solid) => sizeIssues({ solid, sizes }, [...path, 'measured', id]));
+  });
+}
+
+const solidOf = ({ solid }: Kit['kinds'][number]) => solid.solid;
+
+/** The paths of makeSolid begin with "sizes", which stands in `path` in its own way. */
+function sizeIssues(spec: SolidSpec, path: Path): EngineIssue[] {
+  const made = makeSolid(spec);
+  return made.ok ? [] : made.issues.map((issue) => ({ ...issue, path: [...path, ...issue.path.slice(1)] }));
+}
