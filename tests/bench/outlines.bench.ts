@@ -10,7 +10,7 @@ import polygonClipping from 'polygon-clipping';
 import type { Dice } from '../reference/dice.ts';
 import { diceOf, times } from '../reference/dice.ts';
 import { box, disc, ngon } from '../reference/outline-shapes.ts';
-import type { Report } from './measure.ts';
+import type { Report, Way } from './measure.ts';
 import { interleave } from './measure.ts';
 
 export const name = 'union of outlines: time of the boundary walk over that of a library';
@@ -36,7 +36,7 @@ export async function run(report: Report): Promise<void> {
       const outlines = times(count, () => kind(dice, SPREAD_MM * Math.sqrt(count)));
       const rings = outlines.map(ringOf);
       const paths = rings.map((ring) => ring.map(([x, y]) => ({ x, y })));
-      const ways = {
+      const ways: Record<string, Way> & { walk: Way } = {
         walk: () => unionFacts(outlines, CONTACT),
         clipper: () =>
           Clipper.unionD(paths, [], FillRule.NonZero, 6).reduce((sum, path) => sum + Clipper.areaD(path), 0),

@@ -14,11 +14,14 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
     challenge: challenge.name,
     attempt: report.attempt,
   });
+  const head = [title, ...(record.invented ? [words.say('score.invented')] : []), ''];
+  const { kind: state } = report.state;
+  if (state === 'absent' || state === 'not-taking-part') {
+    return [...head, classWords.out({ code: state }, report, challenge.requirements)].join('\n');
+  }
   const scene = { challenge, words: classWords };
   return [
-    title,
-    ...(record.invented ? [words.say('score.invented')] : []),
-    '',
+    ...head,
     ...report.facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
     ...wayOfMeasuring(report, challenge, classWords, words),

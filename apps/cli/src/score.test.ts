@@ -177,4 +177,10 @@ describe('measure', () => {
       /^There is no attempt "nobody"\. Use one of:\n {2}tall-light-puffins-0920 +Puffins +Tall Light\n/,
     );
   });
+
+  it('says of a group that was absent nothing but that', () => {
+    const { code, out } = tried(['measure', '--attempt', 'harbour-wall-petrels-1124']);
+    expect(code).toBe(0);
+    expect(out.split('\n').slice(2)).toEqual(['', 'Absent: no result. That is not 0.', '']);
+  });
 });

@@ -5,7 +5,7 @@ export type { Totals } from './day/results.ts';
 export type { PointsTable } from './points/lines.ts';
 export { pointsLines } from './points/lines.ts';
 export { pointsTolerance } from './points/tolerance.ts';
-export { rank } from './ranking/rank.ts';
+export { leaders, rank } from './ranking/rank.ts';
 export { costOfBroken, requirementLines } from './requirements/lines.ts';
 export { FIXED_TO } from './rounding/fixed.ts';
 export { roundTo } from './rounding/round.ts';

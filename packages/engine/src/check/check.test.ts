@@ -1,6 +1,6 @@
 import type { MeasureId } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
-import { attempt, challenge, classOf, group, KIT, numbersOnly } from '../../../../tests/reference/small-class.ts';
+import { attempt, challenge, classOf, group, KIT, laid, numbersOnly } from '../../../../tests/reference/small-class.ts';
 import type { Attempt, Challenge } from '../types.ts';
 import { attemptIssues } from './attempt.ts';
 import { challengeIssues } from './challenge.ts';
@@ -60,6 +60,39 @@ describe('a challenge', () => {
       ['id-twice', 'points.1.id'],
       ['id-twice', 'requirements.1.id'],
     ]);
+  });
+
+  it('has pieces that are solids, used or not', () => {
+    const kinds = KIT.kinds.map((kind) => ({ ...kind, solid: { ...kind.solid, sizes: { edge: -3 } } }));
+    expect(ofChallenge({ kit: { ...KIT, kinds } })).toEqual([
+      ['size-missing', 'kit.kinds.0.solid.sizes.length'],
+      ['size-missing', 'kit.kinds.0.solid.sizes.width'],
+      ['size-missing', 'kit.kinds.0.solid.sizes.height'],
+      ['size-unknown', 'kit.kinds.0.solid.sizes.edge'],
+      ['size-not-positive', 'kit.kinds.1.solid.sizes.edge'],
+    ]);
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, 1e308, -1e308])('is not reckoned with %s', (n) => {
+    expect(
+      ofChallenge({
+        gapAllowanceMm: n,
+        measuringErrorMm: n,
+        points: [{ ...ROW, points: n, per: n, capPoints: n }],
+        requirements: [{ id: 'rule', kind: 'judged', text: 'No tape', consequence: { kind: 'costs', points: n } }],
+        ranking: { first: { ...HEIGHT, roundTo: n }, tieBreaks: [] },
+      }),
+    ).toEqual(
+      [
+        'gapAllowanceMm',
+        'measuringErrorMm',
+        'points.0.points',
+        'points.0.per',
+        'points.0.capPoints',
+        'requirements.0.consequence.points',
+        'ranking.first.roundTo',
+      ].map((path) => ['number-out-of-range', path]),
+    );
   });
 
   it('can be reckoned with', () => {
@@ -137,6 +170,27 @@ describe('an attempt', () => {
     });
   });
 
+  it('has pieces of kinds that there are, whatever became of the build', () => {
+    expect(ofAttempt({ layout: laid('slab', 'cone') })).toEqual([['kind-unknown', 'layout.pieces.1.kind']]);
+    const state = { kind: 'absent' } as const;
+    expect(ofAttempt({ state, layout: numbersOnly('cone') })).toEqual([['kind-unknown', 'layout.pieces.0']]);
+  });
+
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, 1e308, -1e308])('is not reckoned with %s', (n) => {
+    const by = { by: 'teacher', reason: 'seen', at: '2026-03-05T10:50:00+01:00' };
+    expect(
+      ofAttempt({
+        observed: { heightReadingsMm: [n], photoHeightMm: n },
+        decisions: [{ ...by, measure: 'volume', value: n }],
+        adjustments: [{ ...by, points: n }],
+      }),
+    ).toEqual(
+      ['observed.heightReadingsMm.0', 'observed.photoHeightMm', 'decisions.0.value', 'adjustments.0.points'].map(
+        (path) => ['number-out-of-range', path],
+      ),
+    );
+  });
+
   it('answers rules that a person judges', () => {
     expect(ofAttempt({ answers: { 'no-tape': false, few: true, other: true } }, judging)).toEqual([
       ['requirement-unknown', 'answers.few'],
@@ -196,6 +250,24 @@ describe('a class', () => {
       ['height-source-missing', 'challenges.1.heightCounts'],
       ['kind-unknown', 'groups.0.measured.cone'],
       ['time-not-valid', 'attempts.0.at'],
+    ]);
+  });
+
+  it('has groups whose own sizes make the solid of every kit that has the kind', () => {
+    const box = KIT.kinds.map((kind) =>
+      kind.id === 'cube' ? { ...kind, solid: { solid: 'sphere' as const, sizes: { radius: 35 } } } : kind,
+    );
+    const record = classOf({
+      groups: [
+        group('terns', { cube: { edge: 49 } }),
+        group('puffins', { slab: { length: 60, width: 40, height: 0 } }),
+      ],
+      challenges: [challenge(), challenge({ id: 'low', kit: { ...KIT, kinds: box } })],
+    });
+    expect(told(classIssues(record))).toEqual([
+      ['size-missing', 'groups.0.measured.cube.radius'],
+      ['size-unknown', 'groups.0.measured.cube.edge'],
+      ['size-not-positive', 'groups.1.measured.slab.height'],
     ]);
   });
 

@@ -1,7 +1,7 @@
 // Which attempt of a group counts: the best, the last or the chosen one, as the challenge says. Rules [A3], [A6] to [A8]
 // of the rules of scoring. The order in which reports are handed in decides nothing.
 
-import { rank } from '@cairnmark/scoring';
+import { leaders } from '@cairnmark/scoring';
 import { secondsOf } from '../instant.ts';
 import type { Challenge, Group, Report } from '../types.ts';
 import { entryOf } from './entry.ts';
@@ -35,11 +35,8 @@ function countingReport(reports: readonly Report[], challenge: Challenge): Repor
 
 /** Those that the ranking puts first; all of them when none takes a place. */
 function firstPlaced(reports: readonly Report[], challenge: Challenge): readonly Report[] {
-  const standings = rank(
-    reports.map((report) => entryOf(report, challenge, report.attempt)),
-    challenge.ranking,
-  );
-  const first = new Set(standings.filter(({ place }) => place === 1).map(({ group }) => group));
+  const entries = reports.map((report) => entryOf(report, challenge, report.attempt));
+  const first = new Set(leaders(entries, challenge.ranking).map(({ group }) => group));
   return first.size === 0 ? reports : reports.filter(({ attempt }) => first.has(attempt));
 }
 

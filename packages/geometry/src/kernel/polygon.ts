@@ -2,18 +2,21 @@
 // Areas by the shoelace formula (Meister 1769), clipping by half-planes one after another (Sutherland and Hodgman 1974).
 
 import type { Vec2 } from './vec.ts';
-import { cross2, length2, sub2 } from './vec.ts';
+import { cross2, sub2 } from './vec.ts';
 
 /** The area inside a ring, mm2: positive when it runs counter-clockwise, negative when clockwise. */
 export function signedAreaMm2(ring: readonly Vec2[]): number {
   const [first] = ring;
   if (first === undefined) return 0;
   let twiceMm2 = 0;
-  let [beforeX, beforeY] = [0, 0];
+  let beforeX = 0;
+  let beforeY = 0;
   for (const corner of ring) {
-    const [x, y] = sub2(corner, first);
+    const x = corner[0] - first[0];
+    const y = corner[1] - first[1];
     twiceMm2 += beforeX * y - beforeY * x;
-    [beforeX, beforeY] = [x, y];
+    beforeX = x;
+    beforeY = y;
   }
   return twiceMm2 / 2;
 }
@@ -23,7 +26,11 @@ export function ringLengthMm(ring: readonly Vec2[]): number {
   let lengthMm = 0;
   let before = ring.at(-1);
   for (const corner of ring) {
-    if (before !== undefined) lengthMm += length2(sub2(corner, before));
+    if (before !== undefined) {
+      const dx = corner[0] - before[0];
+      const dy = corner[1] - before[1];
+      lengthMm += Math.sqrt(dx * dx + dy * dy);
+    }
     before = corner;
   }
   return lengthMm;

@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { share } from '../../../../tests/tools/share.ts';
 import { pointsLines } from '../points/lines.ts';
 import type { Entry, Facts, PointsRow, RankingRule, Standing } from '../types.ts';
-import { rank } from './rank.ts';
+import { leaders, rank } from './rank.ts';
 
 const runs = share(10_000, 500);
 const STEP = 10_000_000; // 10 mm in millionths
@@ -52,6 +52,17 @@ describe('laws of ranking', () => {
         }
       }),
       { seed: 4131, numRuns: runs },
+    );
+  });
+
+  it('[K1] the leaders are those at the first place (seed 4138)', () => {
+    fc.assert(
+      fc.property(klass, (builds) => {
+        const ranked = rank(builds.map(entryOf), RULE).filter(({ place }) => place === 1);
+        const names = leaders(builds.map(entryOf), RULE).map(({ group }) => group);
+        expect([...names].sort()).toEqual(ranked.map(({ group }) => group).sort());
+      }),
+      { seed: 4138, numRuns: runs },
     );
   });
 

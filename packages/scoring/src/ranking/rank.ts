@@ -27,6 +27,15 @@ export function rank(entries: readonly Entry[], rule: RankingRule): Standing[] {
   ];
 }
 
+/** The entries at the first place, without a look at the other places; none when every entry is out. */
+export function leaders(entries: readonly Entry[], rule: RankingRule): readonly Entry[] {
+  const runners = entries.map((entry) => runnerOf(entry, rule)).filter(({ out }) => out === null);
+  const [first, ...others] = runners;
+  if (first === undefined) return [];
+  const best = others.reduce((ahead, one) => (compareKeys(one.keys, ahead.keys) < 0 ? one : ahead), first);
+  return runners.filter(({ keys }) => compareKeys(keys, best.keys) === 0).map(({ entry }) => entry);
+}
+
 interface Runner {
   readonly group: string;
   readonly entry: Entry;
