@@ -54,12 +54,13 @@ function observedBy(
 
 /**
  * The mean of the readings. One reading carries the error that the challenge states; several show it themselves, as half
- * their range, which is never less than what the divisions of the ruler leave open (JCGM 100:2008, F.2.2.1).
+ * their range. It is never less than what the divisions of the ruler leave open (JCGM 100:2008, F.2.2.1; from memory):
+ * a ruler of whole inches cannot tell 3 mm.
  */
 function meanReading(readings: readonly number[], challenge: Challenge): ObservedValue {
   const value = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
   const resolution = (COVERAGE * rulerOf(challenge.ruler).stepMm) / Math.sqrt(12);
   const halfRange = (Math.max(...readings) - Math.min(...readings)) / 2;
-  const tolerance = readings.length === 1 ? challenge.measuringErrorMm : Math.max(halfRange, resolution);
-  return { value, tolerance, readings };
+  const spread = readings.length === 1 ? challenge.measuringErrorMm : halfRange;
+  return { value, tolerance: Math.max(spread, resolution), readings };
 }
