@@ -61,7 +61,7 @@ describe('readings of the ruler', () => {
 
   it('one reading never claims more than the divisions of its ruler: whole inches leave 2 x 25.4 / root 12 open', () => {
     const { tolerance } = heightOf({ heightReadingsMm: [139] }, challenge({ ruler: 'inch', measuringErrorMm: 3 }));
-    expectNear(tolerance, 14.66469684745979, { relative: 1e-12 });
+    expectNear(tolerance, 25.4 / Math.sqrt(3), { relative: 1e-12 });
   });
 
   it('one reading carries the error that the challenge states', () => {

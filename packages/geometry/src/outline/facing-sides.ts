@@ -3,6 +3,7 @@
 import { FACING_RAD } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { Side } from './edge.ts';
+import { leftOf } from './edge.ts';
 import type { Span } from './spans.ts';
 
 export interface GapLimits {
@@ -22,7 +23,8 @@ export interface Gap {
  * half-way between their directions. Undefined when there is none, when they coincide, or are too far from parallel.
  */
 export function gapBetween(side: Side, other: Side, { reachMm, noiseMm }: GapLimits): Gap | undefined {
-  if (side.ux * other.ux + side.uy * other.uy > -Math.cos(FACING_RAD)) return undefined;
+  if (side.ux * other.ux + side.uy * other.uy > FACING_COSINE || isOutOfReach(side, other, reachMm, noiseMm))
+    return undefined;
   const [ux, uy] = middleDirection(side, other);
   const along = (x: number, y: number): number => (x - side.ax) * ux + (y - side.ay) * uy;
   const up = (x: number, y: number): number => (y - side.ay) * ux - (x - side.ax) * uy;
@@ -39,6 +41,15 @@ export function gapBetween(side: Side, other: Side, { reachMm, noiseMm }: GapLim
   const onSide = (x: number): number => x / sideEnd;
   const onOther = (x: number): number => (x - otherStart) / (otherEnd - otherStart);
   return { onSide: { from: onSide(from), to: onSide(to) }, onOther: { from: onOther(to), to: onOther(from) } };
+}
+
+const FACING_COSINE = -Math.cos(FACING_RAD);
+
+/** True when the whole of `other` lies behind the line of `side`, or further before it than any gap. */
+function isOutOfReach(side: Side, other: Side, reachMm: number, noiseMm: number): boolean {
+  const start = -leftOf(side, other.ax, other.ay);
+  const end = -leftOf(side, other.bx, other.by);
+  return (start <= noiseMm && end <= noiseMm) || Math.min(start, end) > 2 * reachMm;
 }
 
 /** The part of a span on which a linear function lies between 0 and `most`. */
