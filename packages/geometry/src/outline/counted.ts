@@ -4,7 +4,7 @@
 import type { Foot } from './closest.ts';
 import type { Contacts } from './contacts.ts';
 import type { Filling } from './fillings.ts';
-import { fillingsOf } from './gaps.ts';
+import { fillingsOf } from './fillings.ts';
 import type { NarrowPlace } from './links.ts';
 import { linksAt, narrowPlaces } from './links.ts';
 import { nearBoxes } from './near.ts';

@@ -29,13 +29,40 @@ export interface Filling {
 }
 
 /** A polygon with what is free of its boundary. */
-export interface FreePolygon {
+interface FreePolygon {
   readonly piece: PolygonPiece;
   readonly left: EdgesLeft;
 }
 
+/** All fillings between pieces near each other; `joins` is told of every two pieces that get one. */
+export function fillingsOf(
+  pieces: readonly Piece[],
+  left: readonly EdgesLeft[],
+  near: readonly (readonly number[])[],
+  limits: GapLimits,
+  joins: (i: number, j: number) => void,
+): readonly Filling[] {
+  const fillings: Filling[] = [];
+  pieces.forEach((a, i) => {
+    for (const j of near[i] ?? []) {
+      const b = pieces[j];
+      if (j <= i || a.kind === 'disc' || b === undefined || b.kind === 'disc') continue;
+      const nearPieces = (): readonly Piece[] => (near[i] ?? []).flatMap((k) => pieces[k] ?? []);
+      const found = fillingsBetween(
+        { piece: a, left: left[i] ?? [] },
+        { piece: b, left: left[j] ?? [] },
+        nearPieces,
+        limits,
+      );
+      if (found.length > 0) joins(i, j);
+      fillings.push(...found);
+    }
+  });
+  return fillings;
+}
+
 /** The fillings between two polygons; `near` are the pieces that may stand between them. */
-export function fillingsBetween(
+function fillingsBetween(
   a: FreePolygon,
   b: FreePolygon,
   near: () => readonly Piece[],

@@ -33,6 +33,12 @@ export function loopsOf(strands: readonly Strand[], touchingMm: number): readonl
   return loops;
 }
 
+/**
+ * The width of a hole: four areas by the way round. Of a disc it is the diameter, of a square the side, of a long wedge the
+ * height at its wide end.
+ */
+export const widthOf = (loop: Loop): number => (-4 * loop.signedAreaMm2) / loop.wayMm;
+
 function loopOf(strands: readonly Strand[], touchingMm: number): Loop {
   let signedAreaMm2 = 0;
   let lengthMm = 0;

@@ -5,7 +5,8 @@ import { box, disc, moved, polygon, shift } from '../../../../tests/reference/ou
 import { UNION_FIGURES } from '../../../../tests/reference/union-figures.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import { CONTACT_MM } from '../kernel/tolerance.ts';
-import { unionFacts, unionLoops } from './union-facts.ts';
+import { unionFacts } from './union-facts.ts';
+import { unionLoops } from './union-loops.ts';
 
 const EXACT = { contactMm: 0, gapAllowanceMm: 0 };
 const CONTACT = { contactMm: CONTACT_MM, gapAllowanceMm: CONTACT_MM };

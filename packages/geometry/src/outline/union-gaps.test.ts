@@ -2,7 +2,16 @@
 // a link adds its line twice; neither changes the area.
 
 import { describe, expect, it } from 'vitest';
-import { box, disc, moved, ngon, polygon, shift, turn } from '../../../../tests/reference/outline-shapes.ts';
+import {
+  box,
+  disc,
+  moved,
+  ngon,
+  perimeterOf,
+  polygon,
+  shift,
+  turn,
+} from '../../../../tests/reference/outline-shapes.ts';
 import { expectNear, expectPointNear } from '../../../../tests/tools/within.ts';
 import { CONTACT_MM } from '../kernel/tolerance.ts';
 import type { UnionFacts } from './union-facts.ts';
@@ -148,6 +157,61 @@ it('a post in a gap is part of the filling', () => {
   expect([facts.parts, facts.holes]).toEqual([1, 0]);
 });
 
+it('sides do not face each other through a third piece', () => {
+  const facts = withGaps([box(0, 0, 50, 30), box(50.4, 0, 1, 30), box(51.8, 0, 50, 30)], 2);
+  expectNear(facts.outerPerimeterMm, 160 + 62 + 160 - 4 * 30 + 4 * 0.4, LENGTH);
+  expect(facts.gaps.map(({ widthMm }) => widthMm.toFixed(9))).toEqual(['0.400000000', '0.400000000']);
+});
+
+it('of links that would cross, the shortest are laid', () => {
+  // Four pins whose tips are the corners of a square of 1 mm: its sides are laid, and what they enclose is closed.
+  const pin = polygon([
+    [0.5, 0.5],
+    [20, 16],
+    [16, 20],
+  ]);
+  const pins = [0, 1, 2, 3].map((quarter) => moved(pin, turn((quarter * Math.PI) / 2)));
+  const facts = withGaps(pins, 2);
+  const pinMm = 2 * Math.hypot(19.5, 15.5) + Math.hypot(4, 4);
+  expectNear(facts.outerPerimeterMm, 4 * pinMm + 4 * 1, LENGTH);
+  expect([facts.parts, facts.holes, facts.innerPerimeterMm]).toEqual([1, 0, 0]);
+});
+
+it('of two links that cross, one is laid', () => {
+  // Tips A (0, 0), B (0.5, 0), C (1.3, 1.4), D (-0.8, 1.4) of four pins; C and D are 2.1 mm apart. AB, BC and DA are linked,
+  // and one of AC and BD: the triangle that it makes is closed, and the way round goes along it once, along DA twice.
+  const pins = [
+    polygon([
+      [0, 0],
+      [-20, -31],
+      [-17, -33],
+    ]),
+    polygon([
+      [0.5, 0],
+      [17.5, -33],
+      [20.5, -31],
+    ]),
+    polygon([
+      [1.3, 1.4],
+      [23, 21],
+      [21, 23],
+    ]),
+    polygon([
+      [-0.8, 1.4],
+      [-20.5, 23],
+      [-22.5, 21],
+    ]),
+  ];
+  const facts = withGaps(pins, 2);
+  const [ab, bc, ac] = [0.5, Math.hypot(0.8, 1.4), Math.hypot(1.3, 1.4)];
+  expectNear(
+    facts.outerPerimeterMm,
+    pins.reduce((sum, one) => sum + perimeterOf(one), 0) + ab + bc + 2 * bc + ac,
+    LENGTH,
+  );
+  expect([facts.parts, facts.holes]).toEqual([1, 0]);
+});
+
 describe('traced in one stroke', () => {
   // A wall 10 thick round a yard of 20 by 20, open on the right for 1.5 mm.
   const fort = polygon([
@@ -197,5 +261,13 @@ describe('traced in one stroke', () => {
     expectNear(facts.courtyardMm2, 21 * 20, LENGTH);
     expectNear(facts.outerPerimeterMm, 2 * (41 + 40), LENGTH);
     expect([facts.parts, facts.holes, facts.gaps.length]).toEqual([1, 1, 2]);
+  });
+
+  it.each([11, 14, 17, 20, 23])('a ring and a disc 1 mm off it have one link (%d mm up)', (y) => {
+    // Turned, the ring is cut at 12.4, 13.1 and 33.1 mm: the disc is near several of its pieces.
+    const turned = [fort, disc(-101, y, 100)].map((one) => moved(one, turn(0.3)));
+    const facts = withGaps(turned, 1.2);
+    expectNear(facts.outerPerimeterMm, 160 + 80 + 20 - 3 + 200 * Math.PI + 2, LENGTH);
+    expect([facts.parts, facts.gaps.length]).toEqual([1, 1]);
   });
 });
