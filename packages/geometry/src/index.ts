@@ -13,4 +13,5 @@ export * from './outline/index.ts';
 export * from './solids/body.ts';
 export * from './solids/catalogue.ts';
 export * from './solids/types.ts';
+export * from './stability/index.ts';
 export * from './stack/index.ts';

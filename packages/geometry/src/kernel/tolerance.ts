@@ -91,3 +91,45 @@ export const ROUND_SIDE_SHARE = 1 / 40;
  * of a contact.
  */
 export const DRAWN_GRID_MM = 1e-4;
+
+/** No unit: the z part of a unit normal from which on a contact counts as level (1e-6 rad off the upright). */
+export const LEVEL_NORMAL = 1 - 5e-13;
+
+/** mm. Corners of a body this near to its furthest reach along a contact normal belong to the contact. */
+export const FEATURE_MM = 1e-4;
+
+/** mm. Corners of a contact patch this near to each other, or to a line, are one. */
+export const SAME_POINT_MM = 1e-9;
+
+/** Share of gravity. A build in which no body starts to move faster than this stands. */
+export const STILL = 1e-8;
+
+/**
+ * Edges that stand for the round cone of friction. With 48 the flat-sided cone holds at least cos(pi / 48) = 0.998 of
+ * it: never more than 0.06 degrees short, and the last solve sets an edge on the worst direction.
+ */
+export const CONE_EDGES = 48;
+
+/** Edges of the cone while the worst direction is looked for; the answer itself is then taken with CONE_EDGES. */
+export const COARSE_EDGES = 8;
+
+/** mm. A centre of mass past the edge by no more than this stands on the edge: rounding, far below any reading. */
+export const HANGING_MM = 1e-9;
+
+/** No unit. Two bodies move as one when their motions differ by less than this share of the greatest motion. */
+export const SAME_MOTION = 1e-3;
+
+/**
+ * No unit (shares of gravity): how far past its margin a build is pushed to see what gives way first. 0.006 degrees; where
+ * friction decides, the margin itself is known to 0.1 degrees, and the second is past that.
+ */
+export const PAST_MARGIN: readonly number[] = [1e-4, 3e-3];
+
+/** rad. A margin no greater than this is none: what rests on a line or a point has exactly 0, rounding adds 1e-9. */
+export const NO_MARGIN_RAD = 1e-7;
+
+/** mm. A piece whose height changes by more than this when a build is dropped anew lies on something else. */
+export const SAME_LEVEL_MM = 1e-6;
+
+/** No unit (relative). Two margins this near are one: a hundred times what programmes round, 0.00003 degrees. */
+export const SAME_MARGIN = 1e-6;

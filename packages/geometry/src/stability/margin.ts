@@ -1,0 +1,138 @@
+// How hard a build can be pushed, over all directions. The pushes it can bear form a convex region of the plane of
+// pushes. Its reach in a direction is one linear programme. From four reaches on, the region is enclosed between the
+// polygon of the points found (inside) and their supporting lines (outside): the nearest edge of the inner polygon is
+// always tried next, until it is a true edge. The answer is the exact least push, not the least over a fan of rays.
+
+import { convexHull } from '../kernel/hull.ts';
+import type { Vec2 } from '../kernel/vec.ts';
+import { dot2, length2, sub2 } from '../kernel/vec.ts';
+import type { LinearModel, LinearSession, LinearSolver } from './linear-solver.ts';
+import type { Margin } from './types.ts';
+
+/** When to stop looking closer. */
+export interface Enough {
+  /** A build that bears this push all round is not looked at any closer. */
+  readonly push: number;
+  /** An edge counts as a true edge when the region reaches no further past it than this share of its distance. */
+  readonly gain: number;
+}
+
+/** No unit (a share of gravity): the gain that is always enough, what the solvers' rounding leaves. */
+const LEAST_GAIN = 1e-9;
+
+/** No unit (a share of gravity). Corners of the region this near to each other, or to a line, are one. */
+const SAME_PUSH = 1e-10;
+
+/** Work handed in by the caller: the same input stops at the same place on every machine. */
+export interface WorkLimits {
+  /** Linear programmes for one margin. */
+  readonly solves: number;
+  /** Pivots of one linear programme, steps of one least-squares search. */
+  readonly pivots: number;
+  /** Layouts that are tried in search of a mending move. */
+  readonly trials: number;
+}
+
+/** 'enough': it bears at least the push that was asked for; the least certain direction is named. */
+export type MarginAnswer =
+  | { readonly kind: 'margin'; readonly margin: Margin }
+  | { readonly kind: 'enough'; readonly direction: Vec2 }
+  | { readonly kind: 'falls' }
+  | { readonly kind: 'not-decided' };
+
+/**
+ * The least push in any direction. `model`: the last two columns are the free pushes along x and along y.
+ */
+export function leastPush(model: LinearModel, solver: LinearSolver, limits: WorkLimits, enough: Enough): MarginAnswer {
+  const session = solver.open(model);
+  try {
+    const corners: Vec2[] = [];
+    let edge: Edge = { normal: [1, 0], distance: Number.NEGATIVE_INFINITY };
+    for (let solves = 1; solves <= limits.solves; solves += 1) {
+      const normal = FIRST[solves - 1] ?? edge.normal;
+      const point = furthest(session, model, normal, limits.pivots);
+      if (point === 'infeasible') return { kind: 'falls' };
+      if (point === 'limit') return { kind: 'not-decided' };
+      const gain = Math.max(LEAST_GAIN, enough.gain * edge.distance);
+      if (solves > FIRST.length && dot2(point, normal) <= edge.distance + gain) {
+        if (edge.distance < -LEAST_GAIN) return { kind: 'falls' };
+        return { kind: 'margin', margin: { push: Math.max(0, edge.distance), direction: edge.normal } };
+      }
+      corners.push(point);
+      const hull = hullOrPoint(corners);
+      edge = nearestEdge(hull);
+      if (hull.length > 2 && edge.distance >= enough.push) return { kind: 'enough', direction: edge.normal };
+    }
+    return { kind: 'not-decided' };
+  } finally {
+    session.close();
+  }
+}
+
+/** The push in one direction of a build that stands without any. `model`: its last column is the free push that way. */
+export function pushTowards(
+  model: LinearModel,
+  solver: LinearSolver,
+  limits: WorkLimits,
+  direction: Vec2,
+): MarginAnswer {
+  const session = solver.open(model);
+  try {
+    const goal = new Float64Array(model.matrix.columns);
+    goal[goal.length - 1] = 1;
+    const { status, values } = session.maximise(goal, limits.pivots);
+    if (status === 'infeasible') return { kind: 'falls' };
+    if (status !== 'optimal') return { kind: 'not-decided' };
+    return { kind: 'margin', margin: { push: Math.max(0, values[goal.length - 1] ?? 0), direction } };
+  } finally {
+    session.close();
+  }
+}
+
+/** The margin with the smaller push; the first of two equal ones. */
+export const smaller = (a: Margin, b: Margin): Margin => (b.push < a.push ? b : a);
+
+const FIRST: readonly Vec2[] = [
+  [1, 0],
+  [0, 1],
+  [-1, 0],
+  [0, -1],
+];
+
+/** A side of the inner polygon: its outward normal and how far along it the side lies, negative when short of 0. */
+interface Edge {
+  readonly normal: Vec2;
+  readonly distance: number;
+}
+
+/** The corner of the region furthest along `normal`. */
+function furthest(
+  session: LinearSession,
+  model: LinearModel,
+  normal: Vec2,
+  pivotLimit: number,
+): Vec2 | 'infeasible' | 'limit' {
+  const goal = new Float64Array(model.matrix.columns);
+  const [x, y] = [goal.length - 2, goal.length - 1];
+  goal[x] = normal[0];
+  goal[y] = normal[1];
+  const answer = session.maximise(goal, pivotLimit);
+  if (answer.status === 'infeasible') return 'infeasible';
+  if (answer.status !== 'optimal') return 'limit';
+  return [answer.values[x] ?? 0, answer.values[y] ?? 0];
+}
+
+function hullOrPoint(corners: readonly Vec2[]): readonly Vec2[] {
+  const hull = convexHull(corners, SAME_PUSH);
+  return hull.length > 0 ? hull : corners.slice(0, 1);
+}
+
+function nearestEdge(corners: readonly Vec2[]): Edge {
+  const edges = corners.map((from, i): Edge => {
+    const along = sub2(corners[(i + 1) % corners.length] ?? from, from);
+    const length = length2(along);
+    const normal: Vec2 = length === 0 ? [1, 0] : [along[1] / length, -along[0] / length];
+    return { normal, distance: dot2(normal, from) };
+  });
+  return edges.reduce((best, edge) => (edge.distance < best.distance ? edge : best));
+}

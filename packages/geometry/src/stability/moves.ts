@@ -1,0 +1,48 @@
+// The two moves that are offered: the one that holds a build that falls, and the one that makes a shaky build steady.
+
+import type { Vec2 } from '../kernel/vec.ts';
+import { bearsTilt, standsLevel } from './bears.ts';
+import type { Failure } from './failures.ts';
+import type { Mend } from './mend.ts';
+import { shortestMend } from './mend.ts';
+import type { Posed, StabilityQuestion } from './question.ts';
+import { pose } from './question.ts';
+import type { StaticProblem } from './types.ts';
+import { STEADY_RAD } from './verdict.ts';
+
+/** The shortest move after which the build stands; only pieces that fall are taken hold of. */
+export function holdingMove(question: StabilityQuestion, posed: Posed, failures: readonly Failure[]): Mend | null {
+  return shortest(question, posed, failures, (problem) => standsLevel(problem, question.limits));
+}
+
+/** The shortest move after which it bears 10 degrees all round; only pieces that give way first are taken hold of. */
+export function steadyingMove(
+  question: StabilityQuestion,
+  posed: Posed,
+  failures: readonly Failure[],
+  worst: Vec2 | null,
+): Mend | null {
+  if (worst === null) return null;
+  return shortest(question, posed, failures, (problem) => bearsTilt(problem, STEADY_RAD, worst, question.limits));
+}
+
+function shortest(
+  question: StabilityQuestion,
+  { stack, problem }: Posed,
+  failures: readonly Failure[],
+  good: (problem: StaticProblem) => boolean | null,
+): Mend | null {
+  const candidates = [...new Set(failures.flatMap(({ pieces }) => pieces))].sort((a, b) => a - b);
+  const search = {
+    pieces: question.pieces,
+    stack,
+    candidates,
+    rulerStepMm: question.rulerStepMm,
+    furthestMm: problem.sizeMm / 2,
+    trials: question.limits.trials,
+  };
+  return shortestMend(search, (pieces) => {
+    const moved = pose(question, pieces);
+    return moved.ok ? { stack: moved.value.stack, good: good(moved.value.problem) === true } : null;
+  });
+}

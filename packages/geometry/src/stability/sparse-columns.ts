@@ -1,0 +1,57 @@
+// Sparse matrices by columns: written once from left to right, then only read.
+
+/** Columns one after another: entries start[j] .. start[j + 1] belong to column j. */
+export interface SparseColumns {
+  readonly rows: number;
+  readonly columns: number;
+  readonly start: Int32Array;
+  readonly index: Int32Array;
+  readonly value: Float64Array;
+}
+
+export interface Entry {
+  readonly row: number;
+  readonly value: number;
+}
+
+/** The entries of one column. */
+export function* entriesOf(matrix: SparseColumns, column: number): Generator<Entry> {
+  const end = matrix.start[column + 1] ?? 0;
+  for (let k = matrix.start[column] ?? 0; k < end; k += 1) {
+    yield { row: matrix.index[k] ?? 0, value: matrix.value[k] ?? 0 };
+  }
+}
+
+/** Collects the entries of a matrix column by column. */
+export class ColumnWriter {
+  readonly #rows: number;
+  readonly #start: number[] = [0];
+  readonly #index: number[] = [];
+  readonly #value: number[] = [];
+
+  constructor(rows: number) {
+    this.#rows = rows;
+  }
+
+  /** Adds an entry to the column that is being written; zeros are left out. */
+  put(row: number, value: number): void {
+    if (value === 0) return;
+    this.#index.push(row);
+    this.#value.push(value);
+  }
+
+  /** Ends the column that is being written. */
+  close(): void {
+    this.#start.push(this.#index.length);
+  }
+
+  finish(): SparseColumns {
+    return {
+      rows: this.#rows,
+      columns: this.#start.length - 1,
+      start: Int32Array.from(this.#start),
+      index: Int32Array.from(this.#index),
+      value: Float64Array.from(this.#value),
+    };
+  }
+}
