@@ -1,7 +1,7 @@
 // Unions against closed forms and values worked out elsewhere; the source of each stands beside it in union-figures.ts.
 
 import { describe, expect, it } from 'vitest';
-import { box, disc, moved, polygon, shift } from '../../../../tests/reference/outline-shapes.ts';
+import { box, disc, moved, ngon, polygon, shift } from '../../../../tests/reference/outline-shapes.ts';
 import { UNION_FIGURES } from '../../../../tests/reference/union-figures.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import { CONTACT_MM } from '../kernel/tolerance.ts';
@@ -72,6 +72,11 @@ describe('parts', () => {
     const one = box(0, 0, 30, 20);
     const parts = (dx: number, dy: number): number => unionFacts([one, moved(one, shift(dx, dy))], EXACT).parts;
     expect([parts(30, 20), parts(30, 7), parts(31, 7), parts(30, 21)]).toEqual([1, 1, 2, 2]);
+  });
+
+  it('of a disc and a diamond whose boxes overlap, though they do not', () => {
+    expect(unionFacts([disc(0, 0, 10), ngon(12, 12, 8, 4, 0)], EXACT).parts).toBe(2);
+    expect(unionFacts([disc(0, 0, 12), ngon(12, 12, 8, 4, 0)], EXACT).parts).toBe(1);
   });
 
   it('of discs that touch inside and outside', () => {

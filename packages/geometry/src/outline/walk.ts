@@ -51,9 +51,11 @@ function rimLeft({ rim }: DiscPiece, i: number, start: Spans, { pieces, near, ro
       other.kind === 'disc'
         ? rimOutsideDisc(rim, other.rim, roundingMm)
         : rimOutsidePolygon(rim, other.edges, roundingMm);
-    if (outside === WHOLE_RIM) continue;
+    const coveredMm = lengthBetween(rim, 0, FULL_TURN - outside.reduce((sum, { from, to }) => sum + to - from, 0));
+    // Beyond the sides of a polygon apart from it lies the whole rim, put together from arcs.
+    if (coveredMm <= roundingMm) continue;
     left = common(left, outside);
-    meet(i, j, lengthBetween(rim, 0, FULL_TURN - outside.reduce((sum, { from, to }) => sum + to - from, 0)));
+    meet(i, j, coveredMm);
   }
   return left;
 }
