@@ -7,23 +7,13 @@ import type {
   CountingConvention,
   Fact,
   Layout,
+  Material,
   MeasureId,
   RulerId,
   Sizes,
   SolidSpec,
 } from '@cairnmark/geometry';
 import type { DayRule, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine } from '@cairnmark/scoring';
-
-/** What a piece is made of. Masses follow from it. */
-export type Material =
-  | {
-      readonly kind: 'folded-paper';
-      readonly gramsPerM2: number;
-      readonly base: 'closed' | 'open';
-      /** True when it was cut from a printed net, whose tabs weigh too. */
-      readonly printedNet: boolean;
-    }
-  | { readonly kind: 'full'; readonly densityGPerCm3: number };
 
 export interface KindOfPiece {
   readonly id: string;

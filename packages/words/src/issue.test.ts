@@ -62,7 +62,7 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'requirement-unknown': { requirement: 'no-glue' },
   'measure-unknown': { measure: 'weight' },
   'height-source-missing': {},
-  'number-out-of-range': { value: -1, least: 0 },
+  'number-out-of-range': { value: -1, least: 0, most: 4 },
   'cap-below-floor': { cap: 3, floor: 5 },
   'mark-twice': { judge: 'Ms Reid', criterion: 'idea' },
   'time-not-valid': { at: 'noon' },
@@ -128,9 +128,6 @@ describe('the sentence of an issue', () => {
     expect(
       en({ code: 'number-out-of-range', path: ['judged', 0, 'mark'], details: { value: 5, least: 0, most: 4 } }),
     ).toBe('judged 1, mark: The number 5 is not allowed here. Write a number from 0 to 4.');
-    expect(en({ code: 'number-out-of-range', path: ['points', 0, 'points'], details: { value: Number.NaN } })).toBe(
-      'points 1, points: No one can calculate with the number NaN. Write an ordinary number.',
-    );
   });
 
   it('counts pieces from 1', () => {

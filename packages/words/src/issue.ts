@@ -30,12 +30,8 @@ function textFor({ code, details }: Issue, texts: Readonly<Record<string, string
   return texts[variantOf(code, Object.keys(details)) ?? code] ?? code;
 }
 
-function variantOf(code: string, told: readonly string[]): IssueVariant | null {
-  if (code === 'too-small' && told.includes('moreThan')) return 'not-above';
-  if (code !== 'number-out-of-range') return null;
-  if (told.includes('most')) return 'number-not-between';
-  return told.includes('least') ? null : 'number-not-finite';
-}
+const variantOf = (code: string, told: readonly string[]): IssueVariant | null =>
+  code === 'too-small' && told.includes('moreThan') ? 'not-above' : null;
 
 function fillings({ path, details }: Issue, { names, decimalMark }: Catalogue): Readonly<Record<string, Filling>> {
   const field = path.filter((key) => typeof key === 'string').at(-1) ?? '';

@@ -15,8 +15,8 @@ import type { Comparison, DayRule, OutReason, Rounding } from '@cairnmark/scorin
 
 export type IssueCode = FileIssueCode | JsonIssueCode | EnvelopeIssueCode | ShapeIssueCode | EngineIssue['code'];
 
-/** A sentence that stands for another when the issue tells other limits: "more than" for "or more", two limits or none. */
-export type IssueVariant = 'not-above' | 'number-not-between' | 'number-not-finite';
+/** A sentence that stands for another when the issue tells another limit: "more than" for "or more". */
+export type IssueVariant = 'not-above';
 
 export type IssueTexts = Readonly<Record<IssueCode | IssueVariant, string>>;
 

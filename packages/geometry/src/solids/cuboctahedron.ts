@@ -3,31 +3,21 @@
 
 import { cubed, num, over, root, squared, sum, sym, times } from '../kernel/formula.ts';
 import { edgesOf, loopOf, ring, seenFromBelow } from './bands.ts';
-import { defineSolid } from './define.ts';
+import { edgeSolid } from './edge-solid.ts';
 import { circumradius } from './ngon.ts';
 import type { Loop, Polyhedron } from './polyhedron.ts';
-import { flatFaced } from './polyhedron.ts';
-import { lengthField } from './sizes.ts';
-import { mm } from './types.ts';
-import { work } from './working.ts';
 
 const a = sym('a');
 const VOLUME = times(over(times(num(5), root(num(2))), num(3)), cubed(a));
 const SURFACE = times(sum(num(6), times(num(2), root(num(3)))), squared(a));
 
-export const cuboctahedron = defineSolid<'edge'>({
+export const cuboctahedron = edgeSolid({
   id: 'cuboctahedron',
-  fields: [lengthField('edge')],
-  example: { edge: 30 },
-  build: ({ edge }) =>
-    flatFaced(shape(edge), {
-      volume: work({ a: mm(edge) }, [['V', VOLUME, 'mm3']]),
-      surface: work({ a: mm(edge) }, [['S', SURFACE, 'mm2']]),
-      lateralMm2: null,
-      slantMm: null,
-      hasBase: false,
-      sides: { square: 0, triangle: 1 },
-    }),
+  exampleMm: 30,
+  volume: VOLUME,
+  surface: SURFACE,
+  shape,
+  sides: { square: 0, triangle: 1 },
 });
 
 /** The middle ring is a square on the diagonals: its circumradius is the edge. */

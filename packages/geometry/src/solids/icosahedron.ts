@@ -4,13 +4,9 @@
 
 import { cubed, num, over, root, squared, sum, sym, times } from '../kernel/formula.ts';
 import { edgesOf, loopOf, ring, seenFromBelow } from './bands.ts';
-import { defineSolid } from './define.ts';
+import { edgeSolid } from './edge-solid.ts';
 import { circumradius } from './ngon.ts';
 import type { Loop, Polyhedron } from './polyhedron.ts';
-import { flatFaced } from './polyhedron.ts';
-import { lengthField } from './sizes.ts';
-import { mm } from './types.ts';
-import { work } from './working.ts';
 
 const a = sym('a');
 const VOLUME = times(over(times(num(5), sum(num(3), root(num(5)))), num(12)), cubed(a));
@@ -19,19 +15,13 @@ const GOLDEN = (1 + Math.sqrt(5)) / 2;
 /** Radius of the inscribed ball of an icosahedron of edge 1; the height is twice that. */
 const IN_RADIUS = GOLDEN ** 2 / (2 * Math.sqrt(3));
 
-export const icosahedron = defineSolid<'edge'>({
+export const icosahedron = edgeSolid({
   id: 'icosahedron',
-  fields: [lengthField('edge')],
-  example: { edge: 40 },
-  build: ({ edge }) =>
-    flatFaced(shape(edge), {
-      volume: work({ a: mm(edge) }, [['V', VOLUME, 'mm3']]),
-      surface: work({ a: mm(edge) }, [['S', SURFACE, 'mm2']]),
-      lateralMm2: null,
-      slantMm: null,
-      hasBase: false,
-      sides: { face: 0 },
-    }),
+  exampleMm: 40,
+  volume: VOLUME,
+  surface: SURFACE,
+  shape,
+  sides: { face: 0 },
 });
 
 function shape(edgeMm: number): Polyhedron {

@@ -39,22 +39,23 @@ export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[]): Landi
 }
 
 /**
- * Puts `piece` on the table among `others`: the first of them that it overlaps by more than a contact's width, or else
+ * Puts `piece` on the table among `others`: the one of them that it overlaps deepest, by more than a contact's width, or else
  * what it rests on and what now rests on it.
  */
 export function standAmong(piece: PlacedPiece, others: readonly PlacedPiece[]): Clash | Landing {
   const supports: Support[] = [support(piece.index, TABLE, 0)];
+  let clash: Clash | null = null;
   for (const other of others) {
     if (other.bottomMm > piece.topMm + CONTACT_MM || standSideBySide(piece, other)) continue;
     const over = dropHeight(piece.body, other.body);
     const under = dropHeight(other.body, piece.body);
     if (over === null || under === null) continue;
     const depthMm = Math.min(planOverlapDepth(piece.outline, other.outline), depth(over), depth(under));
-    if (depthMm > CONTACT_MM) return { other: other.index, depthMm };
+    if (depthMm > (clash?.depthMm ?? CONTACT_MM)) clash = { other: other.index, depthMm };
     if (touches(over)) supports.push(support(piece.index, { lower: other.index, ...over }, 0));
     if (touches(under)) supports.push(support(other.index, { lower: piece.index, ...under }, 0));
   }
-  return { bottomMm: 0, supports };
+  return clash ?? { bottomMm: 0, supports };
 }
 
 /** What a piece can rest on: at which height of its lowest point, and with which normal. */

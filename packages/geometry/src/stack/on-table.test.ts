@@ -51,6 +51,19 @@ describe('under a lintel', () => {
     expectNear(Number(issue?.details['depthMm']), 10, { absolute: 1e-11 });
   });
 
+  it('of several pieces in the way the one that it runs into deepest is told, whichever was laid first', () => {
+    // The stub spans -15 to 15, the pillars -62 to -12 and 8 to 58: 3 mm of it are in the left one, 7 in the right.
+    const [left, right] = [put('pillar', -37, 0, onTable), put('pillar', 33, 0, onTable)];
+    for (const pillars of [
+      [left, right],
+      [right, left],
+    ]) {
+      const [issue] = issuesOf([...pillars, put('stub', 0, 0, onTable)]);
+      expectNear(Number(issue?.details['depthMm']), 7, { absolute: 1e-11 });
+      expect(pillars[Number(issue?.details['other'])]).toBe(right);
+    }
+  });
+
   it('without "on" it lands on top', () => {
     expect(stackOf([...BRIDGE, put('stub', 0, 0)], solids).pieces[3]?.bottomMm).toBe(70);
   });
