@@ -9,7 +9,8 @@ export default defineConfig({
   ssr: { resolve: { conditions: ['@cairnmark/source'] } },
   test: {
     include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
-    testTimeout: 60_000,
+    // In the long run one family may take minutes.
+    testTimeout: process.env['CAIRNMARK_LONG'] === '1' ? 900_000 : 60_000,
     // No test leaves anything behind in a module, so the files share one loading of the packages: four times faster.
     pool: 'threads',
     isolate: false,

@@ -58,7 +58,7 @@ function open(highs: HighsRuntime, model: LinearModel): LinearSession {
         all,
         goal.map((share) => -share),
       );
-      const status = statusOf(highs, codeOf(kept));
+      const status = statusOf(highs, codeOf(kept, highs.constants.modelStatus.unbounded));
       const values = status === 'optimal' ? kept.getSolution().colValue : new Float64Array(model.matrix.columns);
       return { status, values, pivots: Number(kept.info.get('simplex_iteration_count')) };
     },
@@ -67,12 +67,12 @@ function open(highs: HighsRuntime, model: LinearModel): LinearSession {
 }
 
 /**
- * The model status after a run. Now and then the primal simplex gives up on rounding: then once
- * more from scratch by the dual simplex. null when that fails too.
+ * The model status after a run. Now and then rounding makes the primal simplex give up, or take a region for unbounded
+ * that is not: then once more from scratch by the dual simplex. null when that fails too.
  */
-function codeOf(kept: HighsModel): number | null {
+function codeOf(kept: HighsModel, unbounded: number): number | null {
   const warm = run(kept);
-  if (warm !== null) return warm;
+  if (warm !== null && warm !== unbounded) return warm;
   kept.clearSolver();
   kept.options.set({ simplex_strategy: DUAL });
   const fresh = run(kept);
