@@ -1,7 +1,7 @@
 // Builds of real solids for the tests of stability, in a few words. mm, grams.
 
-import type { LaidPiece, Material, SolidSpec, Stability, StabilityQuestion } from '@cairnmark/geometry';
-import { stabilityOf } from '@cairnmark/geometry';
+import type { LaidPiece, Material, SolidSpec, Stability, StabilityQuestion, WithoutPiece } from '@cairnmark/geometry';
+import { stabilityOf, withoutPiece } from '@cairnmark/geometry';
 import { solidsOf } from './stacked-builds.ts';
 
 export const LIMITS = { solves: 120, pivots: 20_000, trials: 400 };
@@ -22,16 +22,21 @@ export function question(
     pieces,
     solids: solidsOf(specs),
     stuff: new Map(Object.keys(specs).map((kind) => [kind, { material, surface }])),
-    ownMasses: new Map(),
     table: surface,
     pairs: [],
-    stated: [],
     rulerStepMm: 1,
     slackMm: 0,
     solver: null,
     limits: LIMITS,
     ...more,
   };
+}
+
+/** What happens without a piece; a refused layout is an error of the test. */
+export function judgedWithout(asked: StabilityQuestion, piece: number): WithoutPiece {
+  const answer = withoutPiece(asked, piece);
+  if (!answer.ok) throw new Error(`refused: ${JSON.stringify(answer.issues)}`);
+  return answer.value;
 }
 
 /** The answer; a refused layout is an error of the test. */

@@ -40,7 +40,7 @@ module.setup();
 
 /** The pieces of the build as meshes: convex hulls of corners rounded to 1e-6 mm, so that quarter turns are exact. */
 function joined(pieces: Parameters<typeof buildStack>[0]): Manifold {
-  const stack = buildStack(pieces, solids);
+  const stack = buildStack(pieces, solids, 0);
   if (!stack.ok) throw new Error('refused');
   const exact = (x: number): number => Math.round(x * 1e6) / 1e6;
   const bodies = stack.value.pieces.map(({ body }) => {

@@ -8,6 +8,7 @@ import { scoreClass } from '@cairnmark/engine';
 import { encode } from '@cairnmark/formats';
 import { describe, expect, it } from 'vitest';
 import { expectNear } from '../tools/within.ts';
+import { STATICS } from './small-class.ts';
 
 const record = demoClass();
 const score = scored();
@@ -150,7 +151,7 @@ describe('Skerry Light, the boards', () => {
 });
 
 function scored(): ClassScore {
-  const result = scoreClass(record);
+  const result = scoreClass(record, STATICS);
   if (!result.ok) throw new RangeError(JSON.stringify(result.issues));
   return result.value;
 }

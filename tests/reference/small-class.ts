@@ -1,8 +1,8 @@
 // A small class for the tests of the engine: two kinds of box, one challenge, attempts written in a few words.
 // Lengths mm. A slab is 60 x 40 x 30 and stands 30 high on its base; a cube of 50 has 125 000 mm3.
 
-import type { Attempt, Challenge, ClassRecord, Group, Kit, Report } from '@cairnmark/engine';
-import { evaluate } from '@cairnmark/engine';
+import type { Attempt, Challenge, ClassRecord, Group, Kit, Report, Statics } from '@cairnmark/engine';
+import { evaluate, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LaidPiece, Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
 
@@ -18,6 +18,7 @@ export const KIT: Kit = {
       solid: { solid: 'rectangular-prism', sizes: { length: 60, width: 40, height: 30 } },
       stock: 3,
       material: PAPER,
+      surface: 'paper',
       friction: 0.4,
     },
     {
@@ -26,9 +27,11 @@ export const KIT: Kit = {
       solid: { solid: 'cube', sizes: { edge: 50 } },
       stock: 2,
       material: PAPER,
+      surface: 'paper',
       friction: 0.4,
     },
   ],
+  frictions: [],
 };
 
 /** Highest wins; 2 points for each whole cm of height. */
@@ -42,6 +45,7 @@ export function challenge(changes: Partial<Challenge> = {}): Challenge {
     counting: 'flat-and-curved-apart',
     base: 'outline-of-pieces-on-table',
     gapAllowanceMm: CONTACT_MM,
+    slackMm: 0,
     heightCounts: ['ruler', 'photo', 'model'],
     measuringErrorMm: 3,
     criteria: [],
@@ -85,9 +89,12 @@ export function laid(...kinds: readonly string[]): Layout {
 
 export const numbersOnly = (...pieces: readonly string[]): Layout => ({ kind: 'numbers-only', pieces });
 
+/** Without a solver: the builds of these tests are small. */
+export const STATICS: Statics = { solver: null, limits: USUAL_LIMITS };
+
 /** The report on an attempt. A refusal is an error of the test. */
 export function reportOn(one: Attempt, at: Challenge = challenge(), by: Group = group(one.group)): Report {
-  const evaluated = evaluate(one, at, by);
+  const evaluated = evaluate(one, at, by, STATICS);
   if (!evaluated.ok) throw new Error(`refused: ${JSON.stringify(evaluated.issues)}`);
   return evaluated.value;
 }

@@ -33,7 +33,7 @@ export function put(kind: string, xMm: number, yMm: number, more: Partial<LaidPi
 
 /** The stack of a layout; a refusal is an error of the test. */
 export function stackOf(pieces: readonly LaidPiece[], solids: SolidsByKind): Stack {
-  const built = buildStack(pieces, solids);
+  const built = buildStack(pieces, solids, 0);
   if (!built.ok) throw new Error(`refused: ${JSON.stringify(built.issues)}`);
   return built.value;
 }

@@ -6,6 +6,7 @@ import { scoreClass } from '@cairnmark/engine';
 import { decode } from '@cairnmark/formats';
 import { describe, it } from 'vitest';
 import { expectNear } from '../tools/within.ts';
+import { STATICS } from './small-class.ts';
 
 const BY_HAND: readonly (readonly [measure: string, value: number])[] = [
   ['footprint-area', 4000 + 3600 - 5 * 48],
@@ -52,7 +53,7 @@ describe('tower of five', () => {
 function towerReport(): Report {
   const file = readFileSync(new URL('../corpus/tower-of-five.json', import.meta.url), 'utf8');
   const decoded = decode(file, 'class');
-  const scored = decoded.ok ? scoreClass(decoded.value.value) : decoded;
+  const scored = decoded.ok ? scoreClass(decoded.value.value, STATICS) : decoded;
   if (!scored.ok) throw new RangeError(JSON.stringify(scored.issues));
   const [report] = scored.value.reports.get('five') ?? [];
   if (report === undefined) throw new RangeError('no report');

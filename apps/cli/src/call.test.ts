@@ -11,7 +11,10 @@ describe('a call', () => {
       form: 'csv',
       rows: true,
       attempt: null,
+      without: null,
+      tilt: null,
     });
+    expect(call('measure', '--without', '3', '--tilt', 'left')).toMatchObject({ without: '3', tilt: 'left' });
     expect(call('measure', '--attempt=terns-1', 'a.json', 'b.json')).toMatchObject({
       command: 'measure',
       rest: ['a.json', 'b.json'],

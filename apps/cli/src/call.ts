@@ -17,6 +17,10 @@ export interface Call {
   readonly form: Form;
   readonly rows: boolean;
   readonly attempt: string | null;
+  /** Pieces to take out, as typed: a number or `all`. */
+  readonly without: string | null;
+  /** The side to tilt towards, as typed. */
+  readonly tilt: string | null;
 }
 
 export interface Reading {
@@ -25,12 +29,14 @@ export interface Reading {
   readonly call: Call | string;
 }
 
-type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'help';
+type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'without' | 'tilt' | 'help';
 
 const OPTIONS = {
   lang: { type: 'string' },
   as: { type: 'string' },
   attempt: { type: 'string' },
+  without: { type: 'string' },
+  tilt: { type: 'string' },
   rows: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const satisfies Record<OptionName, { type: 'string' | 'boolean'; short?: string }>;
@@ -38,7 +44,7 @@ const OPTIONS = {
 /** Options of each command, beside --lang and --help. */
 const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   score: ['as', 'rows'],
-  measure: ['attempt'],
+  measure: ['attempt', 'without', 'tilt'],
   solids: [],
   check: [],
   help: [],
@@ -64,15 +70,18 @@ export function readCall(args: readonly string[]): Reading {
   if (fault !== undefined) return { words, call: fault };
   if (values.help === true) return { words, call: { ...PLAIN, command: 'help', rest: [command] } };
   const form = FORMS.find((candidate) => candidate === values.as) ?? 'table';
-  const attempt = typeof values.attempt === 'string' ? values.attempt : null;
-  return { words, call: { command, rest, form, rows: values.rows === true, attempt } };
+  const { attempt, without, tilt } = values;
+  const texts = { attempt: textOf(attempt), without: textOf(without), tilt: textOf(tilt) };
+  return { words, call: { command, rest, form, rows: values.rows === true, ...texts } };
 }
 
 /** The call that tells more about a command. */
 export const helpAbout = (command: CommandName): string =>
   command === 'help' ? 'cairnmark help' : `cairnmark help ${command}`;
 
-const PLAIN = { form: 'table', rows: false, attempt: null } as const;
+const textOf = (value: string | boolean | undefined): string | null => (typeof value === 'string' ? value : null);
+
+const PLAIN = { form: 'table', rows: false, attempt: null, without: null, tilt: null } as const;
 
 interface OptionToken {
   readonly name: string;

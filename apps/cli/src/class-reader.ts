@@ -2,12 +2,13 @@
 
 import type { Challenge, Group } from '@cairnmark/engine';
 import type { Unit } from '@cairnmark/geometry';
-import { MEASURES, rulerOf } from '@cairnmark/geometry';
+import { MEASURES, rulerOf, TILT_BANDS } from '@cairnmark/geometry';
 import type { Reader } from '@cairnmark/words';
 
 export function readerOf({ ruler, kit, criteria }: Challenge, groups: readonly Group[]): Reader {
   return {
     ruler: rulerOf(ruler),
+    bands: TILT_BANDS,
     unitOf,
     kindName: naming(kit.kinds),
     criterionName: naming(criteria),

@@ -1,6 +1,8 @@
 // What a command may do to the world: read a file, write to the two outputs. Handed in, so that tests need no process.
 
 import { readFileSync, statSync } from 'node:fs';
+import type { LinearSolver } from '@cairnmark/geometry';
+import { loadSolver } from './load-solver.ts';
 
 /** Bytes of a file that are read at most. */
 export const BYTES_MOST = 20_000_000;
@@ -15,6 +17,8 @@ export interface Io {
   readonly readFile: (path: string) => ReadOutcome;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Loads the linear solver, once a build needs one. */
+  readonly loadSolver: () => Promise<LinearSolver>;
 }
 
 /** The real world. */
@@ -22,6 +26,7 @@ export const nodeIo: Io = {
   readFile: readFromDisk,
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
+  loadSolver,
 };
 
 function readFromDisk(path: string): ReadOutcome {

@@ -1,13 +1,32 @@
 // The built program, started as a person starts it: `npm run build` comes first.
 
 import { spawn, spawnSync } from 'node:child_process';
-import { existsSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { beforeAll, describe, expect, it } from 'vitest';
 
 const MAIN = fileURLToPath(new URL('../dist/main.js', import.meta.url));
 
 const started = (...args: string[]) => spawnSync(process.execPath, [MAIN, ...args], { encoding: 'utf8' });
+
+/** Addresses of all scripts that the program reads in a call. */
+function scriptsRead(...args: string[]): readonly string[] {
+  const folder = mkdtempSync(join(tmpdir(), 'scripts-'));
+  try {
+    const env = { ...process.env, NODE_V8_COVERAGE: folder };
+    expect(spawnSync(process.execPath, [MAIN, ...args], { env }).status).toBe(0);
+    return readdirSync(folder).flatMap((name) => {
+      const { result } = JSON.parse(readFileSync(join(folder, name), 'utf8')) as { result: { url: string }[] };
+      return result.map(({ url }) => url);
+    });
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+const isSolver = (url: string): boolean => url.includes('/node_modules/highs/');
 
 describe('the built program', () => {
   beforeAll(() => {
@@ -27,6 +46,11 @@ describe('the built program', () => {
       stderr: 'no-such-file.json: There is no such file. Check the name.\n',
     });
     expect(started('rank').status).toBe(2);
+  });
+
+  it('reads the linear solver for a build that needs it, and not for a tower', () => {
+    expect(scriptsRead('measure', '--attempt', 'tall-light-eiders-0935').filter(isSolver)).toEqual([]);
+    expect(scriptsRead('measure', '--attempt', 'harbour-wall-fulmars-1120').filter(isSolver)).not.toEqual([]);
   });
 
   it('is quiet when its reader has seen enough', async () => {

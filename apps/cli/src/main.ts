@@ -7,4 +7,4 @@ import { run } from './run.ts';
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
-process.exitCode = run(process.argv.slice(2), nodeIo);
+process.exitCode = await run(process.argv.slice(2), nodeIo);

@@ -1,12 +1,22 @@
-// One build for people: every fact with its working, then how it was measured, the rules, the points.
+// One build for people: every fact with its working, how it was measured, whether it stands, the rules, the points.
 
 import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import type { ClassWords, Words } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 import { pointsLines, ruleLines } from './points-text.ts';
+import { section } from './section.ts';
+import { stabilityLines } from './stability-text.ts';
 
-export function measureText(report: Report, challenge: Challenge, record: ClassRecord, words: Words): string {
+/** `layout`: that of the attempt on which the report is. */
+export function measureText(
+  report: Report,
+  layout: Layout,
+  challenge: Challenge,
+  record: ClassRecord,
+  words: Words,
+): string {
   const reader = readerOf(challenge, record.groups);
   const classWords = words.inClass(reader);
   const title = words.say('measure.title', {
@@ -25,12 +35,13 @@ export function measureText(report: Report, challenge: Challenge, record: ClassR
     ...report.facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
     ...wayOfMeasuring(report, challenge, classWords, words),
+    ...section(words.say('measure.stands'), stabilityLines(report.stability, layout, classWords, words)),
     ...section(
-      words.say('measure.rules'),
+      `${words.say('measure.rules')}:`,
       ruleLines(report, scene, () => true),
     ),
-    ...section(words.say('measure.stock'), report.stockBreaches.map(classWords.stock)),
-    ...section(words.say('score.rows'), pointsLines(report, scene, words)),
+    ...section(`${words.say('measure.stock')}:`, report.stockBreaches.map(classWords.stock)),
+    ...section(`${words.say('score.rows')}:`, pointsLines(report, scene, words)),
   ].join('\n');
 }
 
@@ -65,8 +76,4 @@ function wayOfMeasuring(
     words.say('working.digits'),
     words.say('working.letters'),
   ];
-}
-
-function section(title: string, lines: readonly string[]): readonly string[] {
-  return lines.length > 0 ? ['', `${title}:`, ...lines.map((line) => `  ${line}`)] : [];
 }

@@ -9,29 +9,32 @@ import { tried } from './tried.ts';
 const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url));
 
 describe('help', () => {
-  it('is given for everything, in both languages', () => {
+  it('is given for everything, in both languages', async () => {
     for (const name of ['', 'score', 'measure', 'solids', 'check']) {
-      const [en, es] = [tried(['help', name].filter(Boolean)), tried(['help', name, '--lang', 'es'].filter(Boolean))];
+      const [en, es] = [
+        await tried(['help', name].filter(Boolean)),
+        await tried(['help', name, '--lang', 'es'].filter(Boolean)),
+      ];
       expect([en.code, en.err, es.code, es.err]).toEqual([0, '', 0, '']);
       expect(en.out).toContain(`cairnmark ${name}`.trim());
       expect(es.out).not.toBe(en.out);
     }
   });
 
-  it('shows the cautions', () => {
-    expect(tried([]).out).toContain(wordsFor('en').cautions['stands-or-falls']);
-    expect(tried(['help', '--lang', 'es']).out).toContain(wordsFor('es').cautions['tall-towers']);
+  it('shows the cautions', async () => {
+    expect((await tried([])).out).toContain(wordsFor('en').cautions['stands-or-falls']);
+    expect((await tried(['help', '--lang', 'es'])).out).toContain(wordsFor('es').cautions['tall-towers']);
   });
 
-  it('does not know every command', () => {
-    expect(tried(['help', 'rank'])).toMatchObject({ code: 2, out: '' });
+  it('does not know every command', async () => {
+    expect(await tried(['help', 'rank'])).toMatchObject({ code: 2, out: '' });
   });
 });
 
 describe('solids', () => {
-  it('lists the catalogue with words for every size and side, in both languages', () => {
+  it('lists the catalogue with words for every size and side, in both languages', async () => {
     for (const language of ['en', 'es'] as const) {
-      const { code, out } = tried(['solids', '--lang', language]);
+      const { code, out } = await tried(['solids', '--lang', language]);
       const { sizes, restings } = wordsFor(language).names;
       expect(code).toBe(0);
       for (const { fields, make, example } of Object.values(CATALOGUE)) {
@@ -47,8 +50,8 @@ describe('solids', () => {
     }
   });
 
-  it('shows a solid with its sizes, workings, counts and sides', () => {
-    const { out } = tried(['solids']);
+  it('shows a solid with its sizes, workings, counts and sides', async () => {
+    const { out } = await tried(['solids']);
     expect(out.split('\n\n')[15]).toBe(
       [
         'Cone: cone',
@@ -67,26 +70,26 @@ describe('solids', () => {
     );
   });
 
-  it('takes no file', () => {
-    expect(tried(['solids', 'kit.json'])).toMatchObject({ code: 2, out: '' });
+  it('takes no file', async () => {
+    expect(await tried(['solids', 'kit.json'])).toMatchObject({ code: 2, out: '' });
   });
 });
 
 describe('check', () => {
-  it('says fine of every kept file', () => {
+  it('says fine of every kept file', async () => {
     const kept = readdirSync(`${CORPUS}kept`).filter((name) => name.endsWith('.json'));
     expect(kept.length).toBeGreaterThan(0);
-    const { code, out, err } = tried(['check', ...kept.map((name) => `${CORPUS}kept/${name}`)]);
+    const { code, out, err } = await tried(['check', ...kept.map((name) => `${CORPUS}kept/${name}`)]);
     expect([code, err]).toEqual([0, '']);
     expect(out.trimEnd().split('\n')).toHaveLength(kept.length);
   });
 
-  it('says of every broken file what is wrong, where, with nothing left open, and ends with 1', () => {
+  it('says of every broken file what is wrong, where, with nothing left open, and ends with 1', async () => {
     const broken = Object.keys(JSON.parse(readFileSync(`${CORPUS}broken/expected.json`, 'utf8')));
     expect(broken.length).toBeGreaterThan(20);
     for (const name of broken) {
       const path = `${CORPUS}broken/${name}`;
-      const [en, es] = [tried(['check', path]), tried(['check', path, '--lang', 'es'])];
+      const [en, es] = [await tried(['check', path]), await tried(['check', path, '--lang', 'es'])];
       expect([name, en.code, en.out]).toEqual([name, 1, '']);
       for (const { err } of [en, es]) {
         for (const line of err.trimEnd().split('\n')) {
@@ -100,8 +103,8 @@ describe('check', () => {
     }
   });
 
-  it('tells all faults of all files', () => {
-    const { code, out, err } = tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], {
+  it('tells all faults of all files', async () => {
+    const { code, out, err } = await tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], {
       'text.json': '{"a":',
     });
     expect(code).toBe(1);
@@ -115,23 +118,23 @@ describe('check', () => {
     expect(out).toContain('fine (kit)');
   });
 
-  it('names a folder, a file in another code, an empty file and a call without a file', () => {
-    expect(tried(['check', CORPUS]).err).toBe(`${CORPUS}: This is a folder. Name a file in it.\n`);
-    expect(tried(['check', 'x.json'], { 'x.json': new Uint8Array([0x7b, 0xe9, 0x7d]) }).err).toBe(
+  it('names a folder, a file in another code, an empty file and a call without a file', async () => {
+    expect((await tried(['check', CORPUS])).err).toBe(`${CORPUS}: This is a folder. Name a file in it.\n`);
+    expect((await tried(['check', 'x.json'], { 'x.json': new Uint8Array([0x7b, 0xe9, 0x7d]) })).err).toBe(
       'x.json: This is no text in UTF-8. Choose another file, or save it again as UTF-8.\n',
     );
-    expect(tried(['check', 'x.json'], { 'x.json': '\n' }).err).toBe(
+    expect((await tried(['check', 'x.json'], { 'x.json': '\n' })).err).toBe(
       'x.json: This file is empty. Choose another file.\n',
     );
-    expect(tried(['check'])).toEqual({ code: 2, out: '', err: 'Which file? See: cairnmark help check\n' });
+    expect(await tried(['check'])).toMatchObject({ code: 2, out: '', err: 'Which file? See: cairnmark help check\n' });
   });
 
-  it('reads a file that begins with the mark of the byte order', () => {
-    expect(tried(['check', 'x.json'], { 'x.json': `\ufeff${demoText}` })).toMatchObject({ code: 0, err: '' });
+  it('reads a file that begins with the mark of the byte order', async () => {
+    expect(await tried(['check', 'x.json'], { 'x.json': `\ufeff${demoText}` })).toMatchObject({ code: 0, err: '' });
   });
 
-  it('shows no sign that steers the terminal', () => {
-    const { err } = tried(['check', '\u001b[2Jx\u202e.json']);
+  it('shows no sign that steers the terminal', async () => {
+    const { err } = await tried(['check', '\u001b[2Jx\u202e.json']);
     expect(err).toBe('\ufffd[2Jx\ufffd.json: There is no such file. Check the name.\n');
   });
 });

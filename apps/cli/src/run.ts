@@ -13,14 +13,14 @@ import { NOT_UNDERSTOOD } from './exit.ts';
 import type { Io } from './io.ts';
 import { complain } from './speak.ts';
 
-type Command = (call: Call, words: Words, io: Io) => ExitCode;
+type Command = (call: Call, words: Words, io: Io) => ExitCode | Promise<ExitCode>;
 
 const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, solids, check, help };
 
 /** `args`: the call without the program's name. */
-export function run(args: readonly string[], io: Io): ExitCode {
+export async function run(args: readonly string[], io: Io): Promise<ExitCode> {
   const { words, call } = readCall(args);
-  if (typeof call !== 'string') return TABLE[call.command](call, words, io);
+  if (typeof call !== 'string') return await TABLE[call.command](call, words, io);
   complain(io, call);
   return NOT_UNDERSTOOD;
 }

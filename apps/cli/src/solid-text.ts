@@ -1,7 +1,7 @@
 // One solid of the catalogue for people. Sizes and sides stand as a file writes them, with their name where it differs.
 
 import type { Counts, Resting, SizeField, Solid, SolidDefinition } from '@cairnmark/geometry';
-import { rulerOf } from '@cairnmark/geometry';
+import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
 import type { ClassWords, Reader, Words } from '@cairnmark/words';
 
 export function solidText({ id, fields, example, make }: SolidDefinition, words: Words): string {
@@ -63,6 +63,7 @@ const own = (table: Readonly<Record<string, string>>, key: string): string => ta
 /** Reads mm; a solid of the catalogue belongs to no class that could have named things. */
 const PLAIN_READER: Reader = {
   ruler: rulerOf('mm'),
+  bands: TILT_BANDS,
   unitOf: () => 'mm',
   kindName: (kind) => kind,
   criterionName: (criterion) => criterion,

@@ -8,11 +8,17 @@ interface Tried {
   readonly code: number;
   readonly out: string;
   readonly err: string;
+  /** How often the linear solver was asked for. */
+  readonly solverLoads: number;
 }
 
 /** Runs one call. Files are those of `files` by name, else those of the disk. */
-export function tried(args: readonly string[], files: Readonly<Record<string, string | Uint8Array>> = {}): Tried {
+export async function tried(
+  args: readonly string[],
+  files: Readonly<Record<string, string | Uint8Array>> = {},
+): Promise<Tried> {
   let [out, err] = ['', ''];
+  let loads = 0;
   const io: Io = {
     readFile: (path) => inMemory(files[path]) ?? nodeIo.readFile(path),
     out: (text) => {
@@ -21,8 +27,13 @@ export function tried(args: readonly string[], files: Readonly<Record<string, st
     err: (text) => {
       err += text;
     },
+    loadSolver: () => {
+      loads += 1;
+      return nodeIo.loadSolver();
+    },
   };
-  return { code: run(args, io), out, err };
+  const code = await run(args, io);
+  return { code, out, err, solverLoads: loads };
 }
 
 function inMemory(content: string | Uint8Array | undefined): ReadOutcome | undefined {

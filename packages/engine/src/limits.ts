@@ -13,5 +13,9 @@ export const POINTS_MOST = 1_000_000;
 export const MEASURING_ERROR_MM_MOST = 100;
 /** mm. A gap allowance beyond a finger's width would close real gates. */
 export const GAP_ALLOWANCE_MM_MOST = 50;
+/** mm. More than the thickness of a thick board is no slack of measured sizes. */
+export const SLACK_MM_MOST = 10;
+/** No unit. Rubber on rubber stays below. */
+export const FRICTION_MOST = 2;
 /** Judges mark from 0 to this. */
 export const MARK_MOST = 4;

@@ -9,9 +9,11 @@ import type {
   Layout,
   Material,
   MeasureId,
+  PairFriction,
   RulerId,
   Sizes,
   SolidSpec,
+  Stability,
 } from '@cairnmark/geometry';
 import type { DayRule, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine } from '@cairnmark/scoring';
 
@@ -23,7 +25,9 @@ export interface KindOfPiece {
   /** Pieces of this kind that the class has. */
   readonly stock: number;
   readonly material: Material;
-  /** Friction coefficient against another piece and the table; no unit. */
+  /** What its faces are of, as the teacher calls it: frictions of pairs are about such names. */
+  readonly surface: string;
+  /** Friction coefficient against another piece and the table; no unit. Of two pieces the smaller one counts. */
   readonly friction: number;
 }
 
@@ -31,6 +35,8 @@ export interface Kit {
   readonly id: string;
   readonly name: string;
   readonly kinds: readonly KindOfPiece[];
+  /** Measured for two surfaces on each other; the table's is `table`. Counts before the frictions of the kinds. */
+  readonly frictions: readonly PairFriction[];
 }
 
 export type GradePreset = 'grades-2-3' | 'grades-4-5' | 'grades-6-8';
@@ -52,6 +58,8 @@ export interface Challenge {
   readonly counting: CountingConvention;
   readonly base: BaseDefinition;
   readonly gapAllowanceMm: number;
+  /** Pieces that come within this of what is below them rest on it too, mm: measured sizes are never quite equal. */
+  readonly slackMm: number;
   /** Which height counts: the first of these that there is. */
   readonly heightCounts: readonly HeightSource[];
   /** Error of one reading of the ruler on a build, mm (about 95 %). */
@@ -169,6 +177,8 @@ export interface Report {
   readonly confirmedBy: string | null;
   readonly facts: readonly ReportedFact[];
   readonly gaps: BuildMeasures['gaps'];
+  /** Whether it stands, by how much, and what would mend it; null when there is no drawing of the pieces. */
+  readonly stability: Stability | null;
   readonly stockBreaches: readonly StockBreach[];
   readonly requirements: readonly RequirementLine[];
   readonly points: readonly PointsLine[];

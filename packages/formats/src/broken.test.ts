@@ -4,6 +4,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { scoreClass } from '@cairnmark/engine';
 import type { Issue } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
+import { STATICS } from '../../../tests/reference/small-class.ts';
 import { decode } from './decode.ts';
 
 interface Expected {
@@ -34,6 +35,6 @@ describe('broken files', () => {
 
 function engineIssues({ format, value }: Extract<ReturnType<typeof decode>, { ok: true }>['value']): readonly Issue[] {
   if (format !== 'class') throw new RangeError(`the engine scores no ${format}`);
-  const scored = scoreClass(value);
+  const scored = scoreClass(value, STATICS);
   return scored.ok ? [] : scored.issues;
 }

@@ -16,7 +16,7 @@ describe('decode', () => {
   it('gives the record with its format', () => {
     expect(decode(JSON.stringify(KIT))).toEqual({
       ok: true,
-      value: { format: 'kit', value: { id: 'box', name: 'Box', kinds: [] } },
+      value: { format: 'kit', value: { id: 'box', name: 'Box', kinds: [], frictions: [] } },
     });
   });
 
@@ -40,7 +40,7 @@ describe('decode', () => {
       },
     ]);
     expect(issuesOf(JSON.stringify({ ...KIT, version: 7 }))).toEqual([
-      { code: 'version-newer', path: ['version'], details: { version: 7, newest: 1 } },
+      { code: 'version-newer', path: ['version'], details: { version: 7, newest: 2 } },
     ]);
     expect(issuesOf(JSON.stringify({ ...KIT, name: null, kinds: 'none' }))).toEqual([
       { code: 'wrong-type', path: ['name'], details: { expected: 'string', received: 'null' } },
@@ -94,12 +94,12 @@ describe('a file made to make the program stall', () => {
 
 describe('encode', () => {
   it('writes two blanks a level, the format first, and a line end at the end', () => {
-    expect(encode('kit', { kinds: [], name: 'Box', id: 'box' })).toBe(
-      '{\n  "format": "cairnmark/kit",\n  "version": 1,\n  "id": "box",\n  "name": "Box",\n  "kinds": []\n}\n',
+    expect(encode('kit', { frictions: [], kinds: [], name: 'Box', id: 'box' })).toBe(
+      '{\n  "format": "cairnmark/kit",\n  "version": 2,\n  "id": "box",\n  "name": "Box",\n  "kinds": [],\n  "frictions": []\n}\n',
     );
   });
 
   it('throws for a record that could not be read back', () => {
-    expect(() => encode('kit', { id: 'box', name: '', kinds: [] })).toThrow(RangeError);
+    expect(() => encode('kit', { id: 'box', name: '', kinds: [], frictions: [] })).toThrow(RangeError);
   });
 });

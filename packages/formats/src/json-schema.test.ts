@@ -12,8 +12,8 @@ describe('JSON Schema', () => {
 
   it('asks for the two outermost keys and lets no unknown key pass', () => {
     expect(jsonSchemaOf('kit')).toMatchObject({
-      properties: { format: { const: 'cairnmark/kit' }, version: { const: 1 }, kinds: { maxItems: 100 } },
-      required: ['format', 'version', 'id', 'name', 'kinds'],
+      properties: { format: { const: 'cairnmark/kit' }, version: { const: 2 }, kinds: { maxItems: 100 } },
+      required: ['format', 'version', 'id', 'name', 'kinds', 'frictions'],
       additionalProperties: false,
     });
   });

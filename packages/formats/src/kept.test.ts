@@ -1,9 +1,11 @@
-// Files as version 1 wrote them. They are never rewritten: whatever later versions bring, these are read for ever.
+// Files as each version wrote them. They are never rewritten: whatever later versions bring, these are read for ever.
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { decode } from './decode.ts';
 import type { Format } from './formats.ts';
+import { FORMATS } from './formats.ts';
+import { presentVersion, STEPS } from './steps.ts';
 
 const FOLDER = new URL('../../../tests/corpus/kept/', import.meta.url);
 
@@ -15,8 +17,10 @@ function keptFile<F extends Format>(format: F, version: number) {
 
 describe('kept files', () => {
   it('are there for every format and version, and no others', () => {
-    const versions = ['attempt-v1', 'challenge-v1', 'class-v1', 'kit-v1', 'report-v1'];
-    expect(readdirSync(FOLDER).sort()).toEqual(versions.map((name) => `${name}.json`));
+    const names = FORMATS.flatMap((format) =>
+      Array.from({ length: presentVersion(format, STEPS) }, (_, k) => `${format}-v${k + 1}.json`),
+    );
+    expect(readdirSync(FOLDER).sort()).toEqual(names.sort());
   });
 
   it('kit of version 1', () => {
@@ -97,5 +101,50 @@ describe('kept files', () => {
     expect(gaps).toEqual([{ at: [30.5, -7], widthMm: 1.5 }]);
     expect(stockBreaches).toEqual([{ kind: 'drum', used: 7, stock: 5 }]);
     expect([points.map((line) => line.points), total]).toEqual([[18, 7], 23.5]);
+  });
+
+  it('of version 1 say as much of surfaces, slack and standing as could be known then', () => {
+    const { kinds, frictions } = keptFile('kit', 1);
+    expect([kinds.map(({ surface }) => surface), frictions]).toEqual([['paper', 'paper', 'solid'], []]);
+    const { slackMm, kit } = keptFile('challenge', 1);
+    expect([slackMm, kit.kinds.map(({ surface }) => surface)]).toEqual([2, ['paper', 'paper', 'solid']]);
+    const { challenges } = keptFile('class', 1);
+    expect(challenges.map((one) => [one.slackMm, one.kit.frictions])).toEqual([[2, []]]);
+    expect(keptFile('report', 1).stability).toBeNull();
+  });
+
+  it('kit of version 2', () => {
+    const { kinds, frictions } = keptFile('kit', 2);
+    expect(kinds.map(({ surface }) => surface)).toEqual(['paper', 'paper', 'foam']);
+    expect(frictions).toEqual([
+      { between: ['paper', 'table'], friction: 0.45 },
+      { between: ['foam', 'paper'], friction: 0.6 },
+    ]);
+  });
+
+  it('challenge and class of version 2', () => {
+    expect(keptFile('challenge', 2).slackMm).toBe(1.5);
+    expect(keptFile('class', 2).challenges.map(({ slackMm }) => slackMm)).toEqual([2]);
+  });
+
+  it('attempt of version 2', () => {
+    const { layout } = keptFile('attempt', 2);
+    expect(layout.kind === 'laid-out' && layout.pieces.map(({ held, weighed }) => [held, weighed])).toEqual([
+      ['taped', undefined],
+      [undefined, { massG: 23.5, centreMm: 31 }],
+    ]);
+  });
+
+  it('report of version 2', () => {
+    const { stability } = keptFile('report', 2);
+    expect(stability).toMatchObject({
+      verdict: 'not-predicted',
+      stands: false,
+      slidesAt: { tiltRad: 0.5, direction: [0.6, 0.8] },
+      first: [{ pieces: [1, 2, 3, 4], on: 0 }],
+      notPredicted: [{ piece: 3, why: 'glued' }],
+      closedGaps: [{ upper: 2, lower: 'table', gapMm: 1.5 }],
+      mend: { piece: 1, side: 'left', byMm: 14 },
+    });
   });
 });

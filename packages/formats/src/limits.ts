@@ -5,11 +5,13 @@ import { MOST_PIECES } from '@cairnmark/geometry';
 
 /** Of the numbers that scores are worked out from, the engine says how large they may be. */
 export {
+  FRICTION_MOST,
   GAP_ALLOWANCE_MM_MOST,
   LENGTH_MM_MOST,
   MARK_MOST,
   MEASURING_ERROR_MM_MOST,
   POINTS_MOST,
+  SLACK_MM_MOST,
   VALUE_MOST,
 } from '@cairnmark/engine';
 
@@ -37,6 +39,12 @@ export const ATTEMPTS_MOST = 5_000;
 export const ROWS_MOST = 100;
 /** Readings, marks, decisions and adjustments of one attempt. */
 export const NOTES_MOST = 200;
+/** Gaps that slack closed: a piece lies over several others. */
+export const CLOSED_GAPS_MOST = 10 * PIECES_MOST;
+/** Frictions stated in a kit. */
+export const FRICTIONS_MOST = 100;
+/** g. A piece on the kitchen scales. */
+export const MASS_G_MOST = 100_000;
 /** Corners of a traced outline: a hand sets tens, a camera some hundreds. */
 export const OUTLINE_POINTS_MOST = 2_000;
 /** Outlines of one traced build. */
@@ -62,5 +70,3 @@ export const PAPER_G_PER_M2_MOST = 2_000;
 /** g/cm3. Air-filled foam balls to osmium. */
 export const DENSITY_G_PER_CM3_LEAST = 0.001;
 export const DENSITY_G_PER_CM3_MOST = 23;
-/** No unit. Rubber on rubber stays below. */
-export const FRICTION_MOST = 2;

@@ -5,8 +5,12 @@ import type { FactSource, GradePreset, HeightSource } from '@cairnmark/engine';
 import type {
   BaseDefinition,
   CountingConvention,
+  Hold,
   NotMeasuredReason,
+  NotPredicted,
+  Side,
   SolidId,
+  Stability,
   Unit,
   Working,
 } from '@cairnmark/geometry';
@@ -50,3 +54,26 @@ export const NOT_MEASURED_REASONS = namesOf<NotMeasuredReason>({
 });
 export const FACT_SOURCES = namesOf<FactSource>({ predicted: true, observed: true, decided: true, judged: true });
 export const VERDICTS = namesOf<Verdict>({ kept: true, broken: true, 'not-measured': true, 'not-judged': true });
+export const HOLDS = namesOf<Hold>({ taped: true, glued: true, leaning: true, nested: true });
+export const NOT_PREDICTED_REASONS = namesOf<NotPredicted['why']>({
+  taped: true,
+  glued: true,
+  leaning: true,
+  nested: true,
+  'paper-rolls': true,
+});
+export const STABILITY_VERDICTS = namesOf<Stability['verdict']>({
+  steady: true,
+  wobbly: true,
+  'too-close-to-call': true,
+  falls: true,
+  'rolls-at-a-touch': true,
+  'not-predicted': true,
+  'needs-solver': true,
+  'not-decided': true,
+});
+export const STABILITY_METHODS = namesOf<Stability['method']>({
+  recursion: true,
+  'least-squares-and-programmes': true,
+});
+export const SIDES = namesOf<Side>({ left: true, right: true, front: true, back: true });

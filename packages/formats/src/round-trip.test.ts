@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { scoreClass } from '@cairnmark/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { STATICS } from '../../../tests/reference/small-class.ts';
 import { challenge, kit } from '../../../tests/tools/records/challenge.ts';
 import { attemptAt, classRecord } from '../../../tests/tools/records/class-record.ts';
 import { freshSeed, share } from '../../../tests/tools/share.ts';
@@ -55,7 +56,7 @@ describe(`encode, then decode (seed ${seed})`, () => {
       readFileSync(new URL('../../../tests/corpus/tower-of-five.json', import.meta.url), 'utf8'),
       'class',
     );
-    const scored = tower.ok ? scoreClass(tower.value.value) : tower;
+    const scored = tower.ok ? scoreClass(tower.value.value, STATICS) : tower;
     if (!scored.ok) throw new RangeError('the class was refused');
     const reports = [...scored.value.reports.values()].flat();
     expect(reports).toHaveLength(1);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openEnvelope } from './envelope.ts';
+import { FORMATS } from './formats.ts';
 import type { Step } from './steps.ts';
 import { bringUp, presentVersion, STEPS } from './steps.ts';
 
@@ -16,9 +17,13 @@ const INVENTED: readonly Step[] = [
 ];
 
 describe('steps from older versions', () => {
-  it('are none: version 1 is the only one', () => {
-    expect(STEPS).toEqual([]);
-    expect(presentVersion('kit', STEPS)).toBe(1);
+  it('lead every format to version 2', () => {
+    expect(FORMATS.map((format) => presentVersion(format, STEPS))).toEqual([2, 2, 2, 2, 2]);
+  });
+
+  it('leave what is not in its place for the schema to refuse, and drop no key', () => {
+    const odd = { kit: [], challenges: 'none', kinds: [7, { surface: 3 }], frictions: 'some', more: true };
+    for (const format of FORMATS) expect(bringUp(format, 1, odd, STEPS)).toMatchObject(odd);
   });
 
   it('say the present version of each format', () => {

@@ -1,5 +1,8 @@
-// Named steps that bring a file of an older version up to the present one. Version 1 is the only one so far, so there is
-// none; the present version of a format follows from its steps. A step gets plain JSON and returns new plain JSON.
+// Named steps that bring a file of an older version up to the present one; the present version of a format follows from
+// its steps. A step gets plain JSON and returns new plain JSON: what it does not find in its place it leaves as it is, for
+// the schema to refuse.
+
+import { STABILITY_STEPS } from './steps/stability.ts';
 
 /** What stands in a file beside `format` and `version`. */
 export type Content = Readonly<Record<string, unknown>>;
@@ -12,7 +15,7 @@ export interface Step {
   readonly up: (content: Content) => Content;
 }
 
-export const STEPS: readonly Step[] = [];
+export const STEPS: readonly Step[] = STABILITY_STEPS;
 
 /** The version that is written today: one more than the steps that lead to it. */
 export const presentVersion = (format: string, steps: readonly Step[]): number =>

@@ -1,7 +1,7 @@
 // The words about builds, in the language, the ruler and the names of one class.
 
 import type { Adjustment, Decision, Report, ReportedFact, StockBreach } from '@cairnmark/engine';
-import type { GapPlace, Step, Unit, Working } from '@cairnmark/geometry';
+import type { GapPlace, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
 import type {
   OutReason,
   PointsLine,
@@ -17,8 +17,12 @@ import { pointsSentence } from './points.ts';
 import { exact, plusMinus } from './quantities.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
+import type { StabilityWords } from './stability.ts';
+import { stabilityWords } from './stability.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
+import { tiltTowardsSentence } from './tilts.ts';
 import type { Voice } from './voice.ts';
+import { withoutPieceText } from './without-piece.ts';
 import { stepLines } from './working.ts';
 
 /** Values are in the engine's units; tolerances are expanded ones, in the unit of the value. */
@@ -44,6 +48,12 @@ export interface ClassWords {
   working(working: Working): readonly string[];
   steps(steps: readonly Step[]): readonly string[];
   gap(gap: GapPlace): string;
+  /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
+  stability(stability: Stability, kinds: readonly string[]): StabilityWords;
+  /** How the rest does when one piece (counted from 0) is taken out. */
+  withoutPiece(answer: WithoutPiece, piece: number, kinds: readonly string[]): string;
+  /** The tilt it bears to the side that was asked about; null: there is no answer. */
+  tiltTowards(tilt: Tilt | null): string;
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
   stock(breach: StockBreach): string;
   points(line: PointsLine, row: PointsRow, tolerance: number): string;
@@ -69,6 +79,9 @@ export function classWords(voice: Voice): ClassWords {
     working: (working) => workingText(working, voice),
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
+    stability: (stability, kinds) => stabilityWords(stability, kinds, voice),
+    withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
+    tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
     stock: (breach) => stockSentence(breach, voice),
     points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),

@@ -16,9 +16,13 @@ const RULERS: Readonly<Record<TestRuler, Ruler>> = {
 const UNITS: Readonly<Record<string, Unit>> = { height: 'mm', 'base-area': 'mm2', volume: 'mm3' };
 const GROUPS: Readonly<Record<string, string>> = { puffins: 'Puffins', terns: 'Terns', gannets: 'Gannets' };
 
+/** Of the tests: 3 and 10 degrees. */
+export const BANDS = { closeRad: Math.PI / 60, steadyRad: Math.PI / 18 };
+
 export function inClass(language: Language, ruler: TestRuler): ClassWords {
   return wordsFor(language).inClass({
     ruler: RULERS[ruler],
+    bands: BANDS,
     unitOf: (measure) => UNITS[measure] ?? 'count',
     kindName: (kind) => (kind === 'cube-5' ? 'large cube' : kind),
     criterionName: (criterion) => (criterion === 'idea' ? 'Idea' : criterion),

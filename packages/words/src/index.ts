@@ -3,5 +3,6 @@
 export type { ClassWords } from './class-words.ts';
 export type { CautionId, CountedThing, IssueCode, MeasureName, NameTables } from './keys.ts';
 export type { Reader } from './reader.ts';
+export type { StabilityWords } from './stability.ts';
 export type { Language, Words } from './words.ts';
 export { LANGUAGES, wordsFor } from './words.ts';

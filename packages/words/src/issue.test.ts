@@ -54,6 +54,8 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'position-not-finite': { value: 'NaN' },
   'position-too-far': { valueMm: 20_000, limitMm: 10_000 },
   overlaps: { other: 2, depthMm: 7.25 },
+  'mass-not-positive': { massG: -2 },
+  'centre-outside-piece': { centreMm: 75, leastMm: 0, mostMm: 70 },
   'too-many-pieces': { count: 6000, limit: 5000 },
   'id-twice': { id: 'terns' },
   'group-unknown': { group: 'owls' },
@@ -64,6 +66,8 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'height-source-missing': {},
   'number-out-of-range': { value: -1, least: 0, most: 4 },
   'cap-below-floor': { cap: 3, floor: 5 },
+  'surface-unknown': { surface: 'felt' },
+  'friction-twice': { first: 'paper', second: 'table' },
   'mark-twice': { judge: 'Ms Reid', criterion: 'idea' },
   'time-not-valid': { at: 'noon' },
 };

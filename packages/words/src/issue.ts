@@ -1,5 +1,5 @@
 // An issue as a line: the place, then what is wrong and how to mend it. Numbers get the unit that the file is written in,
-// which its keys end with: mm, rad, g/m², g/cm³, s.
+// which its keys end with: mm, rad, g, g/m², g/cm³, s.
 
 import type { Issue } from '@cairnmark/geometry';
 import type { Catalogue } from './catalogue.ts';
@@ -49,6 +49,7 @@ const LIMITS: ReadonlySet<string> = new Set(['least', 'most', 'moreThan', 'value
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/Mm$/, ' mm'],
   [/Rad$/, ' rad'],
+  [/massG$/, ' g'],
   [/gramsPerM2$/, ' g/m²'],
   [/GPerCm3$/, ' g/cm³'],
   [/[sS]econds$/, ' s'],

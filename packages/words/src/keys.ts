@@ -7,11 +7,14 @@ import type {
   CountingConvention,
   MeasureId,
   NotMeasuredReason,
+  NotPredicted,
   Resting,
   SolidId,
   Working,
 } from '@cairnmark/geometry';
 import type { Comparison, DayRule, OutReason, Rounding } from '@cairnmark/scoring';
+import type { Saying } from './saying.ts';
+import type { SideName } from './tilts.ts';
 
 export type IssueCode = FileIssueCode | JsonIssueCode | EnvelopeIssueCode | ShapeIssueCode | EngineIssue['code'];
 
@@ -110,6 +113,12 @@ export type ResultKey =
   | `bound.${Comparison}`
   | `out.${OutReason['code']}`
   | `day.${DayRule['kind']}`;
+
+export type StabilityKey =
+  | `verdict.${Saying}`
+  | `without.${Saying}`
+  | `why.${NotPredicted['why']}`
+  | `side.${SideName}`;
 
 export type CautionId =
   | 'stands-or-falls'

@@ -38,6 +38,7 @@ describe('who is not ranked', () => {
     confirmedBy: 'Ms Reid',
     facts: [],
     gaps: [],
+    stability: null,
     stockBreaches: [{ kind: 'cube-5', used: 4, stock: 3 }],
     requirements: [line('broken', 6, five)],
     points: [],

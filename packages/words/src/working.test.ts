@@ -2,6 +2,7 @@ import type { Expr, Quantity, Ruler, Step, Working } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { english } from './en/index.ts';
 import { spanish } from './es/index.ts';
+import { BANDS } from './in-class.ts';
 import type { Voice } from './voice.ts';
 import { stepLines, workingLines } from './working.ts';
 
@@ -13,6 +14,7 @@ const voice = (ruler: Ruler, words = english): Voice => ({
   words,
   reader: {
     ruler,
+    bands: BANDS,
     unitOf: () => 'mm3',
     kindName: (kind) => kinds[kind] ?? kind,
     criterionName: (id) => id,

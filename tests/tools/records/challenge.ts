@@ -16,7 +16,7 @@ const solid: fc.Arbitrary<SolidSpec> = fc.oneof(
   }),
 );
 
-export const kit: fc.Arbitrary<Kit> = fc.record({
+const bareKit: fc.Arbitrary<Kit> = fc.record({
   id,
   name: text,
   kinds: named(
@@ -34,10 +34,19 @@ export const kit: fc.Arbitrary<Kit> = fc.record({
         }),
         fc.record({ kind: fc.constant('full' as const), densityGPerCm3: number(0.01, 9) }),
       ),
+      surface: fc.constantFrom('paper', 'wood'),
       friction: number(0, 1),
     }),
     1,
   ),
+  frictions: fc.constant([]),
+});
+
+/** Surfaces that the kinds have, or the table; each pair once. */
+export const kit: fc.Arbitrary<Kit> = bareKit.chain((bare) => {
+  const [first] = bare.kinds;
+  const pair = fc.record({ between: fc.constantFrom([first!.surface, 'table'] as const), friction: number(0, 1) });
+  return optional({ frictions: fc.tuple(pair) }).map(({ frictions = [] }) => ({ ...bare, frictions }));
 });
 
 const consequence = fc.oneof(
@@ -77,6 +86,7 @@ export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: te
       'hull-of-contacts' as const,
     ),
     gapAllowanceMm: number(0.05, 5),
+    slackMm: number(0, 5),
     heightCounts: fc.shuffledSubarray(['ruler' as const, 'photo' as const, 'model' as const], { minLength: 1 }),
     measuringErrorMm: number(0, 10),
     criteria: fc.constant(criteria),

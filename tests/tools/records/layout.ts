@@ -25,9 +25,13 @@ export function layoutOf(kinds: readonly string[]): fc.Arbitrary<Layout> {
         yMm: positionMm,
         turnRad: number(-6, 6),
       }),
-      optional({ on: fc.constant('table' as const) }),
+      optional({
+        on: fc.constant('table' as const),
+        held: fc.constantFrom('taped' as const, 'glued' as const, 'leaning' as const, 'nested' as const),
+        weighed: fc.record({ massG: number(0.1, 900) }),
+      }),
     )
-    .map(([laid, on]) => ({ ...laid, ...on }));
+    .map(([laid, more]) => ({ ...laid, ...more }));
   const traced = fc
     .tuple(
       fc.record({

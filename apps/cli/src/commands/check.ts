@@ -1,7 +1,7 @@
 // check: what is wrong with each file, or that it is fine. The builds of a class are put together, too: pieces that run
 // into each other are seen only then.
 
-import { scoreClass } from '@cairnmark/engine';
+import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
@@ -30,6 +30,6 @@ export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
 function checkedFile(file: string, words: Words, io: Io): Outcome<FileRecord> {
   const read = readFile(file, words, io);
   if (!read.ok || read.value.decoded.format !== 'class') return read;
-  const scored = scoreClass(read.value.decoded.value);
+  const scored = scoreClass(read.value.decoded.value, { solver: null, limits: USUAL_LIMITS });
   return scored.ok ? read : { ok: false, faults: scored.issues.map((issue) => faultLine(file, issue, words)) };
 }

@@ -1,19 +1,22 @@
 // measure: all facts of one build, each with its working; what counted as touching and as closed; rules and points.
 
-import type { Attempt, ClassRecord } from '@cairnmark/engine';
-import { evaluate } from '@cairnmark/engine';
-import type { Issue } from '@cairnmark/geometry';
+import type { Attempt, ClassRecord, Report } from '@cairnmark/engine';
+import { evaluate, needsSolver } from '@cairnmark/engine';
+import type { Issue, Layout } from '@cairnmark/geometry';
+import { SMALL_BUILD } from '@cairnmark/geometry';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { WELL } from '../exit.ts';
+import { furtherQuestions } from '../further-questions.ts';
 import { givenClass } from '../given-class.ts';
 import type { Io } from '../io.ts';
 import { measureText } from '../measure-text.ts';
 import { refuse, tell } from '../speak.ts';
 import { tableText } from '../table.ts';
+import { withSolver } from '../with-solver.ts';
 
-export function measure({ rest, attempt: id }: Call, words: Words, io: Io): ExitCode {
+export async function measure({ rest, attempt: id, without, tilt }: Call, words: Words, io: Io): Promise<ExitCode> {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, file, faultLine } = given.value;
@@ -25,15 +28,25 @@ export function measure({ rest, attempt: id }: Call, words: Words, io: Io): Exit
   const group = record.groups.find((one) => one.id === attempt.group);
   if (challenge === undefined) return refuse(io, [unknown('challenge', attempt, record)].map(faultLine));
   if (group === undefined) return refuse(io, [unknown('group', attempt, record)].map(faultLine));
-  const report = evaluate(attempt, challenge, group);
-  if (!report.ok)
+  const { result, statics } = await withSolver(
+    (tools) => evaluate(attempt, challenge, group, tools),
+    (report) => needsSolver(report) || (without !== null && restNeedsSolver(report, attempt.layout)),
+    io,
+  );
+  if (!result.ok)
     return refuse(
       io,
-      report.issues.map((issue) => faultLine(inRecord(issue, attempt, record))),
+      result.issues.map((issue) => faultLine(inRecord(issue, attempt, record))),
     );
-  tell(io, measureText(report.value, challenge, record, words));
+  const asked = furtherQuestions({ without, tilt }, { attempt, challenge, group, record, statics }, words);
+  if (!asked.ok) return refuse(io, asked.faults);
+  tell(io, [measureText(result.value, attempt.layout, challenge, record, words), ...asked.value].join('\n'));
   return WELL;
 }
+
+/** What is left of a build without a piece may stand where the whole falls, and may be too large for the small solver. */
+const restNeedsSolver = ({ stability }: Report, { pieces }: Layout): boolean =>
+  stability?.method === 'least-squares-and-programmes' && pieces.length > SMALL_BUILD + 1;
 
 /** The attempt of that id, or the only one there is; a sentence when that does not single one out. */
 function chosenAttempt(record: ClassRecord, id: string | null, words: Words): Attempt | string {

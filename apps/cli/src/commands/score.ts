@@ -1,6 +1,6 @@
 // score: ranks the groups of a class, challenge by challenge, and adds up the day.
 
-import { scoreClass } from '@cairnmark/engine';
+import { scoreClass, someNeedSolver } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
@@ -11,12 +11,13 @@ import { scoreCsv } from '../score-csv.ts';
 import { scoreJson } from '../score-json.ts';
 import { scoreText } from '../score-text.ts';
 import { refuse, tell } from '../speak.ts';
+import { withSolver } from '../with-solver.ts';
 
-export function score({ rest, form, rows }: Call, words: Words, io: Io): ExitCode {
+export async function score({ rest, form, rows }: Call, words: Words, io: Io): Promise<ExitCode> {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, faultLine } = given.value;
-  const result = scoreClass(record);
+  const { result } = await withSolver((statics) => scoreClass(record, statics), someNeedSolver, io);
   if (!result.ok) return refuse(io, result.issues.map(faultLine));
   if (form === 'json') io.out(scoreJson(record, result.value));
   else if (form === 'csv') io.out(scoreCsv(record, result.value, words));

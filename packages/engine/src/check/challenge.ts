@@ -4,7 +4,7 @@ import { CONTACT_MM } from '@cairnmark/geometry';
 import type { PointsRow, RankingRule, Requirement } from '@cairnmark/scoring';
 import { FIXED_TO } from '@cairnmark/scoring';
 import { factIds, POINTS_ID } from '../facts/ids.ts';
-import { GAP_ALLOWANCE_MM_MOST, MEASURING_ERROR_MM_MOST, POINTS_MOST, VALUE_MOST } from '../limits.ts';
+import { GAP_ALLOWANCE_MM_MOST, MEASURING_ERROR_MM_MOST, POINTS_MOST, SLACK_MM_MOST, VALUE_MOST } from '../limits.ts';
 import type { Challenge } from '../types.ts';
 import type { Path } from './checks.ts';
 import { idsTwice, outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
@@ -23,6 +23,7 @@ export function challengeIssues(challenge: Challenge, path: Path): EngineIssue[]
       ? [{ code: 'height-source-missing' as const, path: [...path, 'heightCounts'], details: {} }]
       : []),
     ...outOfRange(challenge.gapAllowanceMm, [...path, 'gapAllowanceMm'], CONTACT_MM, GAP_ALLOWANCE_MM_MOST),
+    ...outOfRange(challenge.slackMm, [...path, 'slackMm'], 0, SLACK_MM_MOST),
     ...outOfRange(challenge.measuringErrorMm, [...path, 'measuringErrorMm'], 0, MEASURING_ERROR_MM_MOST),
     ...challenge.points.flatMap((row, k) => rowIssues(row, known, [...path, 'points', k])),
     ...challenge.requirements.flatMap((one, k) => requirementIssues(one, known, [...path, 'requirements', k])),

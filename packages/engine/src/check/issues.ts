@@ -14,6 +14,8 @@ export type EngineIssueCode =
   | 'height-source-missing' // the challenge names no height that counts
   | 'number-out-of-range' // details: value, least, most
   | 'cap-below-floor' // details: cap, floor
+  | 'surface-unknown' // details: surface
+  | 'friction-twice' // details: first, second
   | 'mark-twice' // details: judge, criterion
   | 'time-not-valid'; // details: at
 

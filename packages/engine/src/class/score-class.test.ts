@@ -1,7 +1,16 @@
 // A class of four groups and two challenges, worked out by hand.
 
 import { describe, expect, it } from 'vitest';
-import { attempt, challenge, classOf, group, KIT, laid, numbersOnly } from '../../../../tests/reference/small-class.ts';
+import {
+  attempt,
+  challenge,
+  classOf,
+  group,
+  KIT,
+  laid,
+  numbersOnly,
+  STATICS,
+} from '../../../../tests/reference/small-class.ts';
 import type { Attempt, ClassRecord } from '../types.ts';
 import type { ClassScore } from './score-class.ts';
 import { scoreClass } from './score-class.ts';
@@ -40,7 +49,7 @@ const CLASS = classOf({
 });
 
 function scored(record: ClassRecord): ClassScore {
-  const result = scoreClass(record);
+  const result = scoreClass(record, STATICS);
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return result.value;
 }
@@ -117,7 +126,7 @@ describe('a class', () => {
 
 describe('a class that does not hang together', () => {
   it('tells of names that point nowhere', () => {
-    const result = scoreClass({ ...CLASS, attempts: [tall('a', 'gulls', 350)] });
+    const result = scoreClass({ ...CLASS, attempts: [tall('a', 'gulls', 350)] }, STATICS);
     expect(result).toMatchObject({ ok: false, issues: [{ code: 'group-unknown', path: ['attempts', 0, 'group'] }] });
   });
 
@@ -135,7 +144,7 @@ describe('a class that does not hang together', () => {
         attempt({ id: 'd', layout: laid('cube', 'ball') }),
       ],
     });
-    const result = scoreClass(record);
+    const result = scoreClass(record, STATICS);
     expect(result.ok ? [] : result.issues.map(({ path }) => path.join('.'))).toEqual([
       'challenges.0.kit.kinds.0.solid.sizes.width',
       'challenges.0.kit.kinds.0.solid.sizes.height',

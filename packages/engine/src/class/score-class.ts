@@ -7,6 +7,7 @@ import { day } from '@cairnmark/scoring';
 import { classIssues } from '../check/class-record.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { reportOf } from '../evaluate/report.ts';
+import type { Statics } from '../stability/statics.ts';
 import { countingReports } from '../standings/counting.ts';
 import { standingsOf } from '../standings/standings.ts';
 import type { Challenge, ClassRecord, Group, Report } from '../types.ts';
@@ -21,10 +22,10 @@ export interface ClassScore {
 }
 
 /** The scores, or everything that is wrong; paths start at the record. */
-export function scoreClass(record: ClassRecord): Result<ClassScore, EngineIssue> {
+export function scoreClass(record: ClassRecord, statics: Statics): Result<ClassScore, EngineIssue> {
   const issues = classIssues(record);
   if (issues.length > 0) return failure(issues);
-  const evaluated = evaluateAll(record);
+  const evaluated = evaluateAll(record, statics);
   if (!evaluated.ok) return evaluated;
   const boards = record.challenges.map((challenge) => boardOf(challenge, evaluated.value, record.groups));
   const standings = new Map(boards.map((board) => [board.challenge, board.standings]));
@@ -52,12 +53,15 @@ function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly 
 }
 
 /** Every report, or the issues of all layouts together. */
-function evaluateAll({ attempts, challenges, groups }: ClassRecord): Result<readonly Report[], EngineIssue> {
+function evaluateAll(
+  { attempts, challenges, groups }: ClassRecord,
+  statics: Statics,
+): Result<readonly Report[], EngineIssue> {
   const results = attempts.map((attempt, k) => {
     const challenge = challenges.find(({ id }) => id === attempt.challenge);
     const group = groups.find(({ id }) => id === attempt.group);
     if (challenge === undefined || group === undefined) throw new RangeError(`unchecked attempt ${attempt.id}`);
-    return reportOf(attempt, challenge, group, ['attempts', k]);
+    return reportOf(attempt, challenge, group, statics, ['attempts', k]);
   });
   const issues = results.flatMap((result) => (result.ok ? [] : result.issues));
   return issues.length > 0 ? failure(issues) : success(results.flatMap((result) => (result.ok ? [result.value] : [])));

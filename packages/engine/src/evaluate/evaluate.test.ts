@@ -10,6 +10,7 @@ import {
   laid,
   numbersOnly,
   reportOn,
+  STATICS,
 } from '../../../../tests/reference/small-class.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import type { Report } from '../types.ts';
@@ -164,7 +165,7 @@ describe('the state of an attempt', () => {
 describe('what evaluate refuses', () => {
   it('tells what is wrong with challenge and attempt together, with paths', () => {
     const wrong = challenge({ points: [{ id: 'row', measure: 'weight', points: 2, per: 10, rounding: 'down' }] });
-    const evaluated = evaluate(attempt({ at: 'today', answers: { tape: true } }), wrong, group('terns'));
+    const evaluated = evaluate(attempt({ at: 'today', answers: { tape: true } }), wrong, group('terns'), STATICS);
     expect(evaluated).toEqual({
       ok: false,
       issues: [
@@ -176,31 +177,31 @@ describe('what evaluate refuses', () => {
   });
 
   it('tells of pieces that the kit does not have at their place in the attempt', () => {
-    expect(pathsOf(evaluate(attempt({ layout: laid('slab', 'cone') }), challenge(), group('terns')))).toEqual([
+    expect(pathsOf(evaluate(attempt({ layout: laid('slab', 'cone') }), challenge(), group('terns'), STATICS))).toEqual([
       ['attempt', 'layout', 'pieces', 1, 'kind'],
     ]);
-    expect(pathsOf(evaluate(attempt({ layout: numbersOnly('cone') }), challenge(), group('terns')))).toEqual([
+    expect(pathsOf(evaluate(attempt({ layout: numbersOnly('cone') }), challenge(), group('terns'), STATICS))).toEqual([
       ['attempt', 'layout', 'pieces', 0],
     ]);
   });
 
   it('tells of impossible sizes where they were written: by the group, or in the kit', () => {
     const own = group('terns', { cube: { edge: -3 } });
-    expect(pathsOf(evaluate(attempt(), challenge(), own))).toEqual([['group', 'measured', 'cube', 'edge']]);
+    expect(pathsOf(evaluate(attempt(), challenge(), own, STATICS))).toEqual([['group', 'measured', 'cube', 'edge']]);
     const kinds = KIT.kinds.map((kind) => ({
       ...kind,
       solid: { ...kind.solid, sizes: { ...kind.solid.sizes, edge: -3 } },
     }));
     const broken = challenge({ kit: { ...KIT, kinds } });
-    expect(pathsOf(evaluate(attempt({ layout: laid('cube') }), broken, group('terns')))).toEqual([
+    expect(pathsOf(evaluate(attempt({ layout: laid('cube') }), broken, group('terns'), STATICS))).toEqual([
       ['challenge', 'kit', 'kinds', 0, 'solid', 'sizes', 'edge'],
       ['challenge', 'kit', 'kinds', 1, 'solid', 'sizes', 'edge'],
     ]);
   });
 
   it('throws when the records do not belong together', () => {
-    expect(() => evaluate(attempt(), challenge({ id: 'low' }), group('terns'))).toThrow(RangeError);
-    expect(() => evaluate(attempt(), challenge(), group('puffins'))).toThrow(RangeError);
+    expect(() => evaluate(attempt(), challenge({ id: 'low' }), group('terns'), STATICS)).toThrow(RangeError);
+    expect(() => evaluate(attempt(), challenge(), group('puffins'), STATICS)).toThrow(RangeError);
   });
 });
 

@@ -1,4 +1,4 @@
-// One attempt of one group at one challenge, evaluated: layout -> facts -> requirements and points -> report.
+// One attempt of one group at one challenge, evaluated: layout -> facts, stability -> requirements and points -> report.
 // Pure: the same input gives the same report on every machine.
 
 import type { Result } from '@cairnmark/geometry';
@@ -7,6 +7,7 @@ import { attemptIssues } from '../check/attempt.ts';
 import { challengeIssues } from '../check/challenge.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { ownSizeIssues } from '../check/kit.ts';
+import type { Statics } from '../stability/statics.ts';
 import type { Attempt, Challenge, Group, Report } from '../types.ts';
 import { reportOf } from './report.ts';
 
@@ -14,7 +15,12 @@ import { reportOf } from './report.ts';
  * The report on an attempt, or everything that is wrong. Paths begin with "attempt", "challenge" or "group".
  * Throws RangeError when the attempt is of another challenge or group than those handed in.
  */
-export function evaluate(attempt: Attempt, challenge: Challenge, group: Group): Result<Report, EngineIssue> {
+export function evaluate(
+  attempt: Attempt,
+  challenge: Challenge,
+  group: Group,
+  statics: Statics,
+): Result<Report, EngineIssue> {
   if (attempt.challenge !== challenge.id) throw new RangeError(`the attempt is of ${attempt.challenge}`);
   if (attempt.group !== group.id) throw new RangeError(`the attempt is of the group ${attempt.group}`);
   const issues = [
@@ -23,5 +29,5 @@ export function evaluate(attempt: Attempt, challenge: Challenge, group: Group): 
     ...attemptIssues(attempt, challenge, ['attempt']),
   ];
   if (issues.length > 0) return failure(issues);
-  return reportOf(attempt, challenge, group, ['attempt']);
+  return reportOf(attempt, challenge, group, statics, ['attempt']);
 }

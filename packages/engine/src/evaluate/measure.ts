@@ -1,11 +1,12 @@
 // The build of an attempt as geometry measures it: the kinds of the kit, in the sizes that the group read off its own
 // pieces. Kinds and sizes have been checked, so that all that geometry can still refuse is the layout.
 
-import type { BuildMeasures, PieceKinds, Result } from '@cairnmark/geometry';
+import type { BuildMeasures, Result } from '@cairnmark/geometry';
 import { failure, measureBuild, rulerOf } from '@cairnmark/geometry';
 import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import type { Attempt, Challenge, Group } from '../types.ts';
+import { kindsOf } from './kinds.ts';
 
 /** What geometry measured, or what it found wrong with the layout. The attempt stands at `path`. */
 export function measure(
@@ -20,12 +21,3 @@ export function measure(
   if (measured.ok) return measured;
   return failure(measured.issues.map((issue) => ({ ...issue, path: [...path, 'layout', ...issue.path] })));
 }
-
-/** A group's own sizes of a kind take the place of the kit's, all of them. */
-function kindsOf({ kit }: Challenge, group: Group): PieceKinds {
-  return new Map(
-    kit.kinds.map(({ id, solid }) => [id, { solid: solid.solid, sizes: ownSizes(group, id) ?? solid.sizes }]),
-  );
-}
-
-const ownSizes = ({ measured }: Group, kind: string) => (Object.hasOwn(measured, kind) ? measured[kind] : undefined);

@@ -1,7 +1,7 @@
 // The report on an attempt whose names, numbers and sizes of pieces have been checked.
 
-import type { BuildMeasures, Result } from '@cairnmark/geometry';
-import { success } from '@cairnmark/geometry';
+import type { BuildMeasures, Result, Stability, StabilityQuestion } from '@cairnmark/geometry';
+import { stabilityOf, success } from '@cairnmark/geometry';
 import { costOfBroken, exactSum, pointsLines, requirementLines } from '@cairnmark/scoring';
 import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
@@ -9,6 +9,8 @@ import { judgedFacts } from '../facts/judged.ts';
 import { measuredFact } from '../facts/measured.ts';
 import { kindFacts, stockBreaches } from '../facts/pieces.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
+import { stabilityQuestion } from '../stability/question.ts';
+import type { Statics } from '../stability/statics.ts';
 import type { Attempt, AttemptState, Challenge, Group, Report, ReportedFact } from '../types.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { measure } from './measure.ts';
@@ -18,14 +20,25 @@ export function reportOf(
   attempt: Attempt,
   challenge: Challenge,
   group: Group,
+  statics: Statics,
   path: Path,
 ): Result<Report, EngineIssue> {
   if (!hasBuilt(attempt.state)) return success(emptyReport(attempt));
   const measured = measure(attempt, challenge, group, path);
-  return measured.ok ? success(scoredReport(attempt, challenge, measured.value)) : measured;
+  if (!measured.ok) return measured;
+  const scored = scoredReport(attempt, challenge, measured.value);
+  return success({ ...scored, stability: judged(stabilityQuestion(attempt, challenge, group, statics)) });
 }
 
 const hasBuilt = ({ kind }: AttemptState): boolean => kind !== 'absent' && kind !== 'not-taking-part';
+
+/** Throws RangeError for a layout that geometry refuses: it has been measured. */
+function judged(question: StabilityQuestion | null): Stability | null {
+  if (question === null) return null;
+  const answer = stabilityOf(question);
+  if (!answer.ok) throw new RangeError('a build that was measured cannot be judged');
+  return answer.value;
+}
 
 function emptyReport({ id, group, challenge, at, chosen, state, confirmedBy, adjustments }: Attempt): Report {
   return {
@@ -39,6 +52,7 @@ function emptyReport({ id, group, challenge, at, chosen, state, confirmedBy, adj
     confirmedBy,
     facts: [],
     gaps: [],
+    stability: null,
     stockBreaches: [],
     requirements: [],
     points: [],

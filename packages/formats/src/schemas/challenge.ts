@@ -4,7 +4,14 @@
 import type { Challenge } from '@cairnmark/engine';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import * as z from 'zod/mini';
-import { GAP_ALLOWANCE_MM_MOST, MEASURING_ERROR_MM_MOST, POINTS_MOST, ROWS_MOST, VALUE_MOST } from '../limits.ts';
+import {
+  GAP_ALLOWANCE_MM_MOST,
+  MEASURING_ERROR_MM_MOST,
+  POINTS_MOST,
+  ROWS_MOST,
+  SLACK_MM_MOST,
+  VALUE_MOST,
+} from '../limits.ts';
 import {
   BASE_DEFINITIONS,
   COMPARISONS,
@@ -56,6 +63,7 @@ export const challenge: z.ZodMiniType<Challenge> = z.strictObject({
   counting: z.enum(COUNTING_CONVENTIONS),
   base: z.enum(BASE_DEFINITIONS),
   gapAllowanceMm: between(CONTACT_MM, GAP_ALLOWANCE_MM_MOST),
+  slackMm: between(0, SLACK_MM_MOST),
   heightCounts: listOf(z.enum(HEIGHT_SOURCES), HEIGHT_SOURCES.length).check(z.minLength(1)),
   measuringErrorMm: between(0, MEASURING_ERROR_MM_MOST),
   criteria: listOf(z.strictObject({ id, name }), ROWS_MOST),

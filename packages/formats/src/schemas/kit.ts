@@ -6,6 +6,7 @@ import {
   DENSITY_G_PER_CM3_LEAST,
   DENSITY_G_PER_CM3_MOST,
   FRICTION_MOST,
+  FRICTIONS_MOST,
   KINDS_MOST,
   NAME_CHARACTERS_MOST,
   PAPER_G_PER_M2_LEAST,
@@ -32,13 +33,23 @@ const material = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const friction = between(0, FRICTION_MOST);
+
 const kindOfPiece = z.strictObject({
   id,
   name,
   solid: z.strictObject({ solid: z.enum(SOLID_IDS), sizes }),
   stock: wholeBetween(0, PIECES_MOST),
   material,
-  friction: between(0, FRICTION_MOST),
+  surface: name,
+  friction,
 });
 
-export const kit: z.ZodMiniType<Kit> = z.strictObject({ id, name, kinds: listOf(kindOfPiece, KINDS_MOST) });
+const pairFriction = z.strictObject({ between: z.tuple([name, name]), friction });
+
+export const kit: z.ZodMiniType<Kit> = z.strictObject({
+  id,
+  name,
+  kinds: listOf(kindOfPiece, KINDS_MOST),
+  frictions: listOf(pairFriction, FRICTIONS_MOST),
+});

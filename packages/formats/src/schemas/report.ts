@@ -17,6 +17,7 @@ import { consequence } from './challenge.ts';
 import { fact, tolerance, unit } from './facts.ts';
 import { between, id, instant, measure, measured, name, positionMm, wholeBetween } from './fields.ts';
 import { listOf } from './list.ts';
+import { stability } from './stability.ts';
 
 const reportedFact = z.strictObject({
   id: measure,
@@ -62,6 +63,7 @@ export const report: z.ZodMiniType<Report> = z.strictObject({
     z.strictObject({ at: z.tuple([positionMm, positionMm]), widthMm: between(0, GAP_ALLOWANCE_MM_MOST) }),
     PIECES_MOST,
   ),
+  stability: z.nullable(stability),
   stockBreaches: listOf(
     z.strictObject({ kind: id, used: wholeBetween(0, PIECES_MOST), stock: wholeBetween(0, PIECES_MOST) }),
     KINDS_MOST,

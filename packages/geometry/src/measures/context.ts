@@ -59,12 +59,15 @@ const EMPTY_TABLE = {
   base: NO_PIECES,
 };
 
+/** mm. Measures are of the pieces as they lie: a gap that carries is still a gap. */
+const NO_SLACK_MM = 0;
+
 function laidOutContext(
   layout: Layout & { kind: 'laid-out' },
   solids: SolidsByKind,
   options: MeasureOptions,
 ): Result<MeasureContext, StackIssue> {
-  const built = buildStack(layout.pieces, solids);
+  const built = buildStack(layout.pieces, solids, NO_SLACK_MM);
   if (!built.ok) return built;
   const stack = built.value;
   if (stack.pieces.length === 0) return success({ options, ...EMPTY_TABLE });

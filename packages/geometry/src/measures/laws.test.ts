@@ -79,7 +79,7 @@ const scaledKinds = (k: number): PieceKinds =>
 
 /** No two outlines overlap by less than a contact, which does not grow with the build; to touch exactly is clear. */
 function isClear(pieces: readonly LaidPiece[]): boolean {
-  const stack = buildStack(pieces, solids);
+  const stack = buildStack(pieces, solids, 0);
   if (!stack.ok) throw new Error('refused');
   const outlines = stack.value.pieces.map(({ outline }) => outline);
   return outlines.every((one, index) =>
@@ -155,7 +155,7 @@ describe('any build', () => {
     'has the surface of its pieces, shared out between what can be touched, contacts (twice) and the table',
     fc.property(drawnBuild, (pieces) => {
       const values = plain(pieces);
-      const stack = buildStack(pieces, solids);
+      const stack = buildStack(pieces, solids, 0);
       if (!stack.ok) throw new Error('refused');
       const lost = stack.value.faceContacts.reduce(
         (total, { second, areaMm2 }) => total + (second === 'table' ? areaMm2 : 2 * areaMm2),

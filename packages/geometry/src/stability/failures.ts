@@ -1,12 +1,12 @@
 // What goes first: the pieces that begin to move as one, what they rest on, and the hinge they turn over.
 
-import { HANGING_MM } from '../kernel/tolerance.ts';
+import { HANGING_MM, SAME_MARGIN } from '../kernel/tolerance.ts';
 import type { Vec2, Vec3 } from '../kernel/vec.ts';
 import { length3, sub3 } from '../kernel/vec.ts';
 import { bodyAt } from './equilibrium.ts';
 import type { FirstMotion } from './first-motion.ts';
 import type { Hinge } from './hinge.ts';
-import { centreOf, hingeOver } from './hinge.ts';
+import { centreOf, hinge, hingeOver } from './hinge.ts';
 import { lumpsOf, staysTogether } from './lumps.ts';
 import type { Joint } from './recursion.ts';
 import type { Patch, StaticProblem } from './types.ts';
@@ -29,14 +29,24 @@ export function failuresOfTower(joints: readonly Joint[]): readonly Failure[] {
   return highest.map(tippingOver);
 }
 
-/** For a tower of level joints that stands: the joint that gives way first, by tipping or by sliding. */
-export function weakestJoint(joints: readonly Joint[]): Failure | null {
-  const [first, ...others] = joints;
-  if (first === undefined) return null;
-  const bears = (joint: Joint): number => Math.min(joint.tips.push, joint.patch.friction);
-  const weakest = others.reduce((best, joint) => (bears(joint) < bears(best) ? joint : best), first);
-  if (weakest.tips.push <= weakest.patch.friction) return tippingOver(weakest);
-  return { pieces: inOrder(weakest.above), on: weakest.patch.lower, hinge: null };
+/**
+ * For a tower of level joints that stands: the joints that give way first. Where friction decides, all that would slide
+ * together are told together; of joints that tip alike, those that carry the most.
+ */
+export function weakestJoints(joints: readonly Joint[]): readonly Failure[] {
+  const push = (joint: Joint): number => Math.min(joint.tips.push, joint.patch.friction);
+  const least = Math.min(...joints.map(push)) * (1 + SAME_MARGIN);
+  const weakest = joints.filter((joint) => push(joint) <= least);
+  const lowest = weakest.filter(
+    (joint) => !weakest.some((other) => other !== joint && other.above.includes(joint.patch.upper)),
+  );
+  const tipping = lowest.filter(({ tips, patch }) => tips.push <= patch.friction);
+  if (tipping.length > 0) return tipping.map(tippingOver);
+  const grounds = [...new Set(lowest.map(({ patch }) => patch.lower))];
+  return grounds.map((on) => {
+    const sliding = lowest.filter(({ patch }) => patch.lower === on);
+    return { pieces: inOrder(sliding.flatMap(({ above }) => above)), on, hinge: null };
+  });
 }
 
 /** For any build: from the way it begins to move. `push`: where it was pushed to make it move, if it was. */
@@ -56,7 +66,7 @@ export function failuresOfMotion(problem: StaticProblem, motion: FirstMotion, pu
 }
 
 function tippingOver({ above, patch, edge, outward, insideMm }: Joint): Failure {
-  return { pieces: inOrder(above), on: patch.lower, hinge: { ends: edge, towards: outward, pastMm: -insideMm } };
+  return { pieces: inOrder(above), on: patch.lower, hinge: hinge(edge, outward, -insideMm) };
 }
 
 const inOrder = (pieces: readonly number[]): readonly number[] => [...pieces].sort((a, b) => a - b);

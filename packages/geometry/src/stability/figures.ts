@@ -1,6 +1,7 @@
 // Margins as they are shown: as a tilt of the table and as a sideways push.
 
 import type { Vec2 } from '../kernel/vec.ts';
+import { unsigned2 } from '../kernel/vec.ts';
 import type { Joint } from './recursion.ts';
 import type { Margin } from './types.ts';
 
@@ -32,4 +33,8 @@ export function jointMargin({ patch, tips, insideMm }: Joint): JointMargin {
   return { upper, lower, tipsAt: tilt(tips), slidesAtRad: Math.atan(friction), insideMm };
 }
 
-const tilt = ({ push, direction }: Margin): Tilt => ({ tiltRad: Math.atan(push), push, direction });
+const tilt = ({ push, direction }: Margin): Tilt => ({
+  tiltRad: Math.atan(push),
+  push,
+  direction: unsigned2(direction),
+});

@@ -1,7 +1,7 @@
 // The edge or point that pieces turn over, and how far past it their common centre of mass lies. Frame of the table, mm.
 
 import type { Vec2, Vec3 } from '../kernel/vec.ts';
-import { add3, dot2, length2, scale2, scale3, sub2 } from '../kernel/vec.ts';
+import { add3, dot2, length2, scale2, scale3, sub2, unsigned2, unsigned3 } from '../kernel/vec.ts';
 import { bodyAt } from './equilibrium.ts';
 import type { StaticProblem } from './types.ts';
 
@@ -21,8 +21,15 @@ export function hingeOver(ends: readonly [Vec3, Vec3], centre: Vec3, towards: Ve
   const across = acrossOf(sub2(to, from), towards ?? out);
   const pastMm = dot2(out, across);
   const forward = towards === null ? pastMm : dot2(towards, across);
-  return forward < 0 ? { ends, towards: scale2(across, -1), pastMm: -pastMm } : { ends, towards: across, pastMm };
+  return forward < 0 ? hinge(ends, scale2(across, -1), -pastMm) : hinge(ends, across, pastMm);
 }
+
+/** Without a minus in front of a zero: files have none. */
+export const hinge = (ends: Hinge['ends'], towards: Vec2, pastMm: number): Hinge => ({
+  ends: [unsigned3(ends[0]), unsigned3(ends[1])],
+  towards: unsigned2(towards),
+  pastMm: pastMm + 0,
+});
 
 /** The common centre of mass of some bodies. */
 export function centreOf(problem: StaticProblem, pieces: Iterable<number>): Vec3 {

@@ -11,9 +11,10 @@ import { box, cone, cube, cylinder, put, sphere } from '../../../../tests/refere
 import { expectNear } from '../../../../tests/tools/within.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { SolidSpec } from '../solids/types.ts';
+import type { LaidPiece } from '../stack/types.ts';
 import { contactColumns, weights, withPushes } from './equilibrium.ts';
 import { leastPush } from './margin.ts';
-import type { Material, OwnMass } from './material.ts';
+import type { Material } from './material.ts';
 import type { Posed, StabilityQuestion } from './question.ts';
 import { pose } from './question.ts';
 import type { Stability } from './stability.ts';
@@ -24,10 +25,8 @@ const GRIPPY = 50;
 const TABLE = { absolute: 1e-9 };
 const EXACT = { absolute: 1e-9 };
 
-const alone = (spec: SolidSpec, material: Material, friction = GRIPPY, ownMass?: OwnMass): Stability => {
-  const asked = question([put('it', 0, 0, { resting: restingOf(spec) })], { it: spec }, material, friction);
-  return judged({ ...asked, ownMasses: new Map(ownMass === undefined ? [] : [[0, ownMass]]) });
-};
+const alone = (spec: SolidSpec, material: Material, friction = GRIPPY, more: Partial<LaidPiece> = {}): Stability =>
+  judged(question([put('it', 0, 0, { resting: restingOf(spec), ...more })], { it: spec }, material, friction));
 const FLAT: Partial<Record<SolidSpec['solid'], string>> = {
   tetrahedron: 'face',
   octahedron: 'face',
@@ -131,7 +130,8 @@ describe('every solid on its base tips as tabled', () => {
 });
 
 describe('slide or tip', () => {
-  const crate = (friction: number): Stability => alone(cube(1200), FULL, friction, { massG: 7, centre: [0, 0, 900] });
+  const crate = (friction: number): Stability =>
+    alone(cube(1200), FULL, friction, { weighed: { massG: 7, centreMm: 900 } });
   it('Halliday and Resnick: a crate with its weight at 0.9 of 1.2 m slides at mu 0.60 and tips at 0.70', () => {
     const [slides, tips] = [crate(0.6), crate(0.7)];
     expectNear(slides.standsTo!.tiltRad / DEGREE, 30.9637565321, EXACT);
@@ -158,7 +158,7 @@ describe('round pieces', () => {
   // Four unit cubes with gaps of half a unit and a ball of radius 1/2 that sits on their inner corners: the contacts lie
   // 0.353553 from its axis and as far below its centre. Side pushes are borne until the two corners behind let go.
   const nestOf = (friction: number, floor: number, cubesG: number): StabilityQuestion => {
-    const corners = [-75, 75].flatMap((x) => [-75, 75].map((y) => put('cube', x, y)));
+    const corners = [-75, 75].flatMap((x) => [-75, 75].map((y) => put('cube', x, y, { weighed: { massG: cubesG } })));
     const asked = question(
       [...corners, put('ball', 0, 0, { resting: 'round' })],
       { cube: cube(100), ball: sphere(50) },
@@ -174,7 +174,6 @@ describe('round pieces', () => {
         ['ball', { material: FULL, surface: surface(friction) }],
       ]),
       table: surface(floor),
-      ownMasses: new Map([0, 1, 2, 3].map((k) => [k, { massG: cubesG, centre: [0, 0, 50] }] as const)),
     };
   };
   const nest = (friction: number, floor: number, cubesG: number): Stability => judged(nestOf(friction, floor, cubesG));

@@ -5,6 +5,7 @@
 import { SAME_LEVEL_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { LaidPiece, Stack } from '../stack/types.ts';
+import type { Shift, ShiftRange } from './shift-range.ts';
 
 export type Side = 'left' | 'right' | 'front' | 'back';
 
@@ -17,8 +18,8 @@ export interface Mend {
   readonly byMm: number;
 }
 
-/** The stack that a layout drops to and whether it is good, or null when the layout is refused or not decided. */
-export type Trial = (pieces: readonly LaidPiece[]) => { readonly stack: Stack; readonly good: boolean } | null;
+/** The stack that a layout drops to, and whether it is good; null when the layout is refused. */
+export type Trial = (pieces: readonly LaidPiece[]) => { readonly stack: Stack; readonly isGood: () => boolean } | null;
 
 export interface MendSearch {
   readonly pieces: readonly LaidPiece[];
@@ -27,6 +28,8 @@ export interface MendSearch {
   readonly candidates: readonly number[];
   readonly rulerStepMm: number;
   readonly furthestMm: number;
+  /** The lengths among which a move can be found; null: no length will do. */
+  readonly rangeOf: (shift: Shift) => ShiftRange | null;
   /** Layouts judged at the most; the search gives up after that. */
   readonly trials: number;
 }
@@ -34,20 +37,32 @@ export interface MendSearch {
 /** The shortest such move; among equals the earlier candidate, then left, right, front, back. null: none was found. */
 export function shortestMend(search: MendSearch, trial: Trial): Mend | null {
   const { pieces, stack, rulerStepMm } = search;
-  const holds = search.candidates.map((piece) => ({ piece, moved: withAllOn(stack, piece) }));
+  const hopes = search.candidates.flatMap((piece) => {
+    const moved = withAllOn(stack, piece);
+    return SIDES.flatMap(([side, towards]): readonly Hope[] => {
+      const range = search.rangeOf({ piece, moved, towards });
+      return range === null ? [] : [{ piece, moved, side, towards, range }];
+    });
+  });
+  const furthestMm = Math.min(search.furthestMm, Math.max(...hopes.map(({ range }) => range.mostMm)));
   let left = search.trials;
-  for (let steps = 1; steps * rulerStepMm <= search.furthestMm; steps += 1) {
+  for (let steps = 1; steps * rulerStepMm <= furthestMm; steps += 1) {
     const byMm = steps * rulerStepMm;
-    for (const { piece, moved } of holds) {
-      for (const [side, towards] of SIDES) {
-        if (left === 0) return null;
-        left -= 1;
-        const outcome = trial(shifted(pieces, moved, towards, byMm));
-        if (outcome?.good === true && sameLevels(stack, outcome.stack)) return { piece, moved, side, byMm };
-      }
+    for (const { piece, moved, side, towards, range } of hopes) {
+      if (byMm < range.leastMm || byMm > range.mostMm) continue;
+      if (left === 0) return null;
+      left -= 1;
+      const outcome = trial(shifted(pieces, moved, towards, byMm));
+      if (outcome !== null && sameLevels(stack, outcome.stack) && outcome.isGood()) return { piece, moved, side, byMm };
     }
   }
   return null;
+}
+
+/** A move that could help, with the lengths that could. */
+interface Hope extends Shift {
+  readonly side: Side;
+  readonly range: ShiftRange;
 }
 
 /** The layout after the move. */

@@ -7,10 +7,11 @@ import type { Vec2 } from '../kernel/vec.ts';
 import type { StackIssue } from '../stack/types.ts';
 import { standsLevel } from './bears.ts';
 import type { Failure } from './failures.ts';
-import { failuresOfMotion, failuresOfTower } from './failures.ts';
 import type { Tilt } from './figures.ts';
 import { tiltOf } from './figures.ts';
+import { firstToGo, rollingOf } from './first-to-go.ts';
 import { judge } from './judge.ts';
+import { notPredictedOf } from './not-predicted.ts';
 import { marginTowards } from './programmes.ts';
 import type { StabilityQuestion } from './question.ts';
 import { pose } from './question.ts';
@@ -51,16 +52,16 @@ export function withoutPiece(question: StabilityQuestion, piece: number): Result
   if (problem.bodies.length === 0) return success({ verdict: 'steady', stands: true, first: [] });
   const solver = solverFor(question.solver, problem);
   const judged = judge(problem, solver, question.limits);
+  const failures = firstToGo(problem, judged, question.limits);
   const verdict = verdictOf(judged, {
-    unpredictable: false,
-    rolls: problem.patches.some(({ rolling }) => rolling.length > 0),
+    unpredictable: notPredictedOf(question, posed.value).some((one) => one.piece !== piece),
+    rolls: rollingOf(problem, judged, failures).length > 0,
     nearlyHeld: false,
     solverLoaded: solver !== null,
   });
-  const { joints, motion } = judged;
-  const failures = motion === null ? failuresOfTower(joints ?? []) : failuresOfMotion(problem, motion, null);
   const asBuilt = (index: number): number => (index < piece ? index : index + 1);
-  const first = failures.map(({ pieces, on, hinge }) => ({
+  const going = judged.stands === false ? failures : [];
+  const first = going.map(({ pieces, on, hinge }) => ({
     pieces: pieces.map(asBuilt),
     on: typeof on === 'number' ? asBuilt(on) : on,
     hinge,

@@ -3,8 +3,7 @@
 import type { Result } from '../kernel/result.ts';
 import { success } from '../kernel/result.ts';
 import { buildStack } from '../stack/build-stack.ts';
-import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support } from '../stack/types.ts';
-import { closeGaps } from './close-gaps.ts';
+import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support, Weighed } from '../stack/types.ts';
 import type { PairFriction, Surface } from './friction.ts';
 import { frictionBetween } from './friction.ts';
 import type { LinearSolver } from './linear-solver.ts';
@@ -13,14 +12,11 @@ import type { Material, OwnMass } from './material.ts';
 import { massOf } from './material.ts';
 import { staticProblem } from './problem.ts';
 import type { StaticProblem } from './types.ts';
-import type { StatedReason } from './verdict.ts';
 
 /** What the pieces of one kind are made of. */
 export interface KindStuff {
   readonly material: Material;
   readonly surface: Surface;
-  /** Mass of each of them where it differs from what the material gives: all of them weighted alike. */
-  readonly ownMass?: OwnMass;
 }
 
 export interface StabilityQuestion {
@@ -28,12 +24,8 @@ export interface StabilityQuestion {
   readonly solids: SolidsByKind;
   /** By kind id; every kind that was laid is among them. */
   readonly stuff: ReadonlyMap<string, KindStuff>;
-  /** Mass of single pieces, by index, where it differs from their kind: repaired or weighted ones. */
-  readonly ownMasses: ReadonlyMap<number, OwnMass>;
   readonly table: Surface;
   readonly pairs: readonly PairFriction[];
-  /** Pieces for which no prediction is wanted or possible, as people see them on the real build. */
-  readonly stated: readonly StatedReason[];
   /** One division of the ruler, mm: moves that mend are whole numbers of it. */
   readonly rulerStepMm: number;
   /** Pieces that come within this of what is below them rest on it too, mm (2 mm for paper). */
@@ -50,11 +42,11 @@ export interface Posed {
 
 /** The question's build, or the same with its pieces laid otherwise, dropped and weighed. Refused as a layout is. */
 export function pose(question: StabilityQuestion, pieces: readonly LaidPiece[]): Result<Posed, StackIssue> {
-  const built = buildStack(pieces, question.solids);
+  const built = buildStack(pieces, question.solids, question.slackMm);
   if (!built.ok) return built;
-  const stack = closeGaps(built.value, question.slackMm);
+  const stack = built.value;
   const problem = staticProblem(stack, {
-    massOf: (piece) => ownMassOf(question, piece),
+    massOf: (piece) => weighedOr(pieces[piece.index]?.weighed, usualMass(question, piece)),
     frictionOf: (support) => frictionAt(question, stack, support),
   });
   return success({ stack, problem });
@@ -67,9 +59,13 @@ export function stuffOf(question: StabilityQuestion, kind: string): KindStuff {
   return stuff;
 }
 
-function ownMassOf(question: StabilityQuestion, { index, kind, solid }: PlacedPiece): OwnMass {
-  const { material, ownMass } = stuffOf(question, kind);
-  return question.ownMasses.get(index) ?? ownMass ?? massOf(solid, material);
+const usualMass = (question: StabilityQuestion, { kind, solid }: PlacedPiece): OwnMass =>
+  massOf(solid, stuffOf(question, kind).material);
+
+function weighedOr(weighed: Weighed | undefined, usual: OwnMass): OwnMass {
+  if (weighed === undefined) return usual;
+  const [x, y, z] = usual.centre;
+  return { massG: weighed.massG, centre: [x, y, weighed.centreMm ?? z] };
 }
 
 function frictionAt(question: StabilityQuestion, stack: Stack, { upper, lower }: Support): number {

@@ -78,11 +78,19 @@ describe('slack', () => {
     expect(judged(ask(gate(20, 'low'), { slackMm: 2 })).stands).toBe(true);
     expect(judged(ask(gate(20, 'low'), { slackMm: 1 })).stands).toBe(false);
   });
+  it('says how far it closed, and counts nothing that touches anyway', () => {
+    const [gap, ...more] = judged(ask(gate(20, 'low'), { slackMm: 2 })).closedGaps;
+    expect(more).toEqual([]);
+    expectNear(gap!.gapMm, 1.5, MM);
+    expect(judged(ask(gate(20, 'post'), { slackMm: 2 })).closedGaps).toEqual([]);
+  });
 });
 
 describe('not predicted', () => {
   it('says why: what people see, and folded paper that rolls', () => {
-    expect(judged(ask(twoCubes(3), { stated: [{ piece: 1, why: 'taped' }] }))).toMatchObject({
+    expect(
+      judged(ask(twoCubes(3).map((piece, k) => (k === 1 ? { ...piece, held: 'taped' as const } : piece)))),
+    ).toMatchObject({
       verdict: 'not-predicted',
       stands: true,
       notPredicted: [{ piece: 1, why: 'taped' }],

@@ -3,25 +3,24 @@
 
 import type { Result } from '../kernel/result.ts';
 import { success } from '../kernel/result.ts';
-import { NO_MARGIN_RAD, PAST_MARGIN } from '../kernel/tolerance.ts';
-import type { Vec2 } from '../kernel/vec.ts';
-import type { StackIssue } from '../stack/types.ts';
+import { CONTACT_MM } from '../kernel/tolerance.ts';
+import type { Stack, StackIssue } from '../stack/types.ts';
 import type { Failure } from './failures.ts';
-import { failuresOfMotion, failuresOfTower, weakestJoint } from './failures.ts';
 import type { JointMargin, Tilt } from './figures.ts';
 import { jointMargin, tiltOf } from './figures.ts';
-import { firstMotion } from './first-motion.ts';
+import { firstToGo, rollingOf } from './first-to-go.ts';
 import type { Judgement } from './judge.ts';
 import { judge } from './judge.ts';
 import type { LinearSolver } from './linear-solver.ts';
 import type { Mend } from './mend.ts';
 import { holdingMove, steadyingMove } from './moves.ts';
-import { frictionCone } from './programmes.ts';
-import type { Posed, StabilityQuestion } from './question.ts';
-import { pose, stuffOf } from './question.ts';
+import type { NotPredicted } from './not-predicted.ts';
+import { notPredictedOf } from './not-predicted.ts';
+import type { StabilityQuestion } from './question.ts';
+import { pose } from './question.ts';
 import { simplex } from './simplex.ts';
 import type { StaticProblem } from './types.ts';
-import type { NotPredicted, Verdict } from './verdict.ts';
+import type { Verdict } from './verdict.ts';
 import { STEADY_RAD, verdictOf } from './verdict.ts';
 
 export interface Stability {
@@ -42,10 +41,18 @@ export interface Stability {
   /** Pieces among those that touch with a curved surface, when the margin is none. */
   readonly rolling: readonly number[];
   readonly notPredicted: readonly NotPredicted[];
+  /** Wider than a contact, no wider than the slack: the upper piece is taken to rest on the lower one all the same. */
+  readonly closedGaps: readonly CarriedGap[];
   /** When it falls: the shortest move that holds it; null when it stands or none was found. */
   readonly mend: Mend | null;
   /** When it stands by less than 10 degrees: the shortest move that gives 10; null otherwise or when none was found. */
   readonly steadyingMove: Mend | null;
+}
+
+export interface CarriedGap {
+  readonly upper: number;
+  readonly lower: number | 'table';
+  readonly gapMm: number;
 }
 
 /** Bodies up to which the small solver of this package serves when none is handed in. */
@@ -59,9 +66,9 @@ export function stabilityOf(question: StabilityQuestion): Result<Stability, Stac
   const { problem } = posed.value;
   const solver = solverFor(question.solver, problem);
   const judged = judge(problem, solver, question.limits);
-  const first = firstToGo(problem, judged, question);
+  const first = firstToGo(problem, judged, question.limits);
   const rolling = rollingOf(problem, judged, first);
-  const notPredicted = [...question.stated, ...paperThatRolls(question, posed.value)];
+  const notPredicted = notPredictedOf(question, posed.value);
   const mend = judged.stands === false ? holdingMove(question, posed.value, first) : null;
   const circumstances = {
     unpredictable: notPredicted.length > 0,
@@ -80,6 +87,7 @@ export function stabilityOf(question: StabilityQuestion): Result<Stability, Stac
     first,
     rolling,
     notPredicted,
+    closedGaps: closedGaps(posed.value.stack),
     mend,
     // What rolls goes on rolling wherever it is put.
     steadyingMove:
@@ -94,37 +102,10 @@ export function solverFor(handedIn: LinearSolver | null, problem: StaticProblem)
   return handedIn ?? (problem.bodies.length <= SMALL_BUILD ? simplex : null);
 }
 
-function firstToGo(problem: StaticProblem, judged: Judgement, { limits }: StabilityQuestion): readonly Failure[] {
-  const { joints, motion, standsTo, stands } = judged;
-  if (joints !== null)
-    return stands === true ? [weakestJoint(joints)].flatMap((joint) => joint ?? []) : failuresOfTower(joints);
-  if (motion !== null) return failuresOfMotion(problem, motion, null);
-  if (standsTo === null) return [];
-  const [x, y] = standsTo.direction;
-  for (const more of PAST_MARGIN) {
-    const past: Vec2 = [x * (standsTo.push + more), y * (standsTo.push + more)];
-    const moving = firstMotion(problem, frictionCone(Math.atan2(y, x)), past, limits.pivots);
-    const failures = moving === null ? [] : failuresOfMotion(problem, moving, standsTo.direction);
-    if (failures.length > 0) return failures;
-  }
-  return [];
-}
-
-function rollingOf(problem: StaticProblem, { standsTo }: Judgement, first: readonly Failure[]): readonly number[] {
-  if (standsTo === null || Math.atan(standsTo.push) > NO_MARGIN_RAD) return [];
-  const going = new Set(first.flatMap(({ pieces }) => pieces));
-  const touching = problem.patches.filter(
-    ({ upper, lower }) => going.has(upper) || (lower !== 'table' && going.has(lower)),
-  );
-  return [...new Set(touching.flatMap(({ rolling }) => rolling))].sort((a, b) => a - b);
-}
-
-function paperThatRolls(question: StabilityQuestion, { stack, problem }: Posed): readonly NotPredicted[] {
-  const rolling = new Set(problem.patches.flatMap((patch) => patch.rolling));
-  return stack.pieces
-    .filter(({ index, kind }) => rolling.has(index) && stuffOf(question, kind).material.kind === 'folded-paper')
-    .map(({ index }) => ({ piece: index, why: 'paper-rolls' }));
-}
+const closedGaps = ({ supports }: Stack): readonly CarriedGap[] =>
+  supports
+    .filter(({ closedMm }) => closedMm > CONTACT_MM)
+    .map(({ upper, lower, closedMm }) => ({ upper, lower, gapMm: closedMm }));
 
 const isShaky = ({ stands, standsTo }: Judgement): boolean =>
   stands === true && (standsTo === null || Math.atan(standsTo.push) < STEADY_RAD);

@@ -4,18 +4,6 @@
 import { NO_MARGIN_RAD } from '../kernel/tolerance.ts';
 import type { Judgement } from './judge.ts';
 
-/** A piece for which the statics of stiff, unglued pieces do not hold, as people see it. */
-export interface StatedReason {
-  readonly piece: number;
-  readonly why: 'taped' | 'glued' | 'leaning' | 'nested';
-}
-
-/** The same, with what is found here: folded paper that touches with a curved surface dents instead of rolling. */
-export interface NotPredicted {
-  readonly piece: number;
-  readonly why: StatedReason['why'] | 'paper-rolls';
-}
-
 /**
  * 'needs-solver': it stands, but how far takes a linear solver and none is loaded.
  * 'not-decided': the work limits cut the search off.
@@ -33,6 +21,9 @@ export type Verdict =
 /** Tilts of the table, rad, that part the words. Common practice of the classroom, no source. */
 export const CLOSE_RAD = (3 * Math.PI) / 180;
 export const STEADY_RAD = (10 * Math.PI) / 180;
+
+/** The same together, for those who put a verdict into words. */
+export const TILT_BANDS = { closeRad: CLOSE_RAD, steadyRad: STEADY_RAD } as const;
 
 export interface Circumstances {
   /** True when the statics do not hold for some piece. */

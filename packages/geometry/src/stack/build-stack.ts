@@ -3,6 +3,7 @@
 
 import type { Result } from '../kernel/result.ts';
 import { failure, success } from '../kernel/result.ts';
+import { CONTACT_MM } from '../kernel/tolerance.ts';
 import { bodyBox } from './body-box.ts';
 import { checkLayout } from './check-layout.ts';
 import { faceContacts } from './face-contacts.ts';
@@ -12,10 +13,16 @@ import { earlierNeighbours } from './plan-grid.ts';
 import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support } from './types.ts';
 
 /**
- * The build that a layout describes. Refused with every unknown name and impossible position at once; a layout free of
+ * The build that a layout describes. Measured sizes are never quite equal, so that a slab on pillars of 50.0 and 48.5 mm
+ * lies on both in the class and on one in the sums: a piece that comes within `slackMm` of what is below it rests on it
+ * too (2 mm for paper; 0: only where they touch). Heights do not depend on the slack. Refused with every unknown name and impossible position at once; a layout free of
  * these is refused with every piece that was put on the table ("on": "table") where an earlier one is in its way.
  */
-export function buildStack(pieces: readonly LaidPiece[], solids: SolidsByKind): Result<Stack, StackIssue> {
+export function buildStack(
+  pieces: readonly LaidPiece[],
+  solids: SolidsByKind,
+  slackMm: number,
+): Result<Stack, StackIssue> {
   const checked = checkLayout(pieces, solids);
   if (!checked.ok) return checked;
 
@@ -30,7 +37,8 @@ export function buildStack(pieces: readonly LaidPiece[], solids: SolidsByKind): 
   for (const { known, onTable } of laidOut) {
     const { index } = onTable;
     const earlier = neighbours(index).flatMap((other) => placed[other] ?? []);
-    const landing = known.laid.on === 'table' ? standAmong(onTable, earlier) : landOn(onTable, earlier);
+    const land = known.laid.on === 'table' ? standAmong : landOn;
+    const landing = land(onTable, earlier, CONTACT_MM + slackMm);
     if ('depthMm' in landing) {
       const details = { other: landing.other, depthMm: landing.depthMm };
       issues.push({ code: 'overlaps', path: ['pieces', index, 'on'], details });

@@ -7,7 +7,7 @@ import type { LaidPiece, StackIssue } from './types.ts';
 const solids = solidsOf({ brick: cube(40), drum: cylinder(20, 30) });
 
 function issuesOf(pieces: readonly LaidPiece[]): readonly StackIssue[] {
-  const built = buildStack(pieces, solids);
+  const built = buildStack(pieces, solids, 0);
   return built.ok ? [] : built.issues;
 }
 
@@ -33,6 +33,22 @@ describe('a layout that cannot be built', () => {
     ]);
   });
 
+  it('weighs nothing, or balances outside itself', () => {
+    const weighed = (massG: number, centreMm?: number) =>
+      put('drum', 0, 0, { weighed: { massG, ...(centreMm === undefined ? {} : { centreMm }) } });
+    expect(issuesOf([weighed(7), weighed(3, 0), weighed(3, 30), weighed(-3), weighed(5, 30.5)])).toEqual([
+      { code: 'mass-not-positive', path: ['pieces', 3, 'weighed', 'massG'], details: { massG: -3 } },
+      {
+        code: 'centre-outside-piece',
+        path: ['pieces', 4, 'weighed', 'centreMm'],
+        details: { centreMm: 30.5, leastMm: 0, mostMm: 30 },
+      },
+    ]);
+    expect(issuesOf([weighed(Number.NaN), weighed(Number.POSITIVE_INFINITY)]).map(({ path }) => path[1])).toEqual([
+      0, 1,
+    ]);
+  });
+
   it('the furthest place and any turn are allowed', () => {
     expect(issuesOf([put('brick', FURTHEST_MM, -FURTHEST_MM, { turnRad: 1e6 })])).toEqual([]);
   });
@@ -45,6 +61,6 @@ describe('a layout that cannot be built', () => {
   });
 
   it('no pieces at all make an empty stack', () => {
-    expect(buildStack([], solids)).toEqual({ ok: true, value: { pieces: [], supports: [], faceContacts: [] } });
+    expect(buildStack([], solids, 0)).toEqual({ ok: true, value: { pieces: [], supports: [], faceContacts: [] } });
   });
 });

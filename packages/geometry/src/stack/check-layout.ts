@@ -3,7 +3,8 @@
 import type { Result } from '../kernel/result.ts';
 import { failure, success } from '../kernel/result.ts';
 import type { Resting, Solid } from '../solids/types.ts';
-import type { LaidPiece, SolidsByKind, StackIssue } from './types.ts';
+import { bodyBox } from './body-box.ts';
+import type { LaidPiece, SolidsByKind, StackIssue, Weighed } from './types.ts';
 
 /** Most pieces in one build; a class set has a few hundred. Keeps the worst layout to seconds. */
 export const MOST_PIECES = 5000;
@@ -49,6 +50,7 @@ export function checkLayout(
       issues.push({ code: 'resting-unknown', path: ['pieces', index, 'resting'], details });
       return;
     }
+    issues.push(...weighedIssues(index, laid.weighed, solid));
     known.push({ laid, solid, resting });
   });
   return issues.length > 0 ? failure(issues) : success(known);
@@ -61,4 +63,25 @@ function numberIssue(index: number, field: 'xMm' | 'yMm' | 'turnRad', value: num
     return { code: 'position-too-far', path, details: { valueMm: value, limitMm: FURTHEST_MM } };
   }
   return null;
+}
+
+function weighedIssues(index: number, weighed: Weighed | undefined, solid: Solid): readonly StackIssue[] {
+  if (weighed === undefined) return [];
+  const { massG, centreMm } = weighed;
+  const path = ['pieces', index, 'weighed'];
+  const { min, max } = bodyBox(solid.body);
+  const light = !(massG > 0 && massG < Number.POSITIVE_INFINITY);
+  const outside = centreMm !== undefined && !(centreMm >= min[2] && centreMm <= max[2]);
+  return [
+    ...(light ? [{ code: 'mass-not-positive' as const, path: [...path, 'massG'], details: { massG } }] : []),
+    ...(outside
+      ? [
+          {
+            code: 'centre-outside-piece' as const,
+            path: [...path, 'centreMm'],
+            details: { centreMm, leastMm: min[2], mostMm: max[2] },
+          },
+        ]
+      : []),
+  ];
 }

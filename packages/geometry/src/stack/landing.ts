@@ -21,39 +21,38 @@ export interface Clash {
 
 /**
  * The highest place at which `piece`, coming straight down, meets one of `below` or the table, and all that it rests on
- * there. `below` is looked through in order: quickest with the highest first.
+ * there: what comes within `reachMm` of it. `below` is looked through in order: quickest with the highest first.
  */
-export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[]): Landing {
+export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[], reachMm: number): Landing {
   let bottomMm = TABLE.heightMm;
   const met: Footing[] = [TABLE];
   for (const lower of below) {
-    if (lower.topMm < bottomMm - CONTACT_MM || standSideBySide(piece, lower)) continue;
+    if (lower.topMm < bottomMm - reachMm || standSideBySide(piece, lower)) continue;
     const drop = dropHeight(piece.body, lower.body);
     if (drop === null) continue;
     bottomMm = Math.max(bottomMm, drop.heightMm);
     met.push({ lower: lower.index, heightMm: drop.heightMm, normal: drop.normal });
   }
-  // A stated slack for measured sizes (pieces whose heights differ by less carry together) will widen this width.
-  const carrying = met.filter(({ heightMm }) => bottomMm - heightMm <= CONTACT_MM);
+  const carrying = met.filter(({ heightMm }) => bottomMm - heightMm <= reachMm);
   return { bottomMm, supports: carrying.map((footing) => support(piece.index, footing, bottomMm)) };
 }
 
 /**
  * Puts `piece` on the table among `others`: the one of them that it overlaps deepest, by more than a contact's width, or else
- * what it rests on and what now rests on it.
+ * what it rests on and what now rests on it, each within `reachMm`.
  */
-export function standAmong(piece: PlacedPiece, others: readonly PlacedPiece[]): Clash | Landing {
+export function standAmong(piece: PlacedPiece, others: readonly PlacedPiece[], reachMm: number): Clash | Landing {
   const supports: Support[] = [support(piece.index, TABLE, 0)];
   let clash: Clash | null = null;
   for (const other of others) {
-    if (other.bottomMm > piece.topMm + CONTACT_MM || standSideBySide(piece, other)) continue;
+    if (other.bottomMm > piece.topMm + reachMm || standSideBySide(piece, other)) continue;
     const over = dropHeight(piece.body, other.body);
     const under = dropHeight(other.body, piece.body);
     if (over === null || under === null) continue;
     const depthMm = Math.min(planOverlapDepth(piece.outline, other.outline), depth(over), depth(under));
     if (depthMm > (clash?.depthMm ?? CONTACT_MM)) clash = { other: other.index, depthMm };
-    if (touches(over)) supports.push(support(piece.index, { lower: other.index, ...over }, 0));
-    if (touches(under)) supports.push(support(other.index, { lower: piece.index, ...under }, 0));
+    if (touches(over, reachMm)) supports.push(support(piece.index, { lower: other.index, ...over }, 0));
+    if (touches(under, reachMm)) supports.push(support(other.index, { lower: piece.index, ...under }, 0));
   }
   return clash ?? { bottomMm: 0, supports };
 }
@@ -80,5 +79,5 @@ const standSideBySide = (a: PlacedPiece, b: PlacedPiece): boolean =>
 /** How deep the two overlap along the contact normal; negative when the upper one is clear of the lower. */
 const depth = (drop: Drop): number => drop.heightMm * drop.normal[2];
 
-/** True when the upper one, where it is now, lies on the lower: no gap and no overlap beyond a contact's width. */
-const touches = (drop: Drop): boolean => -drop.heightMm <= CONTACT_MM && depth(drop) <= CONTACT_MM;
+/** True when the upper one, where it is now, lies on the lower: no gap beyond the reach, no overlap beyond a contact's width. */
+const touches = (drop: Drop, reachMm: number): boolean => -drop.heightMm <= reachMm && depth(drop) <= CONTACT_MM;

@@ -21,7 +21,7 @@ const onTable = { on: 'table' } as const;
 const BRIDGE = [put('pillar', -70, 0), put('pillar', 70, 0), put('lintel', 0, 0)];
 
 function issuesOf(pieces: readonly LaidPiece[]): readonly StackIssue[] {
-  const built = buildStack(pieces, solids);
+  const built = buildStack(pieces, solids, 0);
   return built.ok ? [] : built.issues;
 }
 

@@ -20,6 +20,19 @@ export interface LaidPiece {
   readonly turnRad: number;
   /** 'table': it stands on the table, and is refused if another piece is in its way. Absent: it lands on what is below. */
   readonly on?: 'table';
+  /** How it is held when it does not simply rest, as people see it on the real build. */
+  readonly held?: Hold;
+  /** As weighed, when it was repaired or weighted. */
+  readonly weighed?: Weighed;
+}
+
+/** What the statics of stiff, unglued pieces do not cover. */
+export type Hold = 'taped' | 'glued' | 'leaning' | 'nested';
+
+export interface Weighed {
+  readonly massG: number;
+  /** Height of its centre of mass in the solid's own frame, mm; absent: where its material puts it. */
+  readonly centreMm?: number;
 }
 
 /** Outlines traced on a photo of the build from above, each on its own plane. */
@@ -68,7 +81,7 @@ export interface Support {
   readonly lower: number | 'table';
   /** Unit normal of the touching surfaces, pointing up from the lower one. */
   readonly normal: Vec3;
-  /** mm by which the drop closed a gap to it (0 for the piece that decided the height). */
+  /** mm of gap to it that the drop closed, up to the slack (0 for the piece that decided the height). */
   readonly closedMm: number;
 }
 
@@ -91,6 +104,8 @@ export type StackIssueCode =
   | 'position-not-finite'
   | 'position-too-far'
   | 'overlaps'
+  | 'mass-not-positive'
+  | 'centre-outside-piece'
   | 'too-many-pieces';
 
 export type StackIssue = Issue<StackIssueCode>;

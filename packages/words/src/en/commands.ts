@@ -29,13 +29,17 @@ challenge file and the attempt files that belong to it. Without a file the demo 
   --as csv     one line a build, for a spreadsheet: a comma between cells, a point in numbers; an empty
                cell was not measured, which is not 0
 `,
-  'help.measure': `cairnmark measure [FILE...] [--attempt ID] [--lang en|es]
+  'help.measure': `cairnmark measure [FILE...] [--attempt ID] [--without N|all] [--tilt SIDE] [--lang en|es]
 
-Shows all facts of one build with their workings. FILE is a class file; or name a challenge file and an
-attempt file; or none for the demo class. With more than one attempt, say which by its id; without an id,
-the command lists them.
+Shows all facts of one build with their workings, and whether it stands. FILE is a class file; or name a
+challenge file and an attempt file; or none for the demo class. With more than one attempt, say which by
+its id; without an id, the command lists them.
 
   --attempt ID   the build to show
+  --without N    also say what happens when piece N is taken out, counted from 1 as the build was put
+                 together; --without all says it for every piece
+  --tilt SIDE    also say how far the table can be tilted down to one side: left, right, front, back, or
+                 degrees from 0 to 360, counted counter-clockwise from the right as seen from above
 `,
   'help.solids': `cairnmark solids [--lang en|es]
 
@@ -52,6 +56,8 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'usage.option-alone': 'The option "{name}" needs a value after it. See: {help}',
   'usage.option-value': 'The option "{name}" cannot be "{value}". Use one of: {known}.',
   'usage.option-no-value': 'The option "{name}" takes no value. See: {help}',
+  'usage.piece-unknown': 'There is no piece "{piece}" in this build. Use a number from 1 to {count}, or all.',
+  'usage.side-unknown': 'There is no side "{side}". Use left, right, front, back, or degrees such as 30.',
   'usage.no-file': 'Which file? See: {help}',
   'usage.no-files-here': 'This command reads no file. See: {help}',
   // What is wrong with a file, before it is read.
@@ -103,6 +109,13 @@ R radius of the base under a smaller top, d how far the top stands in, q half of
   'measure.touching': 'Surfaces less than {contact} apart count as touching.',
   'measure.gap-allowance': 'From above, gaps up to {gap} count as closed.',
   'measure.no-gaps': 'No gap was closed.',
+  'measure.stands': 'Does it stand?',
+  'measure.stands-limits': 'What this answer rests on',
+  'measure.not-judged': 'Not judged: no drawing of this build.',
+  'measure.no-drawing':
+    'There is no drawing of this build: no piece can be taken out and nothing tilted. Leave out --without and --tilt.',
+  'measure.without': 'With a piece taken out',
+  'measure.tilt': 'Tilted to one side',
   // Solids.
   'solids.sizes': 'Sizes: {sizes}.',
   'solids.or': '{size} or {other}',

@@ -57,6 +57,9 @@ export const issues = {
   'position-not-finite': 'No one can calculate with this place: {value}. Put the piece down again.',
   'position-too-far': 'The piece lies {valueMm} away. At most {limitMm} is allowed. Put it nearer.',
   overlaps: 'This piece runs {depthMm} into piece {other}. Move it aside, or stack it on top.',
+  'mass-not-positive': 'A mass must be more than 0 g. Here it is {massG}. Weigh the piece again.',
+  'centre-outside-piece':
+    'The centre of the weight is {centreMm} high, but it must lie inside the piece: from {leastMm} to {mostMm}. Measure again.',
   'too-many-pieces': 'The build has {count} pieces. At most {limit} are allowed. Split it.',
   // What the records of a class say together.
   'id-twice': 'The id "{id}" stands here twice. Give one of the two another id.',
@@ -68,6 +71,9 @@ export const issues = {
   'height-source-missing': 'No height counts here. Name at least one of: ruler, photo, model.',
   'number-out-of-range': 'The number {value} is not allowed here. Write a number from {least} to {most}.',
   'cap-below-floor': 'The most points ({cap}) are fewer than the least points ({floor}). Swap them.',
+  'surface-unknown':
+    'No piece of the kit has the surface "{surface}", and the table is called table. Check the spelling.',
+  'friction-twice': 'The friction of "{first}" on "{second}" stands here twice. Keep one of the two.',
   'mark-twice': '{judge} has marked "{criterion}" twice. Keep one of the two marks.',
   'time-not-valid': '"{at}" is no date and time. Write it like 2026-03-05T10:20:00+01:00.',
 } as const satisfies IssueTexts;

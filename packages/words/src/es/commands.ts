@@ -31,13 +31,18 @@ reto y los archivos de intentos que le corresponden. Sin archivo se puntúa la c
   --as csv     una línea por construcción, para una hoja de cálculo: coma entre celdas, punto en los números;
                una celda vacía es algo sin medir, que no es 0
 `,
-  'help.measure': `cairnmark measure [ARCHIVO...] [--attempt ID] [--lang en|es]
+  'help.measure': `cairnmark measure [ARCHIVO...] [--attempt ID] [--without N|all] [--tilt LADO] [--lang en|es]
 
-Muestra todos los datos de una construcción con sus cálculos. ARCHIVO es un archivo de clase; o nombra un
-archivo de reto y uno de intento; o ninguno para la clase de muestra. Si hay más de un intento, di cuál
-por su identificador; sin él, la orden los lista.
+Muestra todos los datos de una construcción con sus cálculos, y si se sostiene. ARCHIVO es un archivo de
+clase; o nombra un archivo de reto y uno de intento; o ninguno para la clase de muestra. Si hay más de un
+intento, di cuál por su identificador; sin él, la orden los lista.
 
   --attempt ID   la construcción que se muestra
+  --without N    dice además qué pasa al quitar la pieza N, contando desde 1 en el orden en que se montó;
+                 --without all lo dice de cada pieza
+  --tilt LADO    dice además cuánto puede inclinarse la mesa hacia un lado: left (izquierda), right (derecha),
+                 front (delante), back (atrás), o grados de 0 a 360 contados desde la derecha, en sentido
+                 contrario a las agujas del reloj vistos desde arriba
 `,
   'help.solids': `cairnmark solids [--lang en|es]
 
@@ -53,6 +58,8 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'usage.option-alone': 'La opción "{name}" necesita un valor detrás. Mira: {help}',
   'usage.option-value': 'La opción "{name}" no puede ser "{value}". Usa una de estas: {known}.',
   'usage.option-no-value': 'La opción "{name}" no lleva valor. Mira: {help}',
+  'usage.piece-unknown': 'En esta construcción no hay ninguna pieza "{piece}". Usa un número de 1 a {count}, o all.',
+  'usage.side-unknown': 'No hay ningún lado "{side}". Usa left, right, front, back, o grados como 30.',
   'usage.no-file': '¿Qué archivo? Mira: {help}',
   'usage.no-files-here': 'Esta orden no lee ningún archivo. Mira: {help}',
   'file.line': '{file}: {sentence}',
@@ -101,6 +108,13 @@ t 180° / n.`,
   'measure.touching': 'Dos superficies a menos de {contact} cuentan como si se tocaran.',
   'measure.gap-allowance': 'Desde arriba, los huecos de hasta {gap} cuentan como cerrados.',
   'measure.no-gaps': 'No se cerró ningún hueco.',
+  'measure.stands': '¿Se sostiene?',
+  'measure.stands-limits': 'En qué se basa esta respuesta',
+  'measure.not-judged': 'Sin valorar: no hay dibujo de esta construcción.',
+  'measure.no-drawing':
+    'No hay dibujo de esta construcción: no se puede quitar ninguna pieza ni inclinar nada. Quita --without y --tilt.',
+  'measure.without': 'Quitando una pieza',
+  'measure.tilt': 'Con la mesa inclinada hacia un lado',
   'solids.sizes': 'Medidas: {sizes}.',
   'solids.or': '{size} o bien {other}',
   'solids.whole': '{size}, un número entero',

@@ -6,6 +6,7 @@ import { commands } from './commands.ts';
 import { issues } from './issues.ts';
 import { names } from './names.ts';
 import { results } from './results.ts';
+import { stability } from './stability.ts';
 
 export const spanish: Catalogue = {
   decimalMark: ',',
@@ -14,6 +15,7 @@ export const spanish: Catalogue = {
   names,
   issues,
   results,
+  stability,
   commands,
   cautions,
 };

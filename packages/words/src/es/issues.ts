@@ -54,6 +54,9 @@ export const issues: IssueTexts = {
   'position-not-finite': 'Con esta posición no se puede calcular: {value}. Coloca la pieza otra vez.',
   'position-too-far': 'La pieza está a {valueMm}. El máximo es {limitMm}. Ponla más cerca.',
   overlaps: 'Esta pieza se mete {depthMm} en la pieza {other}. Apártala o ponla encima.',
+  'mass-not-positive': 'Una masa debe ser mayor que 0 g. Aquí es {massG}. Pesa la pieza otra vez.',
+  'centre-outside-piece':
+    'El centro del peso está a {centreMm} de altura, pero debe quedar dentro de la pieza: de {leastMm} a {mostMm}. Mide otra vez.',
   'too-many-pieces': 'La construcción tiene {count} piezas. El máximo es {limit}. Divídela.',
   'id-twice': 'El identificador "{id}" está aquí dos veces. Cambia uno de los dos.',
   'group-unknown': 'No hay ningún grupo "{group}". Revisa cómo está escrito o añade el grupo.',
@@ -64,6 +67,9 @@ export const issues: IssueTexts = {
   'height-source-missing': 'Aquí no cuenta ninguna altura. Nombra al menos una: ruler, photo, model.',
   'number-out-of-range': 'El número {value} no vale aquí. Escribe un número de {least} a {most}.',
   'cap-below-floor': 'El máximo de puntos ({cap}) es menor que el mínimo ({floor}). Cámbialos.',
+  'surface-unknown':
+    'Ninguna pieza del juego tiene la superficie "{surface}", y la mesa se llama table. Revisa cómo está escrita.',
+  'friction-twice': 'La fricción de "{first}" sobre "{second}" está aquí dos veces. Deja solo una.',
   'mark-twice': '{judge} ha valorado "{criterion}" dos veces. Deja solo una nota.',
   'time-not-valid': '"{at}" no es una fecha con hora. Escríbela así: 2026-03-05T10:20:00+01:00.',
 };

@@ -1,0 +1,89 @@
+// The range of lengths only spares looks: whatever move a search through all lengths finds, the search within the range
+// finds too. Checked on seeded towers, straight and side by side, full and folded, that fall or wobble.
+
+import { describe, expect, it } from 'vitest';
+import { FULL, judged, LIMITS, question, SHELL } from '../../../../tests/reference/judged-builds.ts';
+import { seeded } from '../../../../tests/reference/seeded.ts';
+import { box, cone, cylinder, put } from '../../../../tests/reference/stacked-builds.ts';
+import { freshSeed, share } from '../../../../tests/tools/share.ts';
+import type { LaidPiece } from '../stack/types.ts';
+import { bearsTilt, standsLevel } from './bears.ts';
+import type { Mend } from './mend.ts';
+import { shortestMend } from './mend.ts';
+import type { StabilityQuestion } from './question.ts';
+import { pose } from './question.ts';
+import { ANY_SHIFT } from './shift-range.ts';
+import { STEADY_RAD } from './verdict.ts';
+
+const SPECS = {
+  slab: box(70, 50, 30),
+  post: box(40, 40, 60),
+  drum: cylinder(30, 45),
+  roof: cone(25, 50),
+};
+const STEP_MM = 3;
+const FURTHEST_MM = 45;
+
+/** The shortest move by trying every length of every move. */
+function bySearch(asked: StabilityQuestion, candidates: readonly number[], steady: boolean): Mend | null {
+  const posed = pose(asked, asked.pieces);
+  if (!posed.ok) throw new Error('refused');
+  const { stack } = posed.value;
+  const search = {
+    pieces: asked.pieces,
+    stack,
+    candidates,
+    rulerStepMm: STEP_MM,
+    furthestMm: Math.min(FURTHEST_MM, posed.value.problem.sizeMm / 2),
+    rangeOf: () => ANY_SHIFT,
+    trials: Number.POSITIVE_INFINITY,
+  };
+  return shortestMend(search, (pieces) => {
+    const moved = pose(asked, pieces);
+    if (!moved.ok) return null;
+    const { stack: now, problem } = moved.value;
+    const good = () => (steady ? bearsTilt(problem, STEADY_RAD, [1, 0], LIMITS) : standsLevel(problem, LIMITS));
+    return { stack: now, isGood: () => good() === true };
+  });
+}
+
+const KINDS = ['slab', 'post', 'drum'] as const;
+
+function tower(random: () => number, atMm: number): readonly LaidPiece[] {
+  const count = 2 + Math.floor(random() * 3);
+  const off = () => (random() - 0.5) * 50;
+  let [x, y] = [atMm, 0];
+  return Array.from({ length: count }, (_, k) => {
+    const kind = k > 1 && k === count - 1 && random() < 0.4 ? 'roof' : (KINDS[Math.floor(random() * 3)] ?? 'slab');
+    if (k > 0) [x, y] = [x + off(), y + off()];
+    return put(kind, x, y, { turnRad: Math.floor(random() * 3) * 0.5 });
+  });
+}
+
+describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (seed %i)', (seed) => {
+  const builds = share(400, 12);
+  it(`are those of a full search, for ${builds} builds`, () => {
+    const random = seeded(seed);
+    const seen = { mended: 0, steadied: 0, none: 0 };
+    for (let k = 0; k < builds; k += 1) {
+      const pieces = k % 4 === 0 ? [...tower(random, 0), ...tower(random, 75)] : tower(random, 0);
+      const material = k % 2 === 0 ? FULL : SHELL;
+      const asked = question(pieces, SPECS, material, 0.5, {
+        rulerStepMm: STEP_MM,
+        slackMm: 1.5,
+        limits: { ...LIMITS, trials: Number.POSITIVE_INFINITY },
+      });
+      const answer = judged(asked);
+      const candidates = [...new Set(answer.first.flatMap((failure) => failure.pieces))].sort((a, b) => a - b);
+      const wobbly = answer.stands === true && answer.standsTo !== null && answer.standsTo.tiltRad < STEADY_RAD;
+      if (answer.stands !== false && !wobbly) continue;
+      const found = wobbly ? answer.steadyingMove : answer.mend;
+      const expected = bySearch(asked, candidates, wobbly);
+      if (found === null || found.byMm > FURTHEST_MM) expect([seed, k, expected]).toEqual([seed, k, null]);
+      else expect([seed, k, found]).toEqual([seed, k, expected]);
+      seen[found === null ? 'none' : wobbly ? 'steadied' : 'mended'] += 1;
+    }
+    expect(seen.mended).toBeGreaterThan(builds / 10);
+    expect(seen.none + seen.steadied).toBeGreaterThan(0);
+  }, 300_000);
+});
