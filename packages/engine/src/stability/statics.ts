@@ -11,7 +11,7 @@ export interface Statics {
 }
 
 /** Enough for builds of a hundred pieces; the same input stops at the same place on every machine. */
-export const USUAL_LIMITS: WorkLimits = { solves: 120, pivots: 20_000, trials: 400 };
+export const USUAL_LIMITS: WorkLimits = { solves: 120, pivots: 20_000, trials: 200 };
 
 /** Whether a report would say more with a solver than it does without. */
 export const needsSolver = ({ stability }: Report): boolean => stability?.verdict === 'needs-solver';

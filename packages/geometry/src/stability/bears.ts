@@ -7,6 +7,7 @@ import { firstMotion } from './first-motion.ts';
 import { judge } from './judge.ts';
 import type { WorkLimits } from './margin.ts';
 import { frictionCone } from './programmes.ts';
+import { jointsOfTree } from './recursion.ts';
 import type { StaticProblem } from './types.ts';
 
 /** The raw verdict on a level table; null when the work limit cut it off. */
@@ -19,9 +20,7 @@ export function standsLevel(problem: StaticProblem, limits: WorkLimits): boolean
  * corners of a polygon around the circle, 0.5 % longer pushes. `first`: the direction that is likely to fail.
  */
 export function bearsTilt(problem: StaticProblem, tiltRad: number, first: Vec2, limits: WorkLimits): boolean | null {
-  const judged = judge(problem, null, limits);
-  if (judged.stands !== true) return judged.stands;
-  if (judged.standsTo !== null) return judged.standsTo.push >= Math.tan(tiltRad);
+  if (jointsOfTree(problem) !== null) return (judge(problem, null, limits).standsTo?.push ?? -1) >= Math.tan(tiltRad);
   const push = Math.tan(tiltRad) / Math.cos(Math.PI / DIRECTIONS);
   const start = Math.atan2(first[1], first[0]);
   for (let k = 0; k < DIRECTIONS; k += 1) {

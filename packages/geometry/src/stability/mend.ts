@@ -5,6 +5,7 @@
 import { SAME_LEVEL_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import type { LaidPiece, Stack } from '../stack/types.ts';
+import type { Look } from './over-ground.ts';
 import type { Shift, ShiftRange } from './shift-range.ts';
 
 export type Side = 'left' | 'right' | 'front' | 'back';
@@ -28,6 +29,8 @@ export interface MendSearch {
   readonly candidates: readonly number[];
   readonly rulerStepMm: number;
   readonly furthestMm: number;
+  /** A quick look at a move before it is tried. */
+  readonly couldHelp: Look;
   /** The lengths among which a move can be found; null: no length will do. */
   readonly rangeOf: (shift: Shift) => ShiftRange | null;
   /** Layouts judged at the most; the search gives up after that. */
@@ -50,6 +53,7 @@ export function shortestMend(search: MendSearch, trial: Trial): Mend | null {
     const byMm = steps * rulerStepMm;
     for (const { piece, moved, side, towards, range } of hopes) {
       if (byMm < range.leastMm || byMm > range.mostMm) continue;
+      if (!search.couldHelp({ piece, moved, towards }, byMm)) continue;
       if (left === 0) return null;
       left -= 1;
       const outcome = trial(shifted(pieces, moved, towards, byMm));

@@ -5,6 +5,7 @@ import { bearsTilt, standsLevel } from './bears.ts';
 import type { Failure } from './failures.ts';
 import type { Mend } from './mend.ts';
 import { shortestMend } from './mend.ts';
+import { lookAt } from './over-ground.ts';
 import type { Posed, StabilityQuestion } from './question.ts';
 import { pose } from './question.ts';
 import { jointsOfTree } from './recursion.ts';
@@ -38,6 +39,8 @@ function shortest(
   good: (problem: StaticProblem) => boolean | null,
 ): Mend | null {
   const joints = jointsOfTree(problem);
+  const lumps = [problem.bodies.map((_, index) => index), ...failures.map(({ pieces }) => pieces)];
+  const looks = lumps.flatMap((pieces) => lookAt(stack, problem, pieces, push, question.slackMm) ?? []);
   const candidates = [...new Set(failures.flatMap(({ pieces }) => pieces))].sort((a, b) => a - b);
   const search = {
     pieces: question.pieces,
@@ -47,6 +50,7 @@ function shortest(
     furthestMm: problem.sizeMm / 2,
     rangeOf: (shift: Shift) =>
       joints === null ? ANY_SHIFT : shiftRange({ stack, problem, joints }, shift, push, question.slackMm),
+    couldHelp: (shift: Shift, byMm: number) => looks.every((look) => look(shift, byMm)),
     trials: question.limits.trials,
   };
   return shortestMend(search, (pieces) => {

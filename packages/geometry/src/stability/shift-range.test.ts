@@ -20,12 +20,18 @@ const SPECS = {
   post: box(40, 40, 60),
   drum: cylinder(30, 45),
   roof: cone(25, 50),
+  beam: box(150, 40, 12),
 };
 const STEP_MM = 3;
 const FURTHEST_MM = 45;
 
 /** The shortest move by trying every length of every move. */
-function bySearch(asked: StabilityQuestion, candidates: readonly number[], steady: boolean): Mend | null {
+function bySearch(
+  asked: StabilityQuestion,
+  candidates: readonly number[],
+  steady: boolean,
+  stepMm = STEP_MM,
+): Mend | null {
   const posed = pose(asked, asked.pieces);
   if (!posed.ok) throw new Error('refused');
   const { stack } = posed.value;
@@ -33,8 +39,9 @@ function bySearch(asked: StabilityQuestion, candidates: readonly number[], stead
     pieces: asked.pieces,
     stack,
     candidates,
-    rulerStepMm: STEP_MM,
+    rulerStepMm: stepMm,
     furthestMm: Math.min(FURTHEST_MM, posed.value.problem.sizeMm / 2),
+    couldHelp: () => true,
     rangeOf: () => ANY_SHIFT,
     trials: Number.POSITIVE_INFINITY,
   };
@@ -85,5 +92,38 @@ describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (s
     }
     expect(seen.mended).toBeGreaterThan(builds / 10);
     expect(seen.none + seen.steadied).toBeGreaterThan(0);
+  }, 300_000);
+});
+
+// The same of the quick look at lumps over their ground, on forts, which have no ranges.
+describe.each([20_262, freshSeed('looks before moves')])('looks before a move (seed %i)', (seed) => {
+  const builds = share(120, 6);
+  it(`rule out nothing that a full search finds, for ${builds} gates`, () => {
+    const random = seeded(seed);
+    const seen = { mended: 0, steadied: 0, none: 0 };
+    for (let k = 0; k < builds; k += 1) {
+      const at = () => (random() - 0.5) * 60;
+      const pieces = [
+        put('post', -45 + at() / 3, at() / 3),
+        put('post', 45 + at() / 3, at() / 3),
+        put('beam', 2.5 * at(), at() / 2, { turnRad: 0.3 * random() }),
+        put('drum', 1.5 * at(), at() / 4),
+      ];
+      const asked = question(pieces, SPECS, k % 2 === 0 ? FULL : SHELL, 0.5, {
+        rulerStepMm: 6,
+        slackMm: 1.5,
+        limits: { ...LIMITS, trials: Number.POSITIVE_INFINITY },
+      });
+      const answer = judged(asked);
+      const candidates = [...new Set(answer.first.flatMap((failure) => failure.pieces))].sort((a, b) => a - b);
+      const wobbly = answer.stands === true && answer.standsTo !== null && answer.standsTo.tiltRad < STEADY_RAD;
+      if (answer.stands !== false && !wobbly) continue;
+      const found = wobbly ? answer.steadyingMove : answer.mend;
+      const expected = bySearch(asked, candidates, wobbly, 6);
+      if (found === null || found.byMm > FURTHEST_MM) expect([seed, k, expected]).toEqual([seed, k, null]);
+      else expect([seed, k, found]).toEqual([seed, k, expected]);
+      seen[found === null ? 'none' : wobbly ? 'steadied' : 'mended'] += 1;
+    }
+    expect(seen.mended + seen.steadied + seen.none).toBeGreaterThan(builds / 10);
   }, 300_000);
 });

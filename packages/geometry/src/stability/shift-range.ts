@@ -3,12 +3,13 @@
 // Necessary, not sufficient: a layout within the range is still dropped and judged. Frame of the table, mm.
 
 import { convexHull } from '../kernel/hull.ts';
-import { HANGING_MM, SAME_LEVEL_MM, SAME_POINT_MM } from '../kernel/tolerance.ts';
+import { HANGING_MM, SAME_POINT_MM } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { dot2, flatten, scale2, sub2 } from '../kernel/vec.ts';
 import type { PlacedPiece, Stack } from '../stack/types.ts';
 import { bodyAt } from './equilibrium.ts';
 import { featureAlong } from './feature.ts';
+import { couldMeet } from './neighbours.ts';
 import { pieceAt } from './patches.ts';
 import type { Joint } from './recursion.ts';
 import type { Disc, StaticProblem } from './types.ts';
@@ -33,11 +34,11 @@ export interface Shift {
 }
 
 /**
- * `push`: what every joint is to bear, in shares of gravity. null: no such move helps, however long. Where another piece
- * ends within `slackMm` of the foot of the moved one, which could come to lie on it, any move may help.
+ * `push`: what every joint is to bear, in shares of gravity. null: no such move helps, however long. Where a piece
+ * that stays could come to carry one that moves, or the other way round, any move may help.
  */
 export function shiftRange(tower: Tower, shift: Shift, push: number, slackMm: number): ShiftRange | null {
-  if (hasNeighbour(tower.stack, shift, slackMm)) return ANY_SHIFT;
+  if (couldMeet(tower.stack, shift.moved, slackMm)) return ANY_SHIFT;
   let range: ShiftRange | null = ANY_SHIFT;
   for (const joint of tower.joints) {
     if (joint.patch.friction < push) return null;
@@ -48,15 +49,6 @@ export function shiftRange(tower: Tower, shift: Shift, push: number, slackMm: nu
     }
   }
   return range;
-}
-
-function hasNeighbour(stack: Stack, { piece, moved }: Shift, slackMm: number): boolean {
-  const { bottomMm } = pieceAt(stack, piece);
-  const under = stack.supports.filter(({ upper }) => upper === piece).map(({ lower }) => lower);
-  return stack.pieces.some(
-    ({ index, topMm }) =>
-      !moved.includes(index) && !under.includes(index) && Math.abs(topMm - bottomMm) <= slackMm + SAME_LEVEL_MM,
-  );
 }
 
 /** Nothing is known of how far it has to be. */
