@@ -3,10 +3,10 @@
 
 import { STILL } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
+import { frictionCone } from './cone.ts';
 import { firstMotion } from './first-motion.ts';
 import { judge } from './judge.ts';
 import type { WorkLimits } from './margin.ts';
-import { frictionCone } from './programmes.ts';
 import { jointsOfTree } from './recursion.ts';
 import type { StaticProblem } from './types.ts';
 

@@ -3,12 +3,15 @@
 // What no force can hold is each body's first acceleration, in shares of gravity. A build that can stand leaves nothing.
 
 import type { Vec2, Vec3 } from '../kernel/vec.ts';
-import { coneEdges } from './cone.ts';
-import type { ConeChoice } from './equilibrium.ts';
-import { bodyAt, contactColumns, ROWS_PER_BODY, weights } from './equilibrium.ts';
+import { dot3 } from '../kernel/vec.ts';
+import type { ConeChoice } from './cone.ts';
+import { alongSurface } from './cone.ts';
+import type { Corner } from './cone-columns.ts';
+import { ConeColumns } from './cone-columns.ts';
+import { bodyAt, ROWS_PER_BODY, weights, writeForce } from './equilibrium.ts';
 import { leastSquares } from './least-squares.ts';
-import type { SparseColumns } from './sparse-columns.ts';
-import type { StaticProblem } from './types.ts';
+import { ColumnWriter } from './sparse-columns.ts';
+import type { Patch, StaticProblem } from './types.ts';
 
 export interface BodyMotion {
   /** Acceleration of the centre of mass, in shares of gravity. */
@@ -33,16 +36,16 @@ export function firstMotion(
   stepLimit: number,
 ): FirstMotion | null {
   const scale = rowScale(problem);
-  const matrix = scaled(contactColumns(problem, cone), scale);
+  const columns = coneColumns(problem, cone, push, scale);
   const right = weights(problem, push).map((value, row) => value * (scale[row] ?? 1));
-  const answer = leastSquares(matrix, right, stepLimit);
+  const answer = leastSquares(columns, right, stepLimit);
   if (!answer.finished) return null;
   const bodies = problem.bodies.map((_, i) => motionOf(problem, i, answer.residual, scale));
   const worst = bodies.reduce((most, body, i) => {
     const turning = Math.hypot(...body.spinGPerMm) * bodyAt(problem, i).gyrationMm;
     return Math.max(most, Math.hypot(...body.accelerationG), turning);
   }, 0);
-  return { bodies, worst, pressedG: pressed(problem, cone, answer.x) };
+  return { bodies, worst, pressedG: pressed(problem, columns, answer.x) };
 }
 
 /** Rows weighed by the square root of mass, moments by that of the moment of inertia. */
@@ -55,8 +58,30 @@ function rowScale(problem: StaticProblem): Float64Array {
   });
 }
 
-function scaled(matrix: SparseColumns, scale: Float64Array): SparseColumns {
-  return { ...matrix, value: matrix.value.map((value, k) => value * (scale[matrix.index[k] ?? 0] ?? 1)) };
+function coneColumns(problem: StaticProblem, cone: ConeChoice, push: Vec2, scale: Float64Array): ConeColumns {
+  const frames = new ColumnWriter(scale.length);
+  const corners: Corner[] = [];
+  for (const patch of problem.patches) {
+    const [first, second] = alongSurface(patch.normal, cone.turnRad);
+    const corner = { friction: patch.friction, pull: pullOn(patch, first, second, push) };
+    for (const point of patch.points) {
+      for (const force of [patch.normal, first, second]) writeForce(frames, problem, patch, point, force);
+      corners.push(corner);
+    }
+  }
+  const matrix = frames.finish();
+  const value = matrix.value.map((entry, k) => entry * (scale[matrix.index[k] ?? 0] ?? 1));
+  return new ConeColumns(corners, { ...matrix, value }, cone.edges);
+}
+
+/** What bears the tilted weight straight on a surface, or as nearly so as its friction allows. */
+function pullOn({ normal, friction }: Patch, first: Vec3, second: Vec3, push: Vec2): Vec2 {
+  const weight: Vec3 = [-push[0], -push[1], 1];
+  const [x, y] = [dot3(weight, first), dot3(weight, second)];
+  const along = Math.hypot(x, y);
+  const pressing = dot3(weight, normal);
+  const share = along <= friction * pressing ? 1 / pressing : friction / along;
+  return along === 0 ? [0, 0] : [share * x, share * y];
 }
 
 function motionOf(problem: StaticProblem, index: number, residual: Float64Array, scale: Float64Array): BodyMotion {
@@ -70,15 +95,17 @@ function motionOf(problem: StaticProblem, index: number, residual: Float64Array,
   return { accelerationG: [at(0), at(1), at(2)], spinGPerMm: [at(3) * turn, at(4) * turn, at(5) * turn] };
 }
 
-function pressed(problem: StaticProblem, cone: ConeChoice, forces: Float64Array): readonly (readonly number[])[] {
-  let column = 0;
-  return problem.patches.map((patch) => {
-    const edges = coneEdges(patch.normal, cone.friction ?? patch.friction, cone.edges, cone.turnRad).length;
-    return patch.points.map(() => {
-      let sum = 0;
-      for (let k = 0; k < edges; k += 1) sum += forces[column + k] ?? 0;
-      column += edges;
-      return sum;
-    });
-  });
+/** All columns have normal part 1: what a corner bears is the sum of their amounts. */
+function pressed(
+  { patches }: StaticProblem,
+  columns: ConeColumns,
+  amounts: ReadonlyMap<number, number>,
+): readonly (readonly number[])[] {
+  const byCorner = new Map<number, number>();
+  for (const [column, amount] of amounts) {
+    const corner = columns.cornerOf(column);
+    byCorner.set(corner, (byCorner.get(corner) ?? 0) + amount);
+  }
+  let corner = 0;
+  return patches.map(({ points }) => points.map(() => byCorner.get(corner++) ?? 0));
 }

@@ -2,12 +2,12 @@
 
 import { NO_MARGIN_RAD, PAST_MARGIN } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
+import { frictionCone } from './cone.ts';
 import type { Failure } from './failures.ts';
 import { failuresOfMotion, failuresOfTower, weakestJoints } from './failures.ts';
 import { firstMotion } from './first-motion.ts';
 import type { Judgement } from './judge.ts';
 import type { WorkLimits } from './margin.ts';
-import { frictionCone } from './programmes.ts';
 import type { StaticProblem } from './types.ts';
 
 export function firstToGo(problem: StaticProblem, judged: Judgement, limits: WorkLimits): readonly Failure[] {

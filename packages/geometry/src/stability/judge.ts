@@ -4,12 +4,13 @@
 
 import { HANGING_MM, STILL } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
+import { frictionCone } from './cone.ts';
 import type { FirstMotion } from './first-motion.ts';
 import { firstMotion } from './first-motion.ts';
 import type { LinearSolver } from './linear-solver.ts';
 import type { WorkLimits } from './margin.ts';
 import { smaller } from './margin.ts';
-import { frictionCone, marginsByProgrammes } from './programmes.ts';
+import { marginsByProgrammes } from './programmes.ts';
 import type { Joint } from './recursion.ts';
 import { jointsOfTree } from './recursion.ts';
 import type { Margin, StaticProblem } from './types.ts';
@@ -38,11 +39,9 @@ export function judge(problem: StaticProblem, solver: LinearSolver | null, limit
 export function judgeByProgrammes(problem: StaticProblem, solver: LinearSolver | null, limits: WorkLimits): Judgement {
   const method = 'least-squares-and-programmes';
   const none = { method, ...NO_MARGINS, joints: null } as const;
-  if (standsWithoutFriction(problem, limits) !== true) {
-    const motion = firstMotion(problem, frictionCone(0), LEVEL, limits.pivots);
-    if (motion === null) return { stands: null, ...none, motion };
-    if (motion.worst > STILL) return { stands: false, ...none, motion };
-  }
+  const motion = firstMotion(problem, frictionCone(0), LEVEL, limits.pivots);
+  if (motion === null) return { stands: null, ...none, motion };
+  if (motion.worst > STILL) return { stands: false, ...none, motion };
   if (solver === null) return { stands: true, ...none, motion: null };
   return { stands: true, method, ...marginsByProgrammes(problem, solver, limits), joints: null, motion: null };
 }
@@ -57,10 +56,4 @@ function judgeTower(joints: readonly Joint[]): Judgement {
   const stands = joints.every(({ insideMm }) => insideMm >= -HANGING_MM);
   const margins = stands ? { tips, slides, standsTo: smaller(tips, slides) } : NO_MARGINS;
   return { stands, method: 'recursion', ...margins, joints, motion: null };
-}
-
-/** Bearing its weight without any friction is enough, and is found several times faster. */
-function standsWithoutFriction(problem: StaticProblem, limits: WorkLimits): boolean | null {
-  const motion = firstMotion(problem, { edges: 1, turnRad: 0, friction: 0 }, LEVEL, limits.pivots);
-  return motion && motion.worst <= STILL;
 }

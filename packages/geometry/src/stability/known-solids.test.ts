@@ -193,7 +193,7 @@ describe('round pieces', () => {
   });
   it('with mu 0.5 throughout it holds 0.4520 on cones of eight edges, and 0.48 on the round ones', () => {
     const { problem } = posed(nestOf(0.5, 0.5, CUBE_G));
-    const columns = contactColumns(problem, { edges: 8, turnRad: 0, friction: null });
+    const columns = contactColumns(problem, { edges: 8, turnRad: 0 });
     const model = { matrix: withPushes(columns, PLAN), right: weights(problem, [0, 0]), free: 2 };
     const coarse = leastPush(model, HIGHS, LIMITS, { push: Number.POSITIVE_INFINITY, gain: 0 });
     expectNear(coarse.kind === 'margin' ? coarse.margin.push : Number.NaN, 0.452, { relative: 0.01 });

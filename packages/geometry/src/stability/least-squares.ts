@@ -1,15 +1,16 @@
 // Non-negative least squares, min |A x - b| with x >= 0, by the active-set method of Lawson and Hanson ("Solving Least
 // Squares Problems", 1974, chapter 23; from memory), with the orthogonal factor of the active columns kept up to date.
-// A is sparse by columns. Work is counted in steps, so that the same input stops at the same place everywhere.
+// The columns of A are those of cones of friction. Work is counted in steps, so that the same input stops at the same
+// place everywhere.
 
+import type { ConeColumns } from './cone-columns.ts';
 import { OrthogonalColumns } from './orthogonal-columns.ts';
-import type { SparseColumns } from './sparse-columns.ts';
-import { entriesOf } from './sparse-columns.ts';
 
 export interface LeastSquaresAnswer {
   /** False when the step limit cut the search off; x and the residual are then the best so far. */
   readonly finished: boolean;
-  readonly x: Float64Array;
+  /** Amounts of the columns that are used. */
+  readonly x: ReadonlyMap<number, number>;
   /** b - A x. */
   readonly residual: Float64Array;
   readonly steps: number;
@@ -18,107 +19,77 @@ export interface LeastSquaresAnswer {
 /** No unit. A column helps when its cosine with the residual exceeds this share of |b|; below is rounding noise. */
 const HELPS = 1e-13;
 
-export function leastSquares(matrix: SparseColumns, right: Float64Array, stepLimit: number): LeastSquaresAnswer {
-  const x = new Float64Array(matrix.columns);
-  const active = new OrthogonalColumns(matrix.rows);
+/** No unit. What adding up the terms of the residual may leave of each: a few times the rounding of a double. */
+const ROUNDING = 1e-15;
+
+export function leastSquares(columns: ConeColumns, right: Float64Array, stepLimit: number): LeastSquaresAnswer {
+  const x = new Map<number, number>();
+  const active = new OrthogonalColumns(right);
   const barred = new Set<number>();
-  const norms = Float64Array.from({ length: matrix.columns }, (_, j) => columnNorm(matrix, j));
-  const enough = HELPS * Math.hypot(...right);
-  let steps = 0;
-  let residual = Float64Array.from(right);
-  for (; steps < stepLimit; steps += 1) {
-    const entering = mostHelpful(matrix, residual, norms, enough, active, barred);
+  const whole = HELPS * Math.hypot(...right);
+  const isOut = (column: number): boolean => active.has(column) || barred.has(column);
+  let residual = residualOf(columns, right, x);
+  for (let steps = 0; steps < stepLimit; steps += 1) {
+    const enough = Math.max(whole, ROUNDING * termsOf(columns, x));
+    const entering = columns.bestPull(residual, enough, isOut) ?? columns.bestEdge(residual, enough, isOut);
     if (entering === null) return { finished: true, x, residual, steps };
-    if (!active.add(entering, dense(matrix, entering))) {
+    if (!active.add(entering, vectorOf(columns, entering))) {
       barred.add(entering);
       continue;
     }
-    const moved = backToFeasible(active, right, x, entering);
+    const moved = backToFeasible(active, x, entering);
     if (moved) barred.clear();
     else barred.add(entering);
-    residual = Float64Array.from(residualOf(matrix, right, x));
+    residual = residualOf(columns, right, x);
   }
-  return { finished: false, x, residual, steps };
-}
-
-/** The idle column that lessens the residual fastest, for its length. */
-function mostHelpful(
-  matrix: SparseColumns,
-  residual: Float64Array,
-  norms: Float64Array,
-  enough: number,
-  active: OrthogonalColumns,
-  barred: ReadonlySet<number>,
-): number | null {
-  let best: number | null = null;
-  let most = enough;
-  for (let j = 0; j < matrix.columns; j += 1) {
-    if (active.has(j) || barred.has(j)) continue;
-    const gain = columnDot(matrix, j, residual) / (norms[j] ?? 1);
-    if (gain > most) {
-      most = gain;
-      best = j;
-    }
-  }
-  return best;
+  return { finished: false, x, residual, steps: stepLimit };
 }
 
 /**
  * Moves x to the free optimum over the active columns; where that would make an entry negative, stops at the wall and
  * lets that column go, again and again. False when the column that just entered was the first to go.
  */
-function backToFeasible(active: OrthogonalColumns, right: Float64Array, x: Float64Array, entering: number): boolean {
+function backToFeasible(active: OrthogonalColumns, x: Map<number, number>, entering: number): boolean {
   for (;;) {
-    const wanted = active.solve(right);
+    const wanted = active.solve();
     let share = 1;
     let leaving: number | null = null;
-    active.members().forEach((j, k) => {
+    active.members().forEach((column, k) => {
       const goal = wanted[k] ?? 0;
       if (goal > 0) return;
-      const now = x[j] ?? 0;
+      const now = x.get(column) ?? 0;
       const reach = now === 0 ? 0 : now / (now - goal);
       if (leaving === null || reach < share) {
         share = reach;
-        leaving = j;
+        leaving = column;
       }
     });
-    active.members().forEach((j, k) => {
-      const now = x[j] ?? 0;
-      x[j] = leaving === null ? (wanted[k] ?? 0) : Math.max(0, now + share * ((wanted[k] ?? 0) - now));
+    active.members().forEach((column, k) => {
+      const now = x.get(column) ?? 0;
+      x.set(column, leaving === null ? (wanted[k] ?? 0) : Math.max(0, now + share * ((wanted[k] ?? 0) - now)));
     });
     if (leaving === null) return true;
-    x[leaving] = 0;
+    x.delete(leaving);
     active.remove(leaving);
     if (leaving === entering) return false;
   }
 }
 
-function residualOf(matrix: SparseColumns, right: Float64Array, x: Float64Array): Float64Array {
+function residualOf(columns: ConeColumns, right: Float64Array, x: ReadonlyMap<number, number>): Float64Array {
   const residual = Float64Array.from(right);
-  x.forEach((amount, j) => {
-    if (amount === 0) return;
-    for (const { row, value } of entriesOf(matrix, j)) residual[row] = (residual[row] ?? 0) - amount * value;
-  });
+  for (const [column, amount] of x) columns.addTo(residual, column, -amount);
   return residual;
 }
 
-function columnDot(matrix: SparseColumns, column: number, vector: Float64Array): number {
-  const end = matrix.start[column + 1] ?? 0;
-  let total = 0;
-  for (let k = matrix.start[column] ?? 0; k < end; k += 1) {
-    total += (matrix.value[k] ?? 0) * (vector[matrix.index[k] ?? 0] ?? 0);
-  }
-  return total;
+/** What the terms of A x come to when none of them cancels another: much more than b where a feather lies under a brick. */
+function termsOf(columns: ConeColumns, x: ReadonlyMap<number, number>): number {
+  let sum = 0;
+  for (const [column, amount] of x) sum += amount * columns.lengthOf(column);
+  return sum;
 }
 
-function columnNorm(matrix: SparseColumns, column: number): number {
-  let total = 0;
-  for (const { value } of entriesOf(matrix, column)) total += value * value;
-  return Math.sqrt(total);
-}
-
-function dense(matrix: SparseColumns, column: number): Float64Array {
-  const vector = new Float64Array(matrix.rows);
-  for (const { row, value } of entriesOf(matrix, column)) vector[row] = value;
+function vectorOf(columns: ConeColumns, column: number): Float64Array {
+  const vector = new Float64Array(columns.rows);
+  columns.addTo(vector, column, 1);
   return vector;
 }

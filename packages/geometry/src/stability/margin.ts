@@ -41,27 +41,34 @@ export type MarginAnswer =
   | { readonly kind: 'not-decided' };
 
 /**
- * The least push in any direction. `model`: the last two columns are the free pushes along x and along y.
+ * The least push in any direction. `model`: the last two columns are the free pushes along x and along y. `corners`: pushes
+ * that are known to be borne, from which the search sets out; those that it finds are added to them.
  */
-export function leastPush(model: LinearModel, solver: LinearSolver, limits: WorkLimits, enough: Enough): MarginAnswer {
+export function leastPush(
+  model: LinearModel,
+  solver: LinearSolver,
+  limits: WorkLimits,
+  enough: Enough,
+  corners: Vec2[] = [],
+): MarginAnswer {
   const session = solver.open(model);
   try {
-    const corners: Vec2[] = [];
-    let edge: Edge = { normal: [1, 0], distance: Number.NEGATIVE_INFINITY };
-    for (let solves = 1; solves <= limits.solves; solves += 1) {
-      const normal = FIRST[solves - 1] ?? edge.normal;
+    const first = corners.length === 0 ? FIRST : [];
+    for (let solves = 0; solves < limits.solves; solves += 1) {
+      const hull = hullOrPoint(corners);
+      const edge = nearestEdge(hull);
+      if (hull.length > 2 && edge.distance >= enough.push) return { kind: 'enough', direction: edge.normal };
+      const given = first[solves];
+      const normal = given ?? edge.normal;
       const point = furthest(session, model, normal, limits.pivots);
       if (point === 'infeasible') return { kind: 'falls' };
       if (point === 'limit') return { kind: 'not-decided' };
       const gain = Math.max(LEAST_GAIN, enough.gain * edge.distance);
-      if (solves > FIRST.length && dot2(point, normal) <= edge.distance + gain) {
+      if (given === undefined && dot2(point, normal) <= edge.distance + gain) {
         if (edge.distance < -LEAST_GAIN) return { kind: 'falls' };
-        return { kind: 'margin', margin: { push: Math.max(0, edge.distance), direction: edge.normal } };
+        return { kind: 'margin', margin: { push: Math.max(0, edge.distance), direction: normal } };
       }
       corners.push(point);
-      const hull = hullOrPoint(corners);
-      edge = nearestEdge(hull);
-      if (hull.length > 2 && edge.distance >= enough.push) return { kind: 'enough', direction: edge.normal };
     }
     return { kind: 'not-decided' };
   } finally {
@@ -89,6 +96,12 @@ export function pushTowards(
   }
 }
 
+/** Of a build that stands: a programme that finds no room at all then means a margin of 0. null: not decided. */
+export function marginOf(answer: MarginAnswer): Margin | null {
+  if (answer.kind === 'margin') return answer.margin;
+  return answer.kind === 'falls' ? { push: 0, direction: [1, 0] } : null;
+}
+
 /** The margin with the smaller push; the first of two equal ones. */
 export const smaller = (a: Margin, b: Margin): Margin => (b.push < a.push ? b : a);
 
@@ -104,6 +117,8 @@ interface Edge {
   readonly normal: Vec2;
   readonly distance: number;
 }
+
+const NO_EDGE: Edge = { normal: [1, 0], distance: Number.POSITIVE_INFINITY };
 
 /** The corner of the region furthest along `normal`. */
 function furthest(
@@ -134,5 +149,5 @@ function nearestEdge(corners: readonly Vec2[]): Edge {
     const normal: Vec2 = length === 0 ? [1, 0] : [along[1] / length, -along[0] / length];
     return { normal, distance: dot2(normal, from) };
   });
-  return edges.reduce((best, edge) => (edge.distance < best.distance ? edge : best));
+  return edges.reduce((best, edge) => (edge.distance < best.distance ? edge : best), NO_EDGE);
 }

@@ -1,21 +1,23 @@
 // A growing and shrinking set of columns with its thin QR factors: adding a column orthogonalises it twice against the
 // others (Gram-Schmidt with one repeat), removing one repairs R with plane rotations (Golub and Van Loan, "Matrix
-// Computations", section on updating factorisations; from memory).
+// Computations", section on updating factorisations; from memory). Q' b is kept with them for the one right side b.
 
 /** No unit. What is left of a column after orthogonalising must exceed this share of it, else it depends on the others. */
 const DEPENDENT = 1e-11;
 
 export class OrthogonalColumns {
-  readonly #rows: number;
+  readonly #right: Float64Array;
   readonly #members: number[] = [];
   readonly #present = new Set<number>();
   /** Orthonormal columns. */
   readonly #q: Float64Array[] = [];
-  /** Upper triangle by columns: #r[k] holds k + 1 numbers. */
-  readonly #r: number[][] = [];
+  /** Upper triangle by columns: the first k + 1 numbers of #r[k] count. */
+  readonly #r: Float64Array[] = [];
+  /** Q' b. */
+  readonly #shares: number[] = [];
 
-  constructor(rows: number) {
-    this.#rows = rows;
+  constructor(right: Float64Array) {
+    this.#right = right;
   }
 
   has(column: number): boolean {
@@ -30,18 +32,22 @@ export class OrthogonalColumns {
   add(column: number, vector: Float64Array): boolean {
     const whole = norm(vector);
     const rest = Float64Array.from(vector);
-    const top = new Array<number>(this.#q.length).fill(0);
+    const count = this.#q.length;
+    const top = new Float64Array(count + 1);
     for (let pass = 0; pass < 2; pass += 1) {
       this.#q.forEach((q, k) => {
         const part = dot(q, rest);
         top[k] = (top[k] ?? 0) + part;
-        for (let row = 0; row < this.#rows; row += 1) rest[row] = (rest[row] ?? 0) - part * (q[row] ?? 0);
+        subtract(rest, q, part);
       });
     }
     const left = norm(rest);
     if (!(left > DEPENDENT * whole)) return false;
-    this.#q.push(rest.map((value) => value / left));
-    this.#r.push([...top, left]);
+    top[count] = left;
+    for (let row = 0; row < rest.length; row += 1) rest[row] = (rest[row] ?? 0) / left;
+    this.#q.push(rest);
+    this.#r.push(top);
+    this.#shares.push(dot(rest, this.#right));
     this.#members.push(column);
     this.#present.add(column);
     return true;
@@ -56,16 +62,17 @@ export class OrthogonalColumns {
     this.#r.splice(place, 1);
     for (let k = place; k < this.#r.length; k += 1) this.#rotateAway(k);
     this.#q.pop();
+    this.#shares.pop();
   }
 
-  /** The coefficients, in the order of `members`, that bring the columns nearest to `right`. */
-  solve(right: Float64Array): Float64Array {
-    const count = this.#members.length;
-    const answer = new Float64Array(count);
-    for (let k = count - 1; k >= 0; k -= 1) {
-      let value = dot(this.#q[k] ?? answer, right);
-      for (let j = k + 1; j < count; j += 1) value -= (this.#r[j]?.[k] ?? 0) * (answer[j] ?? 0);
-      answer[k] = value / (this.#r[k]?.[k] ?? 1);
+  /** The coefficients, in the order of `members`, that bring the columns nearest to the right side. */
+  solve(): Float64Array {
+    const answer = Float64Array.from(this.#shares);
+    for (let k = answer.length - 1; k >= 0; k -= 1) {
+      const column = this.#r[k] ?? answer;
+      const value = (answer[k] ?? 0) / (column[k] ?? 1);
+      for (let i = 0; i < k; i += 1) answer[i] = (answer[i] ?? 0) - value * (column[i] ?? 0);
+      answer[k] = value;
     }
     return answer;
   }
@@ -83,15 +90,21 @@ export class OrthogonalColumns {
       target[k] = c * upper + s * lower;
       target[k + 1] = c * lower - s * upper;
     }
-    column?.pop();
+    const [left, right] = [this.#shares[k] ?? 0, this.#shares[k + 1] ?? 0];
+    this.#shares[k] = c * left + s * right;
+    this.#shares[k + 1] = c * right - s * left;
     const [first, second] = [this.#q[k], this.#q[k + 1]];
     if (first === undefined || second === undefined) return;
-    for (let row = 0; row < this.#rows; row += 1) {
+    for (let row = 0; row < first.length; row += 1) {
       const [left, right] = [first[row] ?? 0, second[row] ?? 0];
       first[row] = c * left + s * right;
       second[row] = c * right - s * left;
     }
   }
+}
+
+function subtract(target: Float64Array, column: Float64Array, share: number): void {
+  for (let row = 0; row < target.length; row += 1) target[row] = (target[row] ?? 0) - share * (column[row] ?? 0);
 }
 
 function dot(a: Float64Array, b: Float64Array): number {
@@ -100,6 +113,4 @@ function dot(a: Float64Array, b: Float64Array): number {
   return total;
 }
 
-function norm(a: Float64Array): number {
-  return Math.sqrt(dot(a, a));
-}
+const norm = (a: Float64Array): number => Math.sqrt(dot(a, a));

@@ -1,15 +1,18 @@
 // The three margins of any build by linear programmes: tipping with sliding left out, sliding with tipping left out, and
 // both together. Cones of friction have flat sides in a programme; the answers are those of the round ones to 0.1 degrees.
 
-import { COARSE_EDGES, CONE_EDGES, LEVEL_NORMAL, SAME_MARGIN } from '../kernel/tolerance.ts';
+import { COARSE_EDGES } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import type { ConeChoice } from './equilibrium.ts';
-import { contactColumns, weights, withPushes } from './equilibrium.ts';
-import { forceRows } from './force-rows.ts';
-import type { LinearModel, LinearSolver } from './linear-solver.ts';
-import type { Enough, MarginAnswer, WorkLimits } from './margin.ts';
-import { leastPush, pushTowards, smaller } from './margin.ts';
+import { bearsAllRound } from './all-round.ts';
+import { frictionCone } from './cone.ts';
+import type { LinearSolver } from './linear-solver.ts';
+import type { Enough, WorkLimits } from './margin.ts';
+import { leastPush, marginOf, pushTowards, smaller } from './margin.ts';
+import { grippingModel, PLAN, pushModel } from './push-models.ts';
+import { leastOnRoundCones } from './round-cones.ts';
+import { leastSlide } from './sliding.ts';
 import type { Margin, StaticProblem } from './types.ts';
+import { bearsWithoutThrust } from './without-thrust.ts';
 
 export interface Margins {
   readonly tips: Margin | null;
@@ -19,13 +22,11 @@ export interface Margins {
 
 /** Of a build that stands; each null when the work limits cut the search off. */
 export function marginsByProgrammes(problem: StaticProblem, solver: LinearSolver, limits: WorkLimits): Margins {
-  const tips = marginOf(leastPush(pushModel(problem, GRIPPING, PLAN), solver, limits, EXACTLY));
-  const slides = leastSlide(problem, solver, limits, tips);
-  return { tips, slides, standsTo: leastOfAll(problem, solver, limits, tips, slides) };
+  const tips = marginOf(leastPush(grippingModel(problem), solver, limits, EXACTLY));
+  const slides = leastSlide(problem, solver, limits, tips?.direction ?? [1, 0]);
+  const least = tips && slides && smaller(tips, slides);
+  return { tips, slides, standsTo: least && leastOfAll(problem, solver, limits, least) };
 }
-
-/** Sliding counts; one edge of every cone points along `turnRad` in plan. */
-export const frictionCone = (turnRad: number): ConeChoice => ({ edges: CONE_EDGES, turnRad, friction: null });
 
 /** The push that a build which stands can bear in one direction (a unit vector), from one linear programme. */
 export function marginTowards(
@@ -38,90 +39,27 @@ export function marginTowards(
   return marginOf(pushTowards(pushModel(problem, cone, [direction]), solver, limits, direction));
 }
 
-/** No push: the table is level. */
-const LEVEL: Vec2 = [0, 0];
-const PLAN: readonly Vec2[] = [
-  [1, 0],
-  [0, 1],
-];
-/** Sliding left out. */
-const GRIPPING: ConeChoice = { edges: COARSE_EDGES, turnRad: 0, friction: Number.POSITIVE_INFINITY };
-/** Sliding counts, in a hurry. */
-const COARSE: ConeChoice = { edges: COARSE_EDGES, turnRad: 0, friction: null };
-/** What a coarse cone holds of the round one at least; less a little for rounding. */
-const COARSE_SHARE = Math.cos(Math.PI / COARSE_EDGES) - 1e-9;
 /** To the last edge of the region. */
 const EXACTLY: Enough = { push: Number.POSITIVE_INFINITY, gain: 0 };
-/** To what cones of CONE_EDGES can say of a round region. */
-const NEARLY: Enough = { push: Number.POSITIVE_INFINITY, gain: 1 - Math.cos(Math.PI / CONE_EDGES) };
-
-function pushModel(problem: StaticProblem, cone: ConeChoice, along: readonly Vec2[]): LinearModel {
-  const matrix = withPushes(contactColumns(problem, cone), along);
-  return { matrix, right: weights(problem, LEVEL), free: along.length };
-}
-
-/** Least squares said that it stands; a programme that finds no room at all then means a margin of 0. */
-function marginOf(answer: MarginAnswer): Margin | null {
-  if (answer.kind === 'margin') return answer.margin;
-  return answer.kind === 'falls' ? { push: 0, direction: [1, 0] } : null;
-}
-
-/** On level contacts of one friction the whole build slides at that friction, whatever way; else by its force rows. */
-function leastSlide(
-  problem: StaticProblem,
-  solver: LinearSolver,
-  limits: WorkLimits,
-  tips: Margin | null,
-): Margin | null {
-  const { patches } = problem;
-  const [first] = patches;
-  const alike = patches.every(({ normal, friction }) => normal[2] >= LEVEL_NORMAL && friction === first?.friction);
-  if (alike && first !== undefined) return { push: first.friction, direction: tips?.direction ?? [1, 0] };
-  return leastOnRoundCones(problem, solver, limits, forceRows);
-}
 
 /**
- * The smaller of tipping and sliding, unless the build wedges itself apart earlier. Coarse cones alone make it at most
- * cos(pi / COARSE_EDGES) of the two. When they bear that much, and the whole once turned to the two directions where it
- * is least certain, there is no third figure.
+ * The smaller of tipping and sliding, unless the build wedges itself apart earlier. Most builds bear that much all round;
+ * of the others coarse cones bound the region from inside before round ones are asked.
  */
-function leastOfAll(
-  problem: StaticProblem,
-  solver: LinearSolver,
-  limits: WorkLimits,
-  tips: Margin | null,
-  slides: Margin | null,
-): Margin | null {
-  if (tips === null || slides === null) return null;
-  const least = smaller(tips, slides);
-  const enough = { ...EXACTLY, push: least.push * COARSE_SHARE };
-  const coarse = leastPush(pushModel(problem, COARSE, PLAN), solver, limits, enough);
-  if (coarse.kind === 'not-decided') return null;
-  const bearsIt = (direction: Vec2): boolean => {
-    const turned = { ...COARSE, turnRad: Math.atan2(direction[1], direction[0]) };
-    const bears = marginOf(pushTowards(pushModel(problem, turned, [direction]), solver, limits, direction));
-    return bears !== null && bears.push >= least.push * (1 - SAME_MARGIN);
-  };
-  if (coarse.kind === 'enough' && bearsIt(least.direction) && bearsIt(coarse.direction)) return least;
-  const wedged = leastOnRoundCones(problem, solver, limits, (model) => model);
+function leastOfAll(problem: StaticProblem, solver: LinearSolver, limits: WorkLimits, least: Margin): Margin | null {
+  const push = least.push * (1 - UNSEEN);
+  if (push === 0 || bearsWithoutThrust(problem, solver, limits, push)) return least;
+  const bears = bearsAllRound(problem, push, DIRECTIONS, least.direction, limits);
+  if (bears !== false) return bears && least;
+  const borne: Vec2[] = [];
+  leastPush(pushModel(problem, { edges: COARSE_EDGES, turnRad: 0 }, PLAN), solver, limits, EXACTLY, borne);
+  const wedged = leastOnRoundCones(problem, solver, limits, (model) => model, borne);
   return wedged && smaller(least, wedged);
 }
 
 /**
- * The least push where friction decides. The region of pushes is then round: the worst direction is found with many
- * edges to every cone, to within their share of the round one; once more that way, with an edge of every cone on it, and
- * their flat sides no longer show.
+ * No unit. A build that bears all but this share of a push all round is taken to bear it. A polygon of so many directions
+ * leaves another 1 - cos(pi / 48) = 0.002: together at most 0.09 degrees.
  */
-function leastOnRoundCones(
-  problem: StaticProblem,
-  solver: LinearSolver,
-  limits: WorkLimits,
-  rows: (model: LinearModel) => LinearModel,
-): Margin | null {
-  const flat = marginOf(leastPush(rows(pushModel(problem, frictionCone(0), PLAN)), solver, limits, NEARLY));
-  if (flat === null) return null;
-  const { direction } = flat;
-  const cone = frictionCone(Math.atan2(direction[1], direction[0]));
-  const round = marginOf(pushTowards(rows(pushModel(problem, cone, [direction])), solver, limits, direction));
-  return round !== null && round.push > flat.push ? round : flat;
-}
+const UNSEEN = 1e-3;
+const DIRECTIONS = 48;

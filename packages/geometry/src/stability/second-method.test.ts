@@ -9,11 +9,11 @@ import { seeded } from '../../../../tests/reference/seeded.ts';
 import { share } from '../../../../tests/tools/share.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import type { Vec2 } from '../kernel/vec.ts';
+import { frictionCone } from './cone.ts';
 import { contactColumns, weights, withPushes } from './equilibrium.ts';
 import { firstMotion } from './first-motion.ts';
 import { judge, judgeByProgrammes } from './judge.ts';
 import { leastPush } from './margin.ts';
-import { frictionCone } from './programmes.ts';
 import { simplex } from './simplex.ts';
 import type { StaticProblem } from './types.ts';
 
@@ -122,7 +122,7 @@ it(`friction is that of the round cone within 0.1 degrees on seeded forts (seed 
     const { tips, standsTo, stands } = judgeByProgrammes(problem, HIGHS, LIMITS);
     if (stands !== true) continue;
     // Cones of 96 edges hold 0.9995 of the round one: 0.015 degrees short at the most where friction bears the push.
-    const cone = { edges: 96, turnRad: 0, friction: null };
+    const cone = { edges: 96, turnRad: 0 };
     const model = { matrix: withPushes(contactColumns(problem, cone), PLAN), right: weights(problem, [0, 0]), free: 2 };
     const fine = leastPush(model, HIGHS, { ...LIMITS, solves: 400 }, { push: Number.POSITIVE_INFINITY, gain: 5e-4 });
     const push = fine.kind === 'margin' ? fine.margin.push : 0;

@@ -2,30 +2,42 @@
 // 1963; from memory). Meant for builds of a few bodies and as a second opinion; large builds get a sparse solver.
 
 import type { LinearAnswer, LinearModel, LinearSession, LinearSolver } from './linear-solver.ts';
+import { climb, makeFeasible } from './simplex-steps.ts';
 import { SimplexTable } from './simplex-table.ts';
 import type { SparseColumns } from './sparse-columns.ts';
-import { entriesOf } from './sparse-columns.ts';
+import { addColumn, entriesOf } from './sparse-columns.ts';
 
 export const simplex: LinearSolver = {
   name: 'dense simplex',
   open: (asked): LinearSession => {
     const scale = columnScale(asked.matrix);
     const model = { ...asked, matrix: scaleColumns(asked.matrix, scale) };
-    let table = new SimplexTable(model);
     const unscaled = (answer: LinearAnswer): LinearAnswer => ({ ...answer, values: times(answer.values, scale) });
+    let kept: Start | null = null;
     return {
       maximise: (goalAsked, pivotLimit): LinearAnswer => {
         const goal = times(goalAsked, scale);
-        const warm = maximise(model, table, goal, pivotLimit);
-        if (warm !== null) return unscaled(warm);
-        table = new SimplexTable(model);
-        const fresh = maximise(model, table, goal, pivotLimit);
-        return unscaled(fresh ?? { status: 'limit', values: table.values(), pivots: table.pivots });
+        const warm = kept && maximise(model, kept, goal, pivotLimit);
+        if (warm) return unscaled(warm);
+        kept = startOf(model, pivotLimit);
+        const fresh = maximise(model, kept, goal, pivotLimit);
+        return unscaled(fresh ?? { status: 'limit', values: kept.table.values(), pivots: kept.table.pivots });
       },
       close: () => undefined,
     };
   },
 };
+
+/** A table after the first phase, and how that ended. */
+interface Start {
+  readonly table: SimplexTable;
+  readonly status: 'optimal' | 'infeasible' | 'limit';
+}
+
+function startOf(model: LinearModel, pivotLimit: number): Start {
+  const table = new SimplexTable(model);
+  return { table, status: makeFeasible(table, pivotLimit) };
+}
 
 /** What each column has to be multiplied by for its largest entry to be 1. */
 function columnScale(matrix: SparseColumns): Float64Array {
@@ -51,13 +63,12 @@ const times = (values: Float64Array, scale: Float64Array): Float64Array =>
 /** null: rounding has spoilt the table, the answer does not solve the equations. */
 function maximise(
   model: LinearModel,
-  table: SimplexTable,
+  { table, status: start }: Start,
   goal: Float64Array,
   pivotLimit: number,
 ): LinearAnswer | null {
   const before = table.pivots;
-  const start = table.start ?? table.makeFeasible(pivotLimit);
-  const status = start === 'optimal' ? table.climb(table.costsOf(goal), pivotLimit) : start;
+  const status = start === 'optimal' ? climb(table, table.costsOf(goal), pivotLimit) : start;
   const values = table.values();
   if (status === 'optimal' && !solves(model, values)) return null;
   return { status, values, pivots: table.pivots - before };
@@ -70,7 +81,7 @@ const SPOILT = 1e-6;
 function solves({ matrix, right }: LinearModel, values: Float64Array): boolean {
   const left = Float64Array.from(right);
   values.forEach((amount, j) => {
-    for (const { row, value } of entriesOf(matrix, j)) left[row] = (left[row] ?? 0) - amount * value;
+    addColumn(left, matrix, j, -amount);
   });
   return left.every((miss) => Math.abs(miss) <= SPOILT);
 }

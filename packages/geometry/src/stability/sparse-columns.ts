@@ -22,6 +22,47 @@ export function* entriesOf(matrix: SparseColumns, column: number): Generator<Ent
   }
 }
 
+/** The sum of a column's entries, each times that of the vector in its row. */
+export function columnDot(matrix: SparseColumns, column: number, vector: Float64Array): number {
+  const end = matrix.start[column + 1] ?? 0;
+  let total = 0;
+  for (let k = matrix.start[column] ?? 0; k < end; k += 1) {
+    total += (matrix.value[k] ?? 0) * (vector[matrix.index[k] ?? 0] ?? 0);
+  }
+  return total;
+}
+
+/** Adds `share` times a column to a vector. */
+export function addColumn(vector: Float64Array, matrix: SparseColumns, column: number, share: number): void {
+  const end = matrix.start[column + 1] ?? 0;
+  for (let k = matrix.start[column] ?? 0; k < end; k += 1) {
+    const row = matrix.index[k] ?? 0;
+    vector[row] = (vector[row] ?? 0) + share * (matrix.value[k] ?? 0);
+  }
+}
+
+/** The columns of two matrices of equally many rows, one after the other. */
+export function sideBySide(left: SparseColumns, right: SparseColumns): SparseColumns {
+  const [columns, entries] = [left.columns + right.columns, left.value.length + right.value.length];
+  const joined = {
+    rows: left.rows,
+    columns,
+    start: new Int32Array(columns + 1),
+    index: new Int32Array(entries),
+    value: new Float64Array(entries),
+  };
+  joined.start.set(
+    right.start.map((at) => at + left.value.length),
+    left.columns,
+  );
+  joined.start.set(left.start);
+  for (const array of ['index', 'value'] as const) {
+    joined[array].set(left[array]);
+    joined[array].set(right[array], left.value.length);
+  }
+  return joined;
+}
+
 /** Collects the entries of a matrix column by column. */
 export class ColumnWriter {
   readonly #rows: number;
