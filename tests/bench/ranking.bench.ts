@@ -35,8 +35,8 @@ function entriesOf(groups: number): Entry[] {
     return state / 2 ** 32;
   };
   return Array.from({ length: groups }, (_, k): Entry => {
-    const height = { id: 'height', value: next() * groups * 100, unit: 'mm', tolerance: 3 };
-    const pieces = { id: 'pieces', value: 3 + Math.floor(next() * 5), unit: 'count', tolerance: 0 };
+    const height = { id: 'height', value: next() * groups * 100, unit: 'mm', tolerance: 3, errors: {} };
+    const pieces = { id: 'pieces', value: 3 + Math.floor(next() * 5), unit: 'count', tolerance: 0, errors: {} };
     const values = new Map([
       ['height', height],
       ['pieces', pieces],

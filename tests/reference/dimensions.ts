@@ -4,7 +4,7 @@
 import type { Expr, Unit } from '@cairnmark/geometry';
 
 /** Powers of a millimetre. Angles and counts have none. */
-export const DIMENSION: Readonly<Record<Unit, number>> = { mm: 1, mm2: 2, mm3: 3, count: 0, rad: 0 };
+export const DIMENSION: Readonly<Record<Unit, number>> = { mm: 1, mm2: 2, mm3: 3, count: 0, rad: 0, ratio: 0, s: 0 };
 
 /** The power of a millimetre that `formula` has; throws when it adds unlike things or takes the sine of a length. */
 export function dimensionOf(formula: Expr, units: Readonly<Record<string, Unit>>): number {

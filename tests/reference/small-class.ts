@@ -5,6 +5,7 @@ import type { Attempt, Challenge, ClassRecord, Group, Kit, Report, Statics } fro
 import { evaluate, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LaidPiece, Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
+import type { SupplyEvent } from '@cairnmark/scoring';
 
 const PAPER = { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true } as const;
 
@@ -53,6 +54,11 @@ export function challenge(changes: Partial<Challenge> = {}): Challenge {
     requirements: [],
     ranking: { first: { by: 'height', better: 'more', roundTo: 1 }, tieBreaks: [] },
     attemptCounts: 'best',
+    fallen: { counts: 'out' },
+    own: { pi: 'key', closeShare: 0.05, rewards: [] },
+    supply: null,
+    hidden: [],
+    labels: [],
     ...changes,
   };
 }
@@ -69,6 +75,7 @@ export function attempt(changes: Partial<Attempt> = {}): Attempt {
     observed: { heightReadingsMm: [] },
     judged: [],
     answers: {},
+    own: [],
     decisions: [],
     adjustments: [],
     confirmedBy: 'teacher',
@@ -93,8 +100,13 @@ export const numbersOnly = (...pieces: readonly string[]): Layout => ({ kind: 'n
 export const STATICS: Statics = { solver: null, limits: USUAL_LIMITS };
 
 /** The report on an attempt. A refusal is an error of the test. */
-export function reportOn(one: Attempt, at: Challenge = challenge(), by: Group = group(one.group)): Report {
-  const evaluated = evaluate(one, at, by, STATICS);
+export function reportOn(
+  one: Attempt,
+  at: Challenge = challenge(),
+  by: Group = group(one.group),
+  events: readonly SupplyEvent[] = [],
+): Report {
+  const evaluated = evaluate(one, { challenge: at, group: by, events }, STATICS);
   if (!evaluated.ok) throw new Error(`refused: ${JSON.stringify(evaluated.issues)}`);
   return evaluated.value;
 }
@@ -106,6 +118,7 @@ export function classOf(changes: Partial<ClassRecord>): ClassRecord {
     groups: [group('terns'), group('puffins')],
     challenges: [challenge()],
     attempts: [],
+    supplies: {},
     day: { kind: 'sum-of-points', placePoints: [], weights: {}, meanOfThosePresent: false },
     ...changes,
   };

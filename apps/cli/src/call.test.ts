@@ -13,8 +13,12 @@ describe('a call', () => {
       attempt: null,
       without: null,
       tilt: null,
+      challenge: null,
+      pieces: null,
     });
     expect(call('measure', '--without', '3', '--tilt', 'left')).toMatchObject({ without: '3', tilt: 'left' });
+    expect(call('why', 'Puffins', '--challenge', 'tall')).toMatchObject({ rest: ['Puffins'], challenge: 'tall' });
+    expect(call('ready', 'tallest', '--pieces', '7')).toMatchObject({ rest: ['tallest'], pieces: '7' });
     expect(call('measure', '--attempt=terns-1', 'a.json', 'b.json')).toMatchObject({
       command: 'measure',
       rest: ['a.json', 'b.json'],
@@ -35,7 +39,9 @@ describe('a call', () => {
 
 describe('a call that is not understood', () => {
   it('says what was wrong and what would be right', () => {
-    expect(call('rank')).toBe('There is no command "rank". Use one of: score, measure, solids, check, help.');
+    expect(call('rank')).toBe(
+      'There is no command "rank". Use one of: score, measure, why, ready, solids, check, help.',
+    );
     expect(call('check', '--rows')).toBe('There is no option "--rows" here. See: cairnmark help check');
     expect(call('score', '--colour', 'red')).toBe('There is no option "--colour" here. See: cairnmark help score');
     expect(call('score', '--as')).toBe('The option "--as" needs a value after it. See: cairnmark help score');
@@ -47,7 +53,7 @@ describe('a call that is not understood', () => {
 
   it('says so in the language asked for', () => {
     expect(call('rank', '--lang', 'es')).toBe(
-      'No hay ninguna orden "rank". Usa una de estas: score, measure, solids, check, help.',
+      'No hay ninguna orden "rank". Usa una de estas: score, measure, why, ready, solids, check, help.',
     );
     expect(call('score', '--lang', 'fr')).toBe('The option "--lang" cannot be "fr". Use one of: en, es.');
   });

@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import type { Words } from '@cairnmark/words';
 import { LANGUAGES, wordsFor } from '@cairnmark/words';
 
-export const COMMANDS = ['score', 'measure', 'solids', 'check', 'help'] as const;
+export const COMMANDS = ['score', 'measure', 'why', 'ready', 'solids', 'check', 'help'] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 export const FORMS = ['table', 'json', 'csv'] as const;
@@ -12,7 +12,7 @@ export type Form = (typeof FORMS)[number];
 
 export interface Call {
   readonly command: CommandName;
-  /** What stands beside the command: files, or for help the command asked about. */
+  /** What stands beside the command: files, names of groups, or for help the command asked about. */
   readonly rest: readonly string[];
   readonly form: Form;
   readonly rows: boolean;
@@ -21,6 +21,9 @@ export interface Call {
   readonly without: string | null;
   /** The side to tilt towards, as typed. */
   readonly tilt: string | null;
+  readonly challenge: string | null;
+  /** How many a build may have, as typed. */
+  readonly pieces: string | null;
 }
 
 export interface Reading {
@@ -29,7 +32,7 @@ export interface Reading {
   readonly call: Call | string;
 }
 
-type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'without' | 'tilt' | 'help';
+type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'without' | 'tilt' | 'challenge' | 'pieces' | 'help';
 
 const OPTIONS = {
   lang: { type: 'string' },
@@ -37,6 +40,8 @@ const OPTIONS = {
   attempt: { type: 'string' },
   without: { type: 'string' },
   tilt: { type: 'string' },
+  challenge: { type: 'string' },
+  pieces: { type: 'string' },
   rows: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const satisfies Record<OptionName, { type: 'string' | 'boolean'; short?: string }>;
@@ -45,6 +50,8 @@ const OPTIONS = {
 const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   score: ['as', 'rows'],
   measure: ['attempt', 'without', 'tilt'],
+  why: ['challenge'],
+  ready: ['pieces', 'rows'],
   solids: [],
   check: [],
   help: [],
@@ -70,8 +77,13 @@ export function readCall(args: readonly string[]): Reading {
   if (fault !== undefined) return { words, call: fault };
   if (values.help === true) return { words, call: { ...PLAIN, command: 'help', rest: [command] } };
   const form = FORMS.find((candidate) => candidate === values.as) ?? 'table';
-  const { attempt, without, tilt } = values;
-  const texts = { attempt: textOf(attempt), without: textOf(without), tilt: textOf(tilt) };
+  const texts = {
+    attempt: textOf(values.attempt),
+    without: textOf(values.without),
+    tilt: textOf(values.tilt),
+    challenge: textOf(values.challenge),
+    pieces: textOf(values.pieces),
+  };
   return { words, call: { command, rest, form, rows: values.rows === true, ...texts } };
 }
 
@@ -81,7 +93,15 @@ export const helpAbout = (command: CommandName): string =>
 
 const textOf = (value: string | boolean | undefined): string | null => (typeof value === 'string' ? value : null);
 
-const PLAIN = { form: 'table', rows: false, attempt: null, without: null, tilt: null } as const;
+const PLAIN = {
+  form: 'table',
+  rows: false,
+  attempt: null,
+  without: null,
+  tilt: null,
+  challenge: null,
+  pieces: null,
+} as const;
 
 interface OptionToken {
   readonly name: string;

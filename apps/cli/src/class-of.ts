@@ -67,6 +67,7 @@ function recordOf(challenge: Challenge, attempts: readonly Attempt[]): ClassReco
     groups: ids.map((id) => ({ id, name: id, measured: {} })),
     challenges: [challenge],
     attempts,
+    supplies: {},
     day: { kind: 'sum-of-points', placePoints: [], weights: {}, meanOfThosePresent: false },
   };
 }

@@ -1,12 +1,15 @@
-// One build for people: every fact with its working, how it was measured, whether it stands, the rules, the points.
+// One build for people: the group's own results, every fact with its working, how it was measured, whether it stands, the
+// rules, the supply, the points.
 
 import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import type { ClassWords, Words } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
-import { pointsLines, ruleLines } from './points-text.ts';
+import type { Scene } from './points-text.ts';
+import { fallenLines, ownLines, pointsLines, ruleLines } from './points-text.ts';
 import { section } from './section.ts';
+import { isShown } from './shown.ts';
 import { stabilityLines } from './stability-text.ts';
 
 /** `layout`: that of the attempt on which the report is. */
@@ -30,19 +33,45 @@ export function measureText(
     return [...head, classWords.out({ code: state }, report, challenge.requirements)].join('\n');
   }
   const scene = { challenge, words: classWords };
+  const facts = report.facts.filter(({ id }) => isShown(id, challenge));
   return [
     ...head,
-    ...report.facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
+    ...fallenLines(report, scene).flatMap((line) => [line, '']),
+    ...ownSection(report, scene, words),
+    ...facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
+    ...hiddenLine(report, scene, words),
     ...wayOfMeasuring(report, challenge, classWords, words),
     ...section(words.say('measure.stands'), stabilityLines(report.stability, layout, classWords, words)),
     ...section(
       `${words.say('measure.rules')}:`,
       ruleLines(report, scene, () => true),
     ),
+    ...section(
+      `${words.say('measure.supply')}:`,
+      report.supply === null ? [] : [...classWords.supply(report.supply), ...gameLines(challenge, words)],
+    ),
     ...section(`${words.say('measure.stock')}:`, report.stockBreaches.map(classWords.stock)),
     ...section(`${words.say('score.rows')}:`, pointsLines(report, scene, words)),
   ].join('\n');
+}
+
+/** Own results come first: the values that are right stand further down, and here only in the pi of the class. */
+function ownSection(report: Report, scene: Scene, words: Words): readonly string[] {
+  if (report.own.length === 0) return [];
+  const { pi } = scene.challenge.own;
+  const expected = report.own.flatMap((line) => scene.words.ownExpected(line, pi) ?? []);
+  const lines = [...ownLines(report, scene), ...expected];
+  return [`${words.say('measure.own')}:`, ...lines.map((line) => `  ${line}`), ''];
+}
+
+const gameLines = ({ supply }: Challenge, words: Words): readonly string[] =>
+  supply === null ? [] : words.game(supply);
+
+/** Which measures were left out, so that nobody takes them for forgotten. */
+function hiddenLine({ facts }: Report, { challenge, words: classWords }: Scene, words: Words): readonly string[] {
+  const hidden = facts.filter(({ id }) => !isShown(id, challenge)).map(({ id }) => classWords.label(id));
+  return hidden.length === 0 ? [] : [words.say('measure.hidden', { measures: words.listed(hidden) })];
 }
 
 /** A kind of piece of which the build has none is left out: a kit holds a dozen of them. */

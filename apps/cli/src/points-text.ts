@@ -1,4 +1,5 @@
-// The points of one build, row by row: what it earned, what broken rules cost, what people gave or took, the sum.
+// The points of one build, line by line: what its rows and kept rules earned, what broken rules cost, own results, what
+// people gave or took, the sum.
 
 import type { Challenge, Report } from '@cairnmark/engine';
 import type { ClassWords, Words } from '@cairnmark/words';
@@ -13,15 +14,42 @@ export interface Scene {
 export function pointsLines(report: Report, scene: Scene, words: Words): readonly string[] {
   const total = report.total === null ? words.say('score.none') : words.counted('points', report.total);
   return [
-    ...report.points.flatMap((line) => {
-      const row = scene.challenge.points.find(({ id }) => id === line.row);
-      return row === undefined ? [] : [scene.words.points(line, row, toleranceOf(report, row.measure))];
-    }),
-    ...ruleLines(report, scene, ({ verdict, consequence }) => verdict === 'broken' && consequence.kind === 'costs'),
+    ...(countsStatedPoints(report, scene.challenge) ? [] : earnedLines(report, scene)),
+    ...fallenLines(report, scene),
     ...report.adjustments.map((adjustment) => scene.words.adjustment(adjustment)),
     words.say('score.total', { total }),
   ];
 }
+
+function earnedLines(report: Report, scene: Scene): readonly string[] {
+  return [
+    ...report.points.flatMap((line) => {
+      const row = scene.challenge.points.find(({ id }) => id === line.row);
+      return row === undefined ? [] : [scene.words.points(line, row, toleranceOf(report, row.measure))];
+    }),
+    ...ruleLines(report, scene, hasPointsOrNote),
+    ...ownLines({ ...report, own: report.own.filter(({ points }) => points !== 0) }, scene),
+  ];
+}
+
+/** Of a build that fell, stated points may stand in place of all that it earned. */
+const countsStatedPoints = ({ state }: Report, { fallen }: Challenge): boolean =>
+  state.kind !== 'stood' && fallen.counts === 'points';
+
+/** That the build fell, and what that counts; nothing of one that stood. */
+export function fallenLines({ state }: Report, { challenge, words }: Scene): readonly string[] {
+  const sentence = words.fallen(state, challenge.fallen);
+  return sentence === null ? [] : [sentence];
+}
+
+const hasPointsOrNote = ({ verdict, consequence, note }: Report['requirements'][number]): boolean =>
+  note !== null ||
+  (verdict === 'broken' && consequence.kind === 'costs') ||
+  (verdict === 'kept' && consequence.kind === 'earns');
+
+/** What the group worked out itself, each with how it compares. */
+export const ownLines = ({ own }: Report, { challenge, words }: Scene): readonly string[] =>
+  own.map((line) => words.own(line, challenge.own.pi));
 
 /** The rules of the challenge as this build kept them: those that `among` lets through. */
 export function ruleLines(

@@ -6,8 +6,10 @@ import { readCall } from './call.ts';
 import { check } from './commands/check.ts';
 import { help } from './commands/help.ts';
 import { measure } from './commands/measure.ts';
+import { ready } from './commands/ready.ts';
 import { score } from './commands/score.ts';
 import { solids } from './commands/solids.ts';
+import { why } from './commands/why.ts';
 import type { ExitCode } from './exit.ts';
 import { NOT_UNDERSTOOD } from './exit.ts';
 import type { Io } from './io.ts';
@@ -15,7 +17,7 @@ import { complain } from './speak.ts';
 
 type Command = (call: Call, words: Words, io: Io) => ExitCode | Promise<ExitCode>;
 
-const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, solids, check, help };
+const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, solids, check, help };
 
 /** `args`: the call without the program's name. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {

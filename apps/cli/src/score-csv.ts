@@ -3,6 +3,7 @@
 
 import type { ClassRecord, ClassScore, Report } from '@cairnmark/engine';
 import type { Unit } from '@cairnmark/geometry';
+import { exactSum } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf } from './boards.ts';
@@ -20,6 +21,8 @@ export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): 
     words.say('column.why'),
     words.capital(words.names.measures.points),
     ...titles.values(),
+    words.say('column.stands'),
+    words.say('column.own'),
   ];
   const facts = [...titles.keys()];
   return csvText([
@@ -28,7 +31,15 @@ export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): 
   ]);
 }
 
-const UNIT_NAMES: Readonly<Record<Unit, string>> = { mm: 'mm', mm2: 'mm²', mm3: 'mm³', rad: 'rad', count: '' };
+const UNIT_NAMES: Readonly<Record<Unit, string>> = {
+  mm: 'mm',
+  mm2: 'mm²',
+  mm3: 'mm³',
+  rad: '°',
+  s: 's',
+  count: '',
+  ratio: '',
+};
 
 /** Fact id to title, in the order of the reports; criteria and kinds of piece may differ by challenge. */
 function factTitles(boards: readonly Board[], words: Words): ReadonlyMap<string, string> {
@@ -59,6 +70,19 @@ function rowsOf(
     report === counting ? standing.place : null,
     report === counting ? why : otherCounts,
     report?.total ?? null,
-    ...facts.map((fact) => report?.facts.find(({ id }) => id === fact)?.value ?? null),
+    ...facts.map((fact) => factCell(report, fact)),
+    standsCell(report, words),
+    report === null || report.own.length === 0 ? null : exactSum(report.own.map(({ points }) => points)),
   ]);
 }
+
+/** Tilts in degrees: a spreadsheet is read by people. */
+function factCell(report: Report | null, id: string): number | null {
+  const fact = report?.facts.find((one) => one.id === id);
+  if (fact === undefined || fact.value === null) return null;
+  return fact.unit === 'rad' ? (180 / Math.PI) * fact.value : fact.value;
+}
+
+/** What the sums say. */
+const standsCell = (report: Report | null, words: Words): string | null =>
+  report === null || report.stability === null ? null : words.names.stands[report.stability.verdict];

@@ -2,12 +2,13 @@
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 
-export function scoreJson({ name, invented }: ClassRecord, { reports, standings, day }: ClassScore): string {
+export function scoreJson({ name, invented }: ClassRecord, { reports, standings, day, warnings }: ClassScore): string {
   const all = {
     class: name,
     invented,
     standings: Object.fromEntries(standings),
     day,
+    warnings,
     reports: Object.fromEntries(reports),
   };
   return `${JSON.stringify(all, null, 2)}\n`;

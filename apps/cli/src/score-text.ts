@@ -1,4 +1,5 @@
-// Scores for people: a board a challenge, who is not ranked and why, what people decided, then the day.
+// Scores for people: a board a challenge, who is not ranked and why, what people decided, then the day and what to know
+// before reading it.
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import type { RankingKey } from '@cairnmark/scoring';
@@ -7,10 +8,12 @@ import type { Board, BoardLine } from './boards.ts';
 import { boardsOf, toleranceOf } from './boards.ts';
 import { dayText } from './day-text.ts';
 import { decisionLines } from './decision-lines.ts';
-import { pointsLines } from './points-text.ts';
+import { fallenLines, ownLines, pointsLines } from './points-text.ts';
+import { supplyLines } from './supply-lines.ts';
 import { tableText } from './table.ts';
+import { warningLines } from './warning-lines.ts';
 
-/** `rows`: with the points of every build that counts, row by row. */
+/** `rows`: with the points of every build that counts, row by row, own results and supplies. */
 export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean, words: Words): string {
   const head = record.invented ? [record.name, words.say('score.invented')] : [record.name];
   const boards = boardsOf(record, score, words);
@@ -18,6 +21,9 @@ export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean,
     `${head.join('\n')}\n`,
     ...boards.map((board) => boardText(board, record, rows, words)),
     ...(record.challenges.length > 1 ? [dayText(record, score.day, words)] : []),
+    ...(score.warnings.length > 0
+      ? [section(words.say('score.warnings'), warningLines(record, score, words)).join('')]
+      : []),
   ];
   return parts.join('\n').trimEnd();
 }
@@ -36,13 +42,29 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
       out.map((line) => outLine(line, board)),
     ),
     ...section(words.say('score.decisions'), decisions),
-    ...(rows
-      ? section(
-          words.say('score.rows'),
-          ranked.flatMap((line) => buildLines(line, board, words)),
-        )
-      : []),
+    ...(rows ? rowSections(board, record, words) : []),
   ].join('');
+}
+
+function rowSections(board: Board, record: ClassRecord, words: Words): readonly string[] {
+  const ranked = board.lines.filter(({ standing }) => standing.place !== null);
+  return [
+    ...section(
+      words.say('score.rows'),
+      ranked.flatMap((line) => buildLines(line, board, words)),
+    ),
+    ...section(
+      words.say('score.own'),
+      board.lines.flatMap((line) => ownResultLines(line, board)),
+    ),
+    ...section(words.say('score.supply'), supplyLines(board, record, words)),
+  ];
+}
+
+/** "Puffins", and below it how each of its own results compares. */
+function ownResultLines({ report, standing }: BoardLine, board: Board): readonly string[] {
+  if (report === null || report.own.length === 0) return [];
+  return [board.reader.groupName(standing.group), ...ownLines(report, board).map((line) => `  ${line}`)];
 }
 
 function section(title: string, lines: readonly string[]): readonly string[] {
@@ -69,7 +91,9 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
     words.ordinal(line.standing.place ?? 0),
     board.reader.groupName(line.standing.group),
     ...keys.map((key, k) => decidingValue(line, key, k, board, words)),
-    [...board.words.placeNotes(line.standing), ...attemptNotes(line, board, words)].join('; '),
+    [...board.words.placeNotes(line.standing), ...attemptNotes(line, board, words), ...fallenNotes(line, board)].join(
+      '; ',
+    ),
   ]);
   return tableText([header, ...rows], [0, ...keys.map((_, k) => k + 2)]);
 }
@@ -79,6 +103,10 @@ function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, wo
   const count = reports.filter(({ group }) => group === standing.group).length;
   return count < 2 ? [] : [words.say(`score.${challenge.attemptCounts}-of`, { count })];
 }
+
+/** That a ranked build fell, and counts all the same. */
+const fallenNotes = ({ report }: BoardLine, board: Board): readonly string[] =>
+  report === null ? [] : fallenLines(report, board);
 
 /** A rounded value is exact; one that the ranking does not round is read like any measure. */
 function decidingValue(

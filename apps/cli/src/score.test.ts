@@ -77,6 +77,7 @@ describe('score', () => {
     expect(DATA).toMatchObject({ class: 'Skerry Light', invented: true });
     expect(DATA.standings).toEqual(Object.fromEntries(result.value.standings));
     expect(DATA.day).toEqual(result.value.day);
+    expect(DATA.warnings).toEqual(result.value.warnings);
     expect(Object.keys(DATA.reports)).toEqual(DEMO.challenges.map(({ id }) => id));
   });
 
@@ -86,7 +87,10 @@ describe('score', () => {
     expect(header).toMatch(
       /^Challenge,Group,Attempt,Place,Why not ranked,Points,Height \(mm\),Footprint area \(mm²\),/,
     );
+    expect(header).toMatch(/,Tilt it stands to \(°\),.*,Does it stand\?,Points for own results$/);
     expect(lines).toHaveLength(DEMO.attempts.length);
+    // Two columns at the end: what the sums say, and no own result handed in.
+    expect(lines[1]).toMatch(/^Tall Light,Puffins,tall-light-puffins-0941,1,.*,wobbly,$/);
     expect(lines[0]).toMatch(/^Tall Light,Puffins,tall-light-puffins-0920,,Another attempt of the group counts\.,/);
     const absent = lines.find((line) => line.startsWith('Harbour Wall,Petrels'));
     expect(absent).toMatch(/^Harbour Wall,Petrels,[\w-]+,,Absent: no result\. That is not 0\.,,+$/);

@@ -17,5 +17,9 @@ export const GAP_ALLOWANCE_MM_MOST = 50;
 export const SLACK_MM_MOST = 10;
 /** No unit. Rubber on rubber stays below. */
 export const FRICTION_MOST = 2;
+/** Strokes at once, and rounds of a supply game. */
+export const COUNT_MOST = 1_000;
+/** A day in seconds, the longest that a build is watched. */
+export const SECONDS_MOST = 86_400;
 /** Judges mark from 0 to this. */
 export const MARK_MOST = 4;

@@ -15,7 +15,18 @@ import type {
   SolidSpec,
   Stability,
 } from '@cairnmark/geometry';
-import type { DayRule, PointsLine, PointsRow, RankingRule, Requirement, RequirementLine } from '@cairnmark/scoring';
+import type {
+  Answer,
+  DayRule,
+  PointsLine,
+  PointsRow,
+  RankingRule,
+  Requirement,
+  RequirementLine,
+  Supply,
+  SupplyEvent,
+  SupplyRule,
+} from '@cairnmark/scoring';
 
 export interface KindOfPiece {
   readonly id: string;
@@ -69,6 +80,59 @@ export interface Challenge {
   readonly requirements: readonly Requirement[];
   readonly ranking: RankingRule;
   readonly attemptCounts: 'best' | 'last' | 'chosen';
+  /** What a build that fell counts: nothing at all, stated points in place of its own, or what was measured of it. */
+  readonly fallen:
+    | { readonly counts: 'out' }
+    | { readonly counts: 'points'; readonly points: number }
+    | { readonly counts: 'as-measured' };
+  /** How pupils' own results are looked at. */
+  readonly own: OwnRule;
+  /** null: pieces are not earned in a game. */
+  readonly supply: SupplyRule | null;
+  /** Ids of measures that are not shown to this class; they can still score. */
+  readonly hidden: readonly string[];
+  /** Curriculum codes or words of the teacher's own, as typed. */
+  readonly labels: readonly string[];
+}
+
+/** The pi of a class: 'key' is the number of the calculator's key. */
+export type ClassPi = '3' | '3.14' | '22/7' | 'key';
+
+export interface OwnRule {
+  readonly pi: ClassPi;
+  /** A result within the measuring error agrees; one within this share of the value (0.05: 5 %) is close. */
+  readonly closeShare: number;
+  /** What an own result earns when it agrees, by measure; others earn nothing. */
+  readonly rewards: readonly { readonly measure: string; readonly points: number }[];
+}
+
+/** A group's own value of a measure, mm, mm2, mm3 or a count. */
+export interface OwnResult {
+  readonly measure: MeasureId;
+  readonly value: number;
+}
+
+/** The step of a working that seems to differ: with it done so, the group's value comes out. */
+export type Slip =
+  | 'diameter-for-radius'
+  | 'radius-for-diameter'
+  | 'cm-for-mm'
+  | 'third-forgotten'
+  | 'slant-for-height'
+  | 'other-pi'
+  | 'piece-forgotten'
+  | 'contact-counted-once'
+  | 'added-for-subtracted';
+
+export interface OwnLine {
+  readonly measure: MeasureId;
+  readonly own: number;
+  /** Worked out with the class's pi; null: not measured. */
+  readonly expected: number | null;
+  readonly tolerance: number;
+  readonly verdict: 'agrees' | 'close' | 'check-the-working' | 'not-measured';
+  readonly slip: Slip | null;
+  readonly points: number;
 }
 
 export interface Group {
@@ -102,7 +166,8 @@ export interface Mark {
 
 /** A person sets a value. The last decision on a measure that was not taken back counts; the old values stay. */
 export interface Decision {
-  readonly measure: MeasureId;
+  /** A measure, or `stood-seconds` or `stands-to`. */
+  readonly measure: string;
   readonly value: number;
   readonly by: string;
   readonly reason: string;
@@ -130,7 +195,9 @@ export interface Attempt {
   readonly observed: Observed;
   readonly judged: readonly Mark[];
   /** Answers to yes/no requirements by id; one that is not listed has not been judged. */
-  readonly answers: Readonly<Record<string, boolean>>;
+  readonly answers: Readonly<Record<string, Answer>>;
+  /** What the group worked out itself. */
+  readonly own: readonly OwnResult[];
   readonly decisions: readonly Decision[];
   readonly adjustments: readonly Adjustment[];
   /** Who has seen the real build and confirmed it; null while provisional. */
@@ -148,6 +215,8 @@ export interface ReportedFact {
   /** null: not measured. */
   readonly value: number | null;
   readonly tolerance: number;
+  /** Parts of the tolerance that other builds may share, by reading; see ScoringFact. */
+  readonly errors: Readonly<Record<string, number>>;
   readonly source: FactSource | null;
   readonly predicted: Fact | null;
   readonly observed: {
@@ -183,7 +252,10 @@ export interface Report {
   readonly requirements: readonly RequirementLine[];
   readonly points: readonly PointsLine[];
   readonly adjustments: readonly Adjustment[];
-  /** Sum of the points lines, costs of broken requirements and adjustments; null when nothing was built. */
+  readonly own: readonly OwnLine[];
+  /** What the group had earned, where the challenge has a supply. */
+  readonly supply: Supply | null;
+  /** Points of the rows, of requirements kept and broken, of own results and of adjustments; null when nothing counts. */
   readonly total: number | null;
 }
 
@@ -195,5 +267,7 @@ export interface ClassRecord {
   readonly groups: readonly Group[];
   readonly challenges: readonly Challenge[];
   readonly attempts: readonly Attempt[];
+  /** Strokes of the supply lists, by challenge id. */
+  readonly supplies: Readonly<Record<string, readonly SupplyEvent[]>>;
   readonly day: DayRule;
 }

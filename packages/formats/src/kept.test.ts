@@ -61,7 +61,7 @@ describe('kept files', () => {
       [73, 'The first reading was right.'],
       [2, undefined],
     ]);
-    expect([adjustments[0]?.points, answers]).toEqual([-1.5, { 'no-tape': true }]);
+    expect([adjustments[0]?.points, answers]).toEqual([-1.5, { 'no-tape': { kept: true } }]);
   });
 
   it('class of version 1', () => {
@@ -146,5 +146,57 @@ describe('kept files', () => {
       closedGaps: [{ upper: 2, lower: 'table', gapMm: 1.5 }],
       mend: { piece: 1, side: 'left', byMm: 14 },
     });
+  });
+
+  it('of version 2 say what was usual then of fallen builds, own results and supply', () => {
+    const { fallen, own, supply, hidden, labels } = keptFile('challenge', 2);
+    expect([fallen, supply, hidden, labels]).toEqual([{ counts: 'out' }, null, [], []]);
+    expect(own).toEqual({ pi: 'key', closeShare: 0.05, rewards: [] });
+    expect(keptFile('attempt', 2)).toMatchObject({ answers: { 'no-tape': { kept: true } }, own: [] });
+    expect(keptFile('class', 2).supplies).toEqual({});
+    const { facts, requirements } = keptFile('report', 2);
+    expect(facts.every(({ errors }) => Object.keys(errors).length === 0)).toBe(true);
+    expect(requirements.map(({ breaches, note }) => [breaches, note])).toEqual([
+      [[], null],
+      [[], null],
+    ]);
+  });
+
+  it('challenge of version 3', () => {
+    const { fallen, own, supply, hidden, labels, requirements } = keptFile('challenge', 3);
+    expect(fallen).toEqual({ counts: 'points', points: -2.5 });
+    expect(own).toEqual({ pi: '22/7', closeShare: 0.07, rewards: [{ measure: 'volume', points: 3 }] });
+    expect(supply).toEqual({ ends: { kind: 'turns', turns: 7 }, handOver: 'once-it-lies', dropped: 'lost-this-turn' });
+    expect([hidden, labels]).toEqual([
+      ['paper', 'curved-edges'],
+      ['3.MD.D.8', 'our own label'],
+    ]);
+    expect(requirements.slice(-2).map(({ kind, consequence }) => [kind, consequence.kind])).toEqual([
+      ['only-kinds', 'earns'],
+      ['only-earned', 'costs'],
+    ]);
+  });
+
+  it('attempt and class of version 3', () => {
+    const { answers, own } = keptFile('attempt', 3);
+    expect(answers['no-tape']).toEqual({ kept: true, note: 'One strip came off by itself.' });
+    expect(own.map(({ measure, value }) => [measure, value])).toEqual([
+      ['volume', 71000],
+      ['faces', 7],
+    ]);
+    const [strokes] = Object.values(keptFile('class', 3).supplies);
+    expect(strokes?.map(({ what, round, carrier, takenBack }) => [what.kind, round, carrier, takenBack])).toEqual([
+      ['earned', 1, 'Ada', undefined],
+      ['lost', undefined, undefined, undefined],
+      ['penalty', undefined, undefined, true],
+    ]);
+  });
+
+  it('report of version 3', () => {
+    const { facts, own, supply, requirements } = keptFile('report', 3);
+    expect(facts[1]?.errors).toEqual({ 'drum/height': -2.25, 'wedge/a': 31.5 });
+    expect(own.map(({ verdict, slip }) => [verdict, slip])).toEqual([['close', 'other-pi']]);
+    expect(supply).toMatchObject({ pieces: { wedge: 2 }, lost: 1, byCarrier: [{ carrier: 'Ada', pieces: 3 }] });
+    expect(requirements.at(-1)?.breaches).toEqual([{ kind: 'ball', used: 2, allowed: 0 }]);
   });
 });

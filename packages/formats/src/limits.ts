@@ -5,12 +5,14 @@ import { MOST_PIECES } from '@cairnmark/geometry';
 
 /** Of the numbers that scores are worked out from, the engine says how large they may be. */
 export {
+  COUNT_MOST,
   FRICTION_MOST,
   GAP_ALLOWANCE_MM_MOST,
   LENGTH_MM_MOST,
   MARK_MOST,
   MEASURING_ERROR_MM_MOST,
   POINTS_MOST,
+  SECONDS_MOST,
   SLACK_MM_MOST,
   VALUE_MOST,
 } from '@cairnmark/engine';
@@ -19,8 +21,8 @@ export {
 export const FILE_CHARACTERS_MOST = 20_000_000;
 /** Values (texts, numbers, lists, groups of keys) in a file: those 4 700 builds three times over. */
 export const VALUES_MOST = 2_000_000;
-/** Keys in one place: a record has two dozen; answers, weights and measured sizes have one a rule, challenge or kind. */
-export const KEYS_MOST = 200;
+/** Keys in one place: a record has two dozen; answers and measured sizes have one a rule or kind, errors one a size of a kind. */
+export const KEYS_MOST = 500;
 /** Lists within lists: no record goes deeper than a formula in a report, which stays under this. */
 export const DEPTH_MOST = 64;
 /** Faults told of one file, and of one list in it: nobody reads further. */
@@ -43,6 +45,8 @@ export const NOTES_MOST = 200;
 export const CLOSED_GAPS_MOST = 10 * PIECES_MOST;
 /** Frictions stated in a kit. */
 export const FRICTIONS_MOST = 100;
+/** Strokes on the supply lists of one challenge: a game of an hour has some hundreds. */
+export const STROKES_MOST = 10_000;
 /** g. A piece on the kitchen scales. */
 export const MASS_G_MOST = 100_000;
 /** Corners of a traced outline: a hand sets tens, a camera some hundreds. */
@@ -62,8 +66,6 @@ export const ID_CHARACTERS_MOST = 60;
 
 /** rad. Sixteen times round either way; a turn that grew beyond it has lost digits. */
 export const TURN_RAD_MOST = 100;
-/** s. A day. */
-export const SECONDS_MOST = 86_400;
 /** g/m2. Tissue to thick board. */
 export const PAPER_G_PER_M2_LEAST = 10;
 export const PAPER_G_PER_M2_MOST = 2_000;

@@ -2,12 +2,21 @@
 
 export { day } from './day/day.ts';
 export type { Totals } from './day/results.ts';
+export type { DayChallenge, GivenMark } from './day/warnings.ts';
+export { dayWarnings } from './day/warnings.ts';
+export type { PointsErrors } from './points/errors.ts';
+export { pointsErrors } from './points/errors.ts';
 export type { PointsTable } from './points/lines.ts';
 export { pointsLines } from './points/lines.ts';
-export { pointsTolerance } from './points/tolerance.ts';
 export { leaders, rank } from './ranking/rank.ts';
-export { costOfBroken, requirementLines } from './requirements/lines.ts';
+export { pointsOfRequirements, requirementLines } from './requirements/lines.ts';
 export { FIXED_TO } from './rounding/fixed.ts';
 export { roundTo } from './rounding/round.ts';
 export { exactSum } from './rounding/sum.ts';
+export type { PieceCounts, SupplyFactId } from './supply/facts.ts';
+export { SUPPLY_FACT_IDS, supplyFactValues } from './supply/facts.ts';
+export { supplyIssues } from './supply/issues.ts';
+export { isOver } from './supply/over.ts';
+export { stockLeft } from './supply/stock.ts';
+export { supplies } from './supply/supplies.ts';
 export * from './types.ts';

@@ -8,6 +8,12 @@ export interface ScoringFact {
   readonly unit: string;
   /** Expanded uncertainty in the fact's unit. */
   readonly tolerance: number;
+  /**
+   * The parts of the tolerance by the reading they come from, signed, in the fact's unit. The same reading in another
+   * build errs alike, so that it cancels in the difference. Their squares sum to no more than the tolerance squared;
+   * what is left is the build's own. {} when nothing is shared.
+   */
+  readonly errors: Readonly<Record<string, number>>;
 }
 
 export type Facts = ReadonlyMap<string, ScoringFact>;
@@ -55,10 +61,45 @@ export type Requirement =
       readonly kind: 'judged';
       readonly text: string;
       readonly consequence: Consequence;
+    }
+  | {
+      readonly id: string;
+      /** Only pieces of these kinds may be used. */
+      readonly kind: 'only-kinds';
+      readonly kinds: readonly string[];
+      readonly consequence: Consequence;
+    }
+  | {
+      readonly id: string;
+      /** No more pieces of a kind than the group earned. */
+      readonly kind: 'only-earned';
+      readonly consequence: Consequence;
     };
 
-/** must: a build that breaks it is out of the ranking. costs: it loses these points (a positive number). */
-export type Consequence = { readonly kind: 'must' } | { readonly kind: 'costs'; readonly points: number };
+/**
+ * must: a build that breaks it is out of the ranking. costs: it loses these points (a positive number).
+ * earns: a build that keeps it gets these points (a positive number).
+ */
+export type Consequence =
+  | { readonly kind: 'must' }
+  | { readonly kind: 'costs'; readonly points: number }
+  | { readonly kind: 'earns'; readonly points: number };
+
+/** What a person said of a yes/no rule. */
+export interface Answer {
+  readonly kept: boolean;
+  readonly note?: string;
+}
+
+/** Pieces by kind id; a kind that is not listed counts 0. null: not known. */
+export type Pieces = Readonly<Record<string, number>> | null;
+
+/** More pieces of a kind than a rule allows. */
+export interface PieceBreach {
+  readonly kind: string;
+  readonly used: number;
+  readonly allowed: number;
+}
 
 export type Verdict = 'kept' | 'broken' | 'not-measured' | 'not-judged';
 
@@ -69,6 +110,10 @@ export interface RequirementLine {
   readonly value: number | null;
   readonly comparison: Comparison | null;
   readonly limit: number | null;
+  /** Of a rule about pieces: each kind of which there are too many. */
+  readonly breaches: readonly PieceBreach[];
+  /** Of a yes/no rule: what the person noted. */
+  readonly note: string | null;
   readonly consequence: Consequence;
 }
 
@@ -138,3 +183,80 @@ export interface DayStanding {
   readonly of: number;
   readonly sharedWith: readonly string[];
 }
+
+/** What a class should know of its day before it reads the places. Nothing is changed by it. */
+export type DayWarning =
+  /** Points of these challenges come from measures of different units, and are added up raw. */
+  | {
+      readonly code: 'points-of-different-units';
+      readonly challenges: readonly string[];
+      readonly units: readonly string[];
+    }
+  /** Not all judges of the criterion marked the same groups: a strict one may have met only some of them. */
+  | {
+      readonly code: 'judges-of-different-groups';
+      readonly challenge: string;
+      readonly criterion: string;
+      readonly judges: readonly { readonly judge: string; readonly groups: readonly string[] }[];
+    };
+
+/** How a supply game ends, and what happens on the way. Common practice of such games, no source. */
+export interface SupplyRule {
+  readonly ends:
+    | { readonly kind: 'time'; readonly seconds: number }
+    | { readonly kind: 'turns'; readonly turns: number }
+    | { readonly kind: 'stock-empty' };
+  /** Who takes over when: at a touch of hands, once the piece lies in the group's place, or as the group likes. */
+  readonly handOver: 'at-a-touch' | 'once-it-lies' | 'as-the-group-likes';
+  /** A piece that is dropped on the way: lost for this turn, to be fetched, or as the carrier likes. */
+  readonly dropped: 'lost-this-turn' | 'must-be-fetched' | 'carrier-chooses';
+}
+
+/** One stroke on the supply list of a group. */
+export interface SupplyEvent {
+  readonly id: string;
+  readonly group: string;
+  readonly what:
+    | { readonly kind: 'earned'; readonly piece: string; readonly count: number }
+    /** Crushed or gone: neither the group's nor the class's any more. */
+    | { readonly kind: 'lost'; readonly piece: string; readonly count: number; readonly reason: string }
+    /** Back into the stock of the class. */
+    | { readonly kind: 'returned'; readonly piece: string; readonly count: number }
+    /** Dropped on the way: it was not earned, and the stock has it still. A piece crushed on the way is earned and lost. */
+    | { readonly kind: 'dropped'; readonly piece: string; readonly count: number }
+    | { readonly kind: 'penalty'; readonly points: number; readonly reason: string };
+  /** Counted from 1; absent where the game has none. */
+  readonly round?: number;
+  readonly carrier?: string;
+  readonly takenBack?: boolean;
+}
+
+/** What a group has, from all its events that were not taken back. */
+export interface Supply {
+  readonly group: string;
+  /** Pieces by kind id: earned, less lost, less returned. */
+  readonly pieces: Readonly<Record<string, number>>;
+  readonly dropped: number;
+  readonly lost: number;
+  readonly penaltyPoints: number;
+  readonly byRound: readonly { readonly round: number; readonly pieces: number }[];
+  readonly byCarrier: readonly { readonly carrier: string; readonly pieces: number }[];
+}
+
+export type SupplyIssue =
+  /** The class has not so many left. The place is the event that went too far. */
+  | {
+      readonly code: 'stock-exceeded';
+      readonly event: number;
+      readonly piece: string;
+      readonly count: number;
+      readonly left: number;
+    }
+  /** More lost or returned than the group has. */
+  | {
+      readonly code: 'more-than-the-group-has';
+      readonly event: number;
+      readonly piece: string;
+      readonly count: number;
+      readonly has: number;
+    };

@@ -1,11 +1,14 @@
-// Measures by name, with their amounts: "5 pieces", "25.5 cm", "3.5 of 4" for a judged criterion.
+// Measures by name, with their amounts: "5 pieces", "25.5 cm", "1.24 cm³ per cm²", "3.5 of 4" for a judged criterion.
 
+import type { Unit } from '@cairnmark/geometry';
 import type { Catalogue } from './catalogue.ts';
 import { lookUp } from './issue.ts';
 import type { CountedThing } from './keys.ts';
 import { trimmed } from './numbers.ts';
-import { exact, inSteps, reading } from './quantities.ts';
+import { exact, inSteps, plusMinus, reading } from './quantities.ts';
 import { fill } from './say.ts';
+import { degreesText } from './tilts.ts';
+import type { Quotient } from './units.ts';
 import type { Voice } from './voice.ts';
 
 /** What the fact ids of criteria and of kinds of piece begin with. */
@@ -20,27 +23,33 @@ export const measureName = (measure: string, voice: Voice): string =>
 export const plainMeasureName = (measure: string, voice: Voice): string =>
   nameIn(voice.words.names.plainMeasures, measure, voice);
 
-/** A measured amount in honest digits. `tolerance` in the unit of the measure. */
+/** A measured amount in honest digits; a tilt is rounded down. `tolerance` in the unit of the measure. */
 export function amount(measure: string, value: number, tolerance: number, voice: Voice): string {
   const { reader, words } = voice;
+  if (reader.unitOf(measure) === 'rad' && value > 0) return degreesText(value, voice);
   return (
-    unitless(measure, value, voice) ??
-    reading(value, reader.unitOf(measure), tolerance, reader.ruler, words.decimalMark)
+    withNoun(measure, value, voice) ??
+    reading(value, shownAs(measure, voice), tolerance, reader.ruler, words.decimalMark)
   );
 }
 
 /** An amount that is known exactly, such as a limit, in full. */
 export function exactAmount(measure: string, value: number, voice: Voice): string {
   const { reader, words } = voice;
-  return unitless(measure, value, voice) ?? exact(value, reader.unitOf(measure), reader.ruler, words.decimalMark);
+  return withNoun(measure, value, voice) ?? exact(value, shownAs(measure, voice), reader.ruler, words.decimalMark);
 }
 
 /** A value rounded to whole `step`s, with the decimals of the step, so that a column of them lines up. */
 export function roundedAmount(measure: string, value: number, step: number, voice: Voice): string {
   const { reader, words } = voice;
   return (
-    unitless(measure, value, voice) ?? inSteps(value, step, reader.unitOf(measure), reader.ruler, words.decimalMark)
+    withNoun(measure, value, voice) ?? inSteps(value, step, shownAs(measure, voice), reader.ruler, words.decimalMark)
   );
+}
+
+/** "± 0.3 cm"; empty for a measure without error. */
+export function errorText(measure: string, tolerance: number, voice: Voice): string {
+  return plusMinus(tolerance, shownAs(measure, voice), voice.reader.ruler, voice.words.decimalMark);
 }
 
 /** "1 point", "2.5 points": the noun follows the number as it is shown. */
@@ -70,9 +79,25 @@ function nameIn(table: Readonly<Record<string, string>>, measure: string, { read
   return lookUp(table, measure) ?? measure;
 }
 
-function unitless(measure: string, value: number, { reader, words }: Voice): string | null {
+/** Measures that are one amount for each of another, though as numbers they are lengths. */
+const QUOTIENTS: Readonly<Record<string, readonly [over: Unit, under: Unit]>> = {
+  'volume-per-paper': ['mm3', 'mm2'],
+  'area-to-perimeter': ['mm2', 'mm'],
+};
+
+function shownAs(measure: string, { reader, words }: Voice): Unit | Quotient {
+  const quotient = Object.hasOwn(QUOTIENTS, measure) ? QUOTIENTS[measure] : undefined;
+  if (quotient === undefined) return reader.unitOf(measure);
+  const [over, under] = quotient;
+  return { over, under, per: words.per };
+}
+
+/** What is counted, marked or timed; null for what has a unit. */
+function withNoun(measure: string, value: number, { reader, words }: Voice): string | null {
   if (isJudged(measure)) return fill(words.results.mark, { mark: trimmed(value, 0, 2, words.decimalMark) });
   if (measure.startsWith(KIND)) return counted('pieces', value, words);
   if (isCounted(measure, words)) return counted(measure, value, words);
-  return reader.unitOf(measure) === 'count' ? trimmed(value, 0, 2, words.decimalMark) : null;
+  const unit = reader.unitOf(measure);
+  if (unit === 's') return counted('seconds', value, words);
+  return unit === 'count' ? trimmed(value, 0, 2, words.decimalMark) : null;
 }

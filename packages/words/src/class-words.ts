@@ -1,6 +1,18 @@
 // The words about builds, in the language, the ruler and the names of one class.
 
-import type { Adjustment, Decision, Report, ReportedFact, StockBreach } from '@cairnmark/engine';
+import type {
+  Adjustment,
+  AttemptState,
+  Challenge,
+  Change,
+  ClassPi,
+  Decision,
+  OwnLine,
+  Report,
+  ReportedFact,
+  StockBreach,
+  WhyLine,
+} from '@cairnmark/engine';
 import type { GapPlace, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
 import type {
   OutReason,
@@ -10,9 +22,12 @@ import type {
   Requirement,
   RequirementLine,
   Standing,
+  Supply,
 } from '@cairnmark/scoring';
 import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
+import { fallenSentence, fallingSentence } from './fallen.ts';
+import { expectedSentence, ownSentence } from './own-results.ts';
 import { pointsSentence } from './points.ts';
 import { exact, plusMinus } from './quantities.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
@@ -20,8 +35,12 @@ import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
+import { statedRow, statedRule } from './stated.ts';
+import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
 import type { Voice } from './voice.ts';
+import type { Sides } from './why.ts';
+import { changeSentence, whySentences } from './why.ts';
 import { withoutPieceText } from './without-piece.ts';
 import { stepLines } from './working.ts';
 
@@ -55,9 +74,29 @@ export interface ClassWords {
   /** The tilt it bears to the side that was asked about; null: there is no answer. */
   tiltTowards(tilt: Tilt | null): string;
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
+  /** A rule as it is announced, with what hangs on it. */
+  statedRule(rule: Requirement): string;
+  /** A row of the points table as it is announced. */
+  statedRow(row: PointsRow): string;
   stock(breach: StockBreach): string;
   points(line: PointsLine, row: PointsRow, tolerance: number): string;
   adjustment(adjustment: Adjustment): string;
+  /** A group's own result: does it agree, and which step seems to differ. The value that is right is not told. */
+  own(line: OwnLine, pi: ClassPi): string;
+  /** The value that an own result is held against; null when it was not measured. */
+  ownExpected(line: OwnLine, pi: ClassPi): string | null;
+  /** What a group has from the supply game, line by line. */
+  supply(supply: Supply): readonly string[];
+  /** That a build fell, and what that counts; null for one that did not fall. */
+  fallen(state: AttemptState, rule: Challenge['fallen']): string | null;
+  /** What the challenge says of builds that fall. */
+  falling(rule: Challenge['fallen']): string;
+  /** What separates two builds of one challenge. */
+  why(lines: readonly WhyLine[], sides: Sides): readonly string[];
+  /** That one of the two takes no place. */
+  takesNoPlace(name: string, reason: string): string;
+  /** What changed of a fact between two tries. */
+  change(change: Change): string;
   out(reason: OutReason, report: Report | null, rules: readonly Requirement[]): string;
   placeNotes(standing: Pick<Standing, 'sharedWith' | 'withinErrorOf'>): readonly string[];
   order(rule: RankingRule): string;
@@ -83,10 +122,20 @@ export function classWords(voice: Voice): ClassWords {
     withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
+    statedRule: (rule) => statedRule(rule, voice),
+    statedRow: (row) => statedRow(row, voice),
     stock: (breach) => stockSentence(breach, voice),
     points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),
     adjustment: ({ points, by, reason }) =>
       fill(words.results['points.adjusted'], { points: counted('points', points, words), by, reason }),
+    own: (line, pi) => ownSentence(line, pi, voice),
+    ownExpected: (line, pi) => expectedSentence(line, pi, voice),
+    supply: (supply) => supplySentences(supply, voice),
+    fallen: (state, rule) => fallenSentence(state, rule, words),
+    falling: (rule) => fallingSentence(rule, words),
+    why: (lines, sides) => whySentences(lines, sides, voice),
+    takesNoPlace: (name, reason) => fill(words.why['takes-no-place'], { name, reason }),
+    change: (change) => changeSentence(change, voice),
     out: (reason, report, rules) => outSentence(reason, report, rules, voice),
     placeNotes: (standing) => placeNotes(standing, voice),
     order: (rule) => orderText(rule, voice),

@@ -47,6 +47,7 @@ const height = (value: number, tolerance: number): Fact => ({
   value,
   unit: 'mm',
   tolerance,
+  errors: {},
   working: { method: 'highest-point', steps: [], parts: [] },
 });
 const fact = (rest: Partial<ReportedFact>): ReportedFact => ({
@@ -54,6 +55,7 @@ const fact = (rest: Partial<ReportedFact>): ReportedFact => ({
   unit: 'mm',
   value: 431,
   tolerance: 3,
+  errors: {},
   source: 'observed',
   predicted: height(428, 0.9),
   observed: { value: 431, tolerance: 3, readings: [430, 432] },
@@ -119,6 +121,61 @@ describe('gaps', () => {
   it('are told with their width and place', () => {
     expect(en.gap({ at: [-35, 120], widthMm: 1.5 })).toBe(
       'A gap of 0.15 cm counts as closed. From the middle of the sheet it is 3.5 cm to the left and 12 cm to the back.',
+    );
+  });
+});
+
+describe('measures that are no plain length, area or count', () => {
+  it('a quotient is one amount for each of another, in the digits that its error leaves', () => {
+    expect(en.amount('volume-per-paper', 12.4321, 0.09)).toBe('1.243 cm³ per cm²');
+    expect(es.amount('area-to-perimeter', 12.4321, 0.9)).toBe('1,24 cm² por cm');
+    expect(inches.amount('volume-per-paper', 12.7, 0.9)).toBe('0.50 in³ per in²');
+    expect(en.roundedAmount('volume-per-paper', 12.43, 0.1)).toBe('1.24 cm³ per cm²');
+    expect(en.exactAmount('area-to-perimeter', 15)).toBe('1.5 cm² per cm');
+    const reported = { id: 'volume-per-paper', value: 8.4, tolerance: 0.06, source: 'predicted' } as const;
+    expect(en.fact(fact(reported))).toBe('0.840 cm³ per cm² ± 0.006 cm³ per cm²');
+  });
+
+  it('a ratio is a plain number', () => {
+    expect([en.amount('height-to-width', 3.4167, 0.1), es.amount('height-to-width', 3.4167, 0.1)]).toEqual([
+      '3.42',
+      '3,42',
+    ]);
+    expect(en.roundedAmount('height-to-width', 7, 0.1)).toBe('7.0');
+    expect(en.fact(fact({ id: 'height-to-width', unit: 'ratio', value: 8.776, tolerance: 0.11 }))).toBe('8.78 ± 0.11');
+  });
+
+  it('seconds are counted, and a tilt is rounded down', () => {
+    expect([en.amount('stood-seconds', 7.5, 0), es.amount('stood-seconds', 1, 0)]).toEqual([
+      '7.5 seconds',
+      '1 segundo',
+    ]);
+    const degrees = (value: number): number => (value * Math.PI) / 180;
+    expect(en.amount('stands-to', degrees(14.96), 0)).toBe('14°');
+    expect(es.amount('stands-to', degrees(5.37), 0)).toBe('5,3°');
+    expect([en.amount('stands-to', 0, 0), en.exactAmount('stands-to', degrees(15))]).toEqual(['0°', '15°']);
+  });
+
+  it('sets and what was earned are counted by their own nouns', () => {
+    expect([en.amount('full-sets', 2, 0), es.amount('full-sets', 1, 0)]).toEqual(['2 full sets', '1 juego completo']);
+    expect([en.amount('earned:pieces', 1, 0), es.amount('earned:pieces', 7, 0)]).toEqual([
+      '1 piece earned',
+      '7 piezas ganadas',
+    ]);
+    expect([en.label('earned:penalties'), es.label('full-sets')]).toEqual(['penalty points', 'juegos completos']);
+  });
+});
+
+describe('a decision on a value that reads the same', () => {
+  it('is told with the value before in full', () => {
+    const finer = { ...decision, value: 430 };
+    const before = { value: 431, tolerance: 3, readings: [431] };
+    expect(en.decision(finer, fact({ observed: before }))).toBe(
+      'height 43 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
+    );
+    const plain = inClass('en', 'mm');
+    expect(plain.decision({ ...decision, value: 431 }, fact({ observed: { ...before, value: 431.4 } }))).toBe(
+      'height 431 mm instead of 431.4 mm, decided by Ms Reid: the ruler slipped',
     );
   });
 });

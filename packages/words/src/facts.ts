@@ -2,22 +2,21 @@
 
 import type { Decision, ReportedFact } from '@cairnmark/engine';
 import type { GapPlace, Working } from '@cairnmark/geometry';
-import { amount, exactAmount, listed, measureName } from './amounts.ts';
+import { amount, errorText, exactAmount, listed, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
-import { exact, plusMinus } from './quantities.ts';
+import { exact } from './quantities.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 import { workingLines } from './working.ts';
 
 /** "25.5 cm ± 0.3 cm", "5 pieces", or the reason why there is no number. What a person decided is shown in full. */
 export function factText(fact: ReportedFact, voice: Voice): string {
-  const { reader, words } = voice;
-  if (fact.value === null) return unmeasuredText(fact, words);
+  if (fact.value === null) return unmeasuredText(fact, voice.words);
   const value =
     fact.source === 'decided'
       ? exactAmount(fact.id, fact.value, voice)
       : amount(fact.id, fact.value, fact.tolerance, voice);
-  const error = plusMinus(fact.tolerance, fact.unit, reader.ruler, words.decimalMark);
+  const error = errorText(fact.id, fact.tolerance, voice);
   return error === '' ? value : `${value} ${error}`;
 }
 
@@ -26,7 +25,7 @@ export function otherValues({ id, unit, source, predicted, observed }: ReportedF
   const { reader, words } = voice;
   const { sources } = words.names;
   const line = (kind: string, value: number, tolerance: number): string => {
-    const error = plusMinus(tolerance, unit, reader.ruler, words.decimalMark);
+    const error = errorText(id, tolerance, voice);
     return `${kind}: ${amount(id, value, tolerance, voice)} ${error}`.trimEnd();
   };
   const lines: string[] = [];
@@ -62,7 +61,7 @@ export function gapSentence({ at, widthMm }: GapPlace, voice: Voice): string {
   });
 }
 
-/** Who set a value and why, with the value that it stands for, or that it was taken back. */
+/** Who set a value and why, with the value that it stands for (in full where it reads the same), or that it was taken back. */
 export function decisionSentence(decision: Decision, fact: ReportedFact | null, voice: Voice): string {
   const { results } = voice.words;
   const measure = measureName(decision.measure, voice);
@@ -71,7 +70,8 @@ export function decisionSentence(decision: Decision, fact: ReportedFact | null, 
   if (takenBack) return fill(results['decision.back'], { measure, value, by, reason: takenBack.reason });
   const replaced = valueBefore(fact);
   if (replaced === null) return fill(results['decision.made'], { measure, value, by, reason });
-  const before = amount(decision.measure, replaced.value, replaced.tolerance, voice);
+  const read = amount(decision.measure, replaced.value, replaced.tolerance, voice);
+  const before = read === value ? exactAmount(decision.measure, replaced.value, voice) : read;
   return fill(results['decision.instead'], { measure, value, before, by, reason });
 }
 

@@ -68,6 +68,11 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'cap-below-floor': { cap: 3, floor: 5 },
   'surface-unknown': { surface: 'felt' },
   'friction-twice': { first: 'paper', second: 'table' },
+  'supply-not-played': { challenge: 'tall-light' },
+  'supply-missing': {},
+  'own-twice': { measure: 'volume' },
+  'stock-exceeded': { piece: 'cube-7', count: 5, left: 3 },
+  'more-than-the-group-has': { piece: 'cube-7', count: 5, has: 3 },
   'mark-twice': { judge: 'Ms Reid', criterion: 'idea' },
   'time-not-valid': { at: 'noon' },
 };

@@ -5,7 +5,7 @@
 import type { Ruler, Unit } from '@cairnmark/geometry';
 import { inchesUp, inchReading, SIXTEENTH_MM } from './inches.ts';
 import { fixed, isWhole, stepsUp, trimmed, wholeSteps } from './numbers.ts';
-import type { ShownUnit } from './units.ts';
+import type { Quotient, ShownUnit } from './units.ts';
 import { factUnit, withUnit } from './units.ts';
 
 /** Decimals of an area or a volume that nothing limits: more than any paper solid deserves, for a tiny tolerance. */
@@ -13,7 +13,7 @@ const MOST_DECIMALS = 3;
 const FINEST = 10 ** -MOST_DECIMALS;
 
 /** A measured value as the class reads it, for instance "25.5 cm" or "7 3/8 in". `tolerance` in the engine's unit. */
-export function reading(value: number, unit: Unit, tolerance: number, ruler: Ruler, mark: string): string {
+export function reading(value: number, unit: Unit | Quotient, tolerance: number, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
   if (unit === 'mm' && shown.name === 'in') return withUnit(inchReading(value, inchStep(tolerance, ruler)), shown);
   if (unit === 'mm') return decimal(value, shown, Math.max(ruler.stepMm, stepFor(tolerance, shown)), mark);
@@ -22,14 +22,14 @@ export function reading(value: number, unit: Unit, tolerance: number, ruler: Rul
 }
 
 /** A value that is known exactly, with as many decimals as it has (three at most); inches as a fraction if they are one. */
-export function exact(value: number, unit: Unit, ruler: Ruler, mark: string): string {
+export function exact(value: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
   if (isFraction(value, shown)) return withUnit(inchReading(value, SIXTEENTH_MM), shown);
   return withUnit(trimmed(value / shown.size, 0, MOST_DECIMALS, mark), shown);
 }
 
 /** A whole number of `step`s, with the decimals that the step has. */
-export function inSteps(value: number, step: number, unit: Unit, ruler: Ruler, mark: string): string {
+export function inSteps(value: number, step: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
   if (isFraction(step, shown)) return exact(value, unit, ruler, mark);
   const [, decimals = ''] = trimmed(step / shown.size, 0, MOST_DECIMALS, '.').split('.');
@@ -40,7 +40,7 @@ export function inSteps(value: number, step: number, unit: Unit, ruler: Ruler, m
  * "± 0.3 cm", rounded up; empty for a value without error, such as a count. Beside a length, which has the divisions of
  * the ruler, no nought is added; beside an area or a volume both have the same decimals.
  */
-export function plusMinus(tolerance: number, unit: Unit, ruler: Ruler, mark: string): string {
+export function plusMinus(tolerance: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
   if (tolerance <= 0) return '';
   const shown = factUnit(unit, ruler);
   if (shown.name === 'in') return `± ${withUnit(inchesUp(tolerance), shown)}`;

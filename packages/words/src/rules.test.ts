@@ -44,6 +44,65 @@ describe('a rule', () => {
   });
 });
 
+describe('a rule about pieces', () => {
+  const must = { kind: 'must' } as const;
+  const shapes: Requirement = { id: 'r', kind: 'only-kinds', kinds: ['cube-5', 'cone'], consequence: must };
+  const earned: Requirement = { id: 'r', kind: 'only-earned', consequence: { kind: 'costs', points: 3 } };
+
+  it('tells every kind of which there are too many', () => {
+    const drums = { kind: 'drum', used: 2, allowed: 0 };
+    expect(en.rule({ ...line('broken', null, shapes), breaches: [drums, { ...drums, kind: 'ball' }] }, shapes, 0)).toBe(
+      'Only these kinds may be used: large cube and cone. It uses 2 of drum. It uses 2 of ball.',
+    );
+    const cubes = { kind: 'cube-5', used: 4, allowed: 3 };
+    expect(es.rule({ ...line('broken', null, earned), breaches: [cubes] }, earned, 0)).toBe(
+      'Solo se pueden usar piezas que el grupo ha ganado. Usa 4 de large cube; el grupo tiene 3. Cuesta 3 puntos.',
+    );
+  });
+
+  it('is kept, or cannot be looked at, and then says what is missing', () => {
+    expect(es.rule(line('kept', null, shapes), shapes, 0)).toBe(
+      'Solo se pueden usar estos tipos: large cube y cone. Cumplida.',
+    );
+    const unknown = (measure: string) => ({ ...line('not-measured', null, earned), measure });
+    expect(en.rule(unknown('pieces'), earned, 0)).toBe(
+      'Only pieces that the group earned may be used. Not measured: no pieces were listed.',
+    );
+    expect(en.rule(unknown('earned:pieces'), earned, 0)).toBe(
+      'Only pieces that the group earned may be used. Not measured: it is not known what the group earned.',
+    );
+  });
+});
+
+describe('what hangs on a rule', () => {
+  const bonus: Requirement = { ...NO_TAPE, consequence: { kind: 'earns', points: 5 } };
+
+  it('that earns is told when it is kept, and not when it is broken', () => {
+    expect(en.rule(line('kept', null, bonus), bonus, 0)).toBe('"No tape" was kept. It earns 5 points.');
+    expect(es.rule(line('kept', null, bonus), bonus, 0)).toBe('"No tape": se ha cumplido. Gana 5 puntos.');
+    expect(en.rule(line('broken', null, bonus), bonus, 0)).toBe('"No tape" was not kept.');
+    expect(en.rule(line('kept', null, NO_TAPE), NO_TAPE, 0)).toBe('"No tape" was kept.');
+  });
+
+  it('is told with what the person noted', () => {
+    expect(en.rule({ ...line('broken', null, NO_TAPE), note: 'one strip inside' }, NO_TAPE, 0)).toBe(
+      '"No tape" was not kept. It costs 2 points. Note: one strip inside',
+    );
+  });
+
+  it('is announced with the rule', () => {
+    expect(en.statedRule(rule('pieces', 'exactly', 5))).toBe('exactly 5 pieces (must be kept)');
+    expect(en.statedRule(rule('base-area', 'at-most', 2400))).toBe('area on the table at most 24 cm² (must be kept)');
+    expect(en.statedRule(bonus)).toBe('No tape (earns 5 points if kept)');
+    expect(es.statedRule(NO_TAPE)).toBe('No tape (cuesta 2 puntos si no se cumple)');
+    const shapes: Requirement = { ...bonus, kind: 'only-kinds', kinds: ['cube-5'] };
+    expect(en.statedRule(shapes)).toBe('only large cube (earns 5 points if kept)');
+    expect(es.statedRule({ id: 'r', kind: 'only-earned', consequence: { kind: 'must' } })).toBe(
+      'solo piezas que el grupo ha ganado (hay que cumplirla)',
+    );
+  });
+});
+
 describe('points', () => {
   const row = (measure: string, points: number, per: number, rest: Partial<PointsRow> = {}): PointsRow => ({
     id: 'p',
@@ -89,6 +148,15 @@ describe('points', () => {
     );
     expect(es.points(earned(1, 1, 5, 'floor'), row('faces', 2, 1, { floorPoints: 5 }), 0)).toBe(
       '1 cara × 2 puntos = 2 puntos, pero como mínimo 5 puntos',
+    );
+  });
+
+  it('are announced row by row', () => {
+    expect(en.statedRow(row('height', 1, 10, { capPoints: 30, floorPoints: 2 }))).toBe(
+      'Height: 1 point for every 1 cm, rounded down, at most 30 points, at least 2 points',
+    );
+    expect(es.statedRow(row('full-sets', 5, 1, { rounding: 'none' }))).toBe(
+      'Juegos completos: 5 puntos por cada 1 juego completo',
     );
   });
 

@@ -1,9 +1,11 @@
-// Rules kept or broken, each with the number and the limit, and pieces that the kit does not have.
+// Rules kept or broken, each with the number and the limit, what that costs or earns, and what a person noted; pieces that
+// the kit does not have.
 
 import type { StockBreach } from '@cairnmark/engine';
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
 import { amount, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
+import { pieceRuleSentence } from './piece-rules.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 
@@ -11,11 +13,9 @@ type MeasuredRule = Extract<Requirement, { kind: 'measured' }>;
 
 /** "6 pieces. The rule says exactly 5 pieces. It costs 2 points." `tolerance` is that of the measured value. */
 export function ruleSentence(line: RequirementLine, rule: Requirement, tolerance: number, voice: Voice): string {
-  const { words } = voice;
-  const sentence =
-    rule.kind === 'judged' ? judgedSentence(line, rule.text, words) : measuredSentence(line, rule, tolerance, voice);
-  if (line.verdict !== 'broken' || line.consequence.kind !== 'costs') return sentence;
-  return fill(words.results['rule.costs'], { sentence, points: counted('points', line.consequence.points, words) });
+  const { results } = voice.words;
+  const told = withPoints(line, verdictSentence(line, rule, tolerance, voice), voice);
+  return line.note === null ? told : fill(results['rule.note'], { sentence: told, note: line.note });
 }
 
 /** "exactly 5 pieces", "at most 60 cm²". */
@@ -26,6 +26,27 @@ export function boundText({ measure, comparison, limit }: MeasuredRule, voice: V
 /** "It uses 4 of large cube; the kit has 3." */
 export function stockSentence({ kind, used, stock }: StockBreach, { words, reader }: Voice): string {
   return fill(words.results.stock, { kind: reader.kindName(kind), used, stock });
+}
+
+function verdictSentence(line: RequirementLine, rule: Requirement, tolerance: number, voice: Voice): string {
+  switch (rule.kind) {
+    case 'measured':
+      return measuredSentence(line, rule, tolerance, voice);
+    case 'judged':
+      return judgedSentence(line, rule.text, voice.words);
+    case 'only-kinds':
+    case 'only-earned':
+      return pieceRuleSentence(line, rule, voice);
+  }
+}
+
+/** With what a broken rule costs, or a kept one earns. */
+function withPoints({ verdict, consequence }: RequirementLine, sentence: string, { words }: Voice): string {
+  if (consequence.kind === 'must' || verdict !== (consequence.kind === 'costs' ? 'broken' : 'kept')) return sentence;
+  return fill(words.results[`rule.${consequence.kind}`], {
+    sentence,
+    points: counted('points', consequence.points, words),
+  });
 }
 
 function judgedSentence({ verdict }: RequirementLine, text: string, { results }: Catalogue): string {

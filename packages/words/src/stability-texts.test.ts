@@ -6,7 +6,7 @@ import type { Catalogue } from './catalogue.ts';
 import { classWords } from './class-words.ts';
 import { english } from './en/index.ts';
 import { spanish } from './es/index.ts';
-import { BANDS } from './in-class.ts';
+import { BANDS, watched } from './in-class.ts';
 import type { Reader } from './reader.ts';
 
 const inMm: Reader = {
@@ -86,13 +86,7 @@ const WITHOUT: readonly WithoutPiece[] = ANSWERS.map(({ verdict, stands, first }
 
 /** All that is said of all these, and the texts it was said with. */
 function everything(words: Catalogue): { readonly sentences: readonly string[]; readonly used: ReadonlySet<string> } {
-  const used = new Set<string>();
-  const stability = new Proxy(words.stability, {
-    get: (texts, key) => {
-      used.add(String(key));
-      return Reflect.get(texts, key);
-    },
-  });
+  const { texts: stability, used } = watched(words.stability);
   const said = classWords({
     words: { ...words, stability },
     reader: inMm,

@@ -1,7 +1,6 @@
 import type { Report } from '@cairnmark/engine';
 import { describe, expect, it } from 'vitest';
 import { inClass, line, rule } from './in-class.ts';
-import { wordsFor } from './words.ts';
 
 const en = inClass('en', 'half-cm');
 const es = inClass('es', 'half-cm');
@@ -43,6 +42,8 @@ describe('who is not ranked', () => {
     requirements: [line('broken', 6, five)],
     points: [],
     adjustments: [],
+    own: [],
+    supply: null,
     total: null,
   };
 
@@ -59,21 +60,5 @@ describe('who is not ranked', () => {
     );
     expect(en.out({ code: 'absent' }, null, [])).toBe('Absent: no result. That is not 0.');
     expect(es.out({ code: 'not-measured', measure: 'height' }, null, [])).toBe('Sin medir: altura.');
-  });
-});
-
-describe('the day', () => {
-  const words = wordsFor('es');
-  const day = { placePoints: [7, 5], weights: {}, meanOfThosePresent: false } as const;
-
-  it('says how it adds up', () => {
-    const rule = { ...day, kind: 'sum-of-place-points', weights: { tall: 2, wall: 1 } } as const;
-    expect(words.day(rule, (id) => (id === 'tall' ? 'Tall Light' : id))).toEqual([
-      'El día suma puntos por puesto: 7 puntos por el 1.º y 5 puntos por el 2.º.',
-      'Tall Light cuenta 2 veces.',
-      'Un grupo al que le falta un resultado no tiene puesto.',
-    ]);
-    expect(words.dayValue({ ...day, kind: 'mean-place' }, 1.5)).toBe('puesto 1,5');
-    expect(words.dayValue({ ...day, kind: 'sum-of-points' }, 12)).toBe('12 puntos');
   });
 });

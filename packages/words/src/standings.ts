@@ -1,18 +1,9 @@
 // Places, what is marked beside them, and why a build takes none.
 
 import type { Report } from '@cairnmark/engine';
-import type {
-  DayRule,
-  DayStanding,
-  OutReason,
-  RankingKey,
-  RankingRule,
-  Requirement,
-  Standing,
-} from '@cairnmark/scoring';
-import { counted, exactAmount, listed, measureName } from './amounts.ts';
-import type { Catalogue } from './catalogue.ts';
-import { trimmed } from './numbers.ts';
+import type { OutReason, RankingKey, RankingRule, Requirement, Standing } from '@cairnmark/scoring';
+import { exactAmount, listed, measureName } from './amounts.ts';
+import { fellSentence } from './fallen.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
@@ -45,10 +36,8 @@ export function outSentence(
       return fill(results['out.more-than-the-kit-has'], { why: breaches(reason.kinds, report, voice) });
     case 'not-measured':
       return fill(results['out.not-measured'], { measure: measureName(reason.measure, voice) });
-    case 'fell': {
-      if (report?.state.kind !== 'fell') return results['out.fell'];
-      return fill(results['out.fell-after'], { seconds: counted('seconds', report.state.afterSeconds, words) });
-    }
+    case 'fell':
+      return fellSentence(report?.state.kind === 'fell' ? report.state : { kind: 'fell-before-measuring' }, words);
     default:
       return results[`out.${reason.code}`];
   }
@@ -60,40 +49,6 @@ export function orderText({ first, tieBreaks }: RankingRule, voice: Voice): stri
     (text, key) => fill(voice.words.results['order.then'], { first: text, next: keyText(key, voice) }),
     keyText(first, voice),
   );
-}
-
-/** How the results of the day are put together: how they are added, what counts more, what a missing one does. */
-export function daySentences(
-  rule: DayRule,
-  challengeName: (id: string) => string,
-  words: Catalogue,
-): readonly string[] {
-  const { results, decimalMark, and, ordinal } = words;
-  const points = listed(
-    rule.placePoints.map((value, k) =>
-      fill(results['day.points-of-place'], { points: counted('points', value, words), place: ordinal(k + 1) }),
-    ),
-    and,
-  );
-  const weights = Object.entries(rule.weights).filter(([, weight]) => weight !== 1);
-  return [
-    fill(results[`day.${rule.kind}`], { points }),
-    ...weights.map(([id, weight]) =>
-      fill(results['day.weight'], { challenge: challengeName(id), times: trimmed(weight, 0, 3, decimalMark) }),
-    ),
-    results[rule.meanOfThosePresent ? 'day.mean-stands-in' : 'day.missing-is-out'],
-  ];
-}
-
-/** What one challenge, or all of them, bring to the day: "12 points", or "place 1.5" where places are averaged. */
-export function dayValue({ kind }: DayRule, value: number, words: Catalogue): string {
-  if (kind !== 'mean-place') return counted('points', value, words);
-  return fill(words.results['day.place'], { place: trimmed(value, 0, 2, words.decimalMark) });
-}
-
-/** "2 of 3": results present, of how many challenges. */
-export function presentText({ present, of }: DayStanding, { results }: Catalogue): string {
-  return fill(results['day.present'], { present, of });
 }
 
 function brokenRules(

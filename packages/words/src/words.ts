@@ -1,11 +1,13 @@
 // The one door to the words of a language: codes and numbers go in, sentences come out.
 
 import type { Issue } from '@cairnmark/geometry';
-import type { DayRule, DayStanding } from '@cairnmark/scoring';
+import type { DayRule, DayStanding, DayWarning, SupplyRule } from '@cairnmark/scoring';
 import { capital, counted, listed } from './amounts.ts';
 import type { Catalogue, EnglishCommands } from './catalogue.ts';
 import type { ClassWords } from './class-words.ts';
 import { classWords } from './class-words.ts';
+import type { ClassNames } from './day.ts';
+import { daySentences, dayValue, presentText, warningSentence } from './day.ts';
 import { english } from './en/index.ts';
 import { spanish } from './es/index.ts';
 import { issueSentence, placeText } from './issue.ts';
@@ -14,7 +16,7 @@ import { trimmed } from './numbers.ts';
 import type { Reader } from './reader.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
-import { daySentences, dayValue, presentText } from './standings.ts';
+import { gameSentences } from './supplies.ts';
 
 export type Language = 'en' | 'es';
 export const LANGUAGES: readonly Language[] = ['en', 'es'];
@@ -46,6 +48,10 @@ export interface Words {
   dayValue(rule: DayRule, value: number): string;
   /** "2 of 3": results present. */
   present(standing: DayStanding): string;
+  /** What a class should know before it reads the places of the day. */
+  dayWarning(warning: DayWarning, names: ClassNames): string;
+  /** The rules of a supply game. */
+  game(rule: SupplyRule): readonly string[];
   /** The words of a class that reads with one ruler and has its own names for things. */
   inClass(reader: Reader): ClassWords;
 }
@@ -68,6 +74,8 @@ export function wordsFor(language: Language): Words {
     day: (rule, challengeName) => daySentences(rule, challengeName, words),
     dayValue: (rule, value) => dayValue(rule, value, words),
     present: (standing) => presentText(standing, words),
+    dayWarning: (warning, names) => warningSentence(warning, names, words),
+    game: (rule) => gameSentences(rule, words),
     inClass: (reader) => classWords({ words, reader }),
   };
 }

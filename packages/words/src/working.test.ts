@@ -136,3 +136,25 @@ describe('a sum over the pieces', () => {
     ]);
   });
 });
+
+describe('a quotient', () => {
+  it('keeps the digits that a small number needs, and a ratio of lengths has no unit', () => {
+    const over = (above: string, under: string): Expr => ({ op: 'fraction', over: sym(above), under: sym(under) });
+    const perPaper: Step = {
+      symbol: 'k',
+      formula: over('V', 'S'),
+      inputs: { V: { value: 600_740, unit: 'mm3' }, S: { value: 74_535, unit: 'mm2' } },
+      result: { value: 600_740 / 74_535, unit: 'mm' },
+    };
+    const slender: Step = {
+      symbol: 'k',
+      formula: over('h', 'w'),
+      inputs: { h: mm(380), w: mm(43.3) },
+      result: { value: 380 / 43.3, unit: 'ratio' },
+    };
+    const lines = (step: Step) => workingLines({ method: 'ratio', steps: [step], parts: [] }, voice(MM));
+    // 600.74 / 745.35 = 0.80598...; 38 / 4.33 = 8.77598...
+    expect(lines(perPaper)).toEqual(['k = V / S = 600.74 cm³ / 745.35 cm² = 0.806 cm']);
+    expect(lines(slender)).toEqual(['k = h / w = 38.0 cm / 4.33 cm = 8.78']);
+  });
+});

@@ -10,18 +10,28 @@ import type { Voice } from './voice.ts';
 
 /** All lines of a working: for every kind of piece its steps and its share, then the steps of the whole. */
 export function workingLines(working: Working, voice: Voice): readonly string[] {
-  return [...working.parts.flatMap((part) => partLines(part, voice)), ...stepLines(working.steps, voice)];
+  const parts = working.parts.flatMap((part) => partLines(part, voice));
+  return [...parts, ...linesOf(working.steps, working.method === 'ratio' ? 2 : 0, voice)];
 }
 
 /** "V = 1/3 × B × h = 1/3 × 25.0 cm² × 7.0 cm = 58.3 cm³", one line a step. */
 export function stepLines(steps: readonly Step[], voice: Voice): readonly string[] {
-  return steps.map((step, k) => stepLine(step, k === steps.length - 1, voice));
+  return linesOf(steps, 0, voice);
 }
 
-function stepLine({ symbol, formula, inputs, result }: Step, last: boolean, voice: Voice): string {
+/** Digits that a number has more than a result; a quotient of large numbers may be small, and needs them. */
+type Extra = 0 | 1 | 2;
+
+/** `extra`: of the last result. */
+function linesOf(steps: readonly Step[], extra: Extra, voice: Voice): readonly string[] {
+  return steps.map((step, k) => stepLine(step, k === steps.length - 1 ? extra : null, voice));
+}
+
+/** `extra`: null for a step whose result is calculated with further. */
+function stepLine({ symbol, formula, inputs, result }: Step, extra: Extra | null, voice: Voice): string {
   const inSymbols = formulaText(formula, (name) => ({ text: symbolText(name), apart: false }), voice.words.decimalMark);
   const inNumbers = formulaText(formula, (name) => putIn(name, inputs[name], voice), voice.words.decimalMark);
-  const outcome = last ? resultText(result, voice) : inputText(result, voice);
+  const outcome = extra === null ? inputText(result, voice) : shown(result, voice, extra);
   return [...new Set([symbolText(symbol), inSymbols, inNumbers, outcome])].join(' = ');
 }
 
@@ -52,9 +62,10 @@ const inputText = (quantity: Quantity, voice: Voice): string => shown(quantity, 
 const resultText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, 0);
 
 /** One decimal below 100 ("25.0 cm²") and none needed above ("125 cm³"); more only where the value has them. */
-function shown({ value, unit }: Quantity, { reader, words }: Voice, extra: 0 | 1 | 2): string {
+function shown({ value, unit }: Quantity, { reader, words }: Voice, extra: Extra): string {
   const unitShown = workingUnit(unit, reader.ruler);
   const amount = value / unitShown.size;
+  if (unit === 'ratio') return trimmed(amount, 0, 2, words.decimalMark);
   if (unit === 'count' || unit === 'rad') return withUnit(trimmed(amount, 0, 4, words.decimalMark), unitShown);
   const most = (unitShown.name.startsWith('in') ? 2 : 1) + extra;
   return withUnit(trimmed(amount, Math.abs(amount) < 100 ? 1 : 0, most, words.decimalMark), unitShown);

@@ -3,7 +3,7 @@
 import type { Challenge, Kit } from '@cairnmark/engine';
 import type { MeasureId, SolidSpec } from '@cairnmark/geometry';
 import fc from 'fast-check';
-import { id, named, number, optional, points, sizeMm, text } from './parts.ts';
+import { id, listOf, named, number, optional, points, sizeMm, text } from './parts.ts';
 
 const MEASURES = ['height', 'base-area', 'courtyard-area', 'volume', 'pieces'] as const satisfies readonly MeasureId[];
 
@@ -52,6 +52,7 @@ export const kit: fc.Arbitrary<Kit> = bareKit.chain((bare) => {
 const consequence = fc.oneof(
   fc.record({ kind: fc.constant('must' as const) }),
   fc.record({ kind: fc.constant('costs' as const), points: number(0, 20) }),
+  fc.record({ kind: fc.constant('earns' as const), points: number(0, 20) }),
 );
 
 const requirement = fc.oneof(
@@ -64,12 +65,23 @@ const requirement = fc.oneof(
     consequence,
   }),
   fc.record({ id, kind: fc.constant('judged' as const), text, consequence }),
+  fc.record({ id, kind: fc.constant('only-kinds' as const), kinds: fc.constant([]), consequence }),
 );
 
 const rankingKey = fc.record({
   by: fc.constantFrom('points', ...MEASURES),
   better: fc.constantFrom('more' as const, 'less' as const),
   roundTo: number(0, 100),
+});
+
+const supply: fc.Arbitrary<NonNullable<Challenge['supply']>> = fc.record({
+  ends: fc.oneof(
+    fc.record({ kind: fc.constant('time' as const), seconds: number(1, 900) }),
+    fc.record({ kind: fc.constant('turns' as const), turns: fc.integer({ min: 1, max: 40 }) }),
+    fc.record({ kind: fc.constant('stock-empty' as const) }),
+  ),
+  handOver: fc.constantFrom('at-a-touch' as const, 'once-it-lies' as const, 'as-the-group-likes' as const),
+  dropped: fc.constantFrom('lost-this-turn' as const, 'must-be-fetched' as const, 'carrier-chooses' as const),
 });
 
 export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: text })).chain((criteria) =>
@@ -110,5 +122,18 @@ export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: te
       tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }),
     }),
     attemptCounts: fc.constantFrom('best' as const, 'last' as const, 'chosen' as const),
+    fallen: fc.oneof(
+      fc.record({ counts: fc.constant('out' as const) }),
+      fc.record({ counts: fc.constant('points' as const), points }),
+      fc.record({ counts: fc.constant('as-measured' as const) }),
+    ),
+    own: fc.record({
+      pi: fc.constantFrom('3' as const, '3.14' as const, '22/7' as const, 'key' as const),
+      closeShare: number(0, 1),
+      rewards: listOf(fc.record({ measure: fc.constantFrom(...MEASURES), points })),
+    }),
+    supply: fc.option(supply),
+    hidden: fc.subarray([...MEASURES]),
+    labels: listOf(text),
   }),
 );

@@ -1,6 +1,7 @@
 // Attempts and whole classes: every group, challenge, kind, criterion and rule that is named is there.
 
 import type { Attempt, Challenge, ClassRecord } from '@cairnmark/engine';
+import type { SupplyEvent } from '@cairnmark/scoring';
 import fc from 'fast-check';
 import { challenge } from './challenge.ts';
 import { layoutOf } from './layout.ts';
@@ -22,6 +23,7 @@ export const classRecord: fc.Arbitrary<ClassRecord> = fc
           ),
         ),
       ),
+      supplies: fc.constant(suppliesOf(challenges, groups[0]?.id ?? '')),
       day: fc.record({
         kind: fc.constantFrom('sum-of-points' as const, 'sum-of-place-points' as const, 'mean-place' as const),
         placePoints: listOf(points),
@@ -30,6 +32,17 @@ export const classRecord: fc.Arbitrary<ClassRecord> = fc
       }),
     }),
   );
+
+/** One stroke a challenge that is played for pieces, of which there is at least one. */
+function suppliesOf(challenges: readonly Challenge[], group: string): ClassRecord['supplies'] {
+  const played = challenges.flatMap((one): readonly (readonly [string, readonly SupplyEvent[]])[] => {
+    const [kind] = one.kit.kinds.filter(({ stock }) => stock > 0);
+    if (one.supply === null || kind === undefined) return [];
+    const what = { kind: 'earned' as const, piece: kind.id, count: 1 };
+    return [[one.id, [{ id: 'stroke', group, what, round: 1, carrier: 'Ada' }]]];
+  });
+  return Object.fromEntries([...played].sort(([a], [b]) => (a < b ? -1 : 1)));
+}
 
 /** An attempt by one of `groups` at `at`. */
 export function attemptAt(at: Challenge, groups: readonly string[]): fc.Arbitrary<Attempt> {
@@ -51,13 +64,21 @@ export function attemptAt(at: Challenge, groups: readonly string[]): fc.Arbitrar
       )
       .map(([readings, more]) => ({ ...readings, ...more })),
     judged: marksOn(at.criteria.map((criterion) => criterion.id)),
-    answers: judgedRules.length > 0 ? fc.dictionary(fc.constantFrom(...judgedRules), fc.boolean()) : fc.constant({}),
+    answers: judgedRules.length > 0 ? fc.dictionary(fc.constantFrom(...judgedRules), answer) : fc.constant({}),
+    own: fc.uniqueArray(fc.record({ measure: fc.constantFrom('volume' as const, 'height' as const), value: sizeMm }), {
+      selector: ({ measure }) => measure,
+      maxLength: 2,
+    }),
     decisions: listOf(decision),
     adjustments: listOf(fc.record({ points, by: text, reason: text, at: instant })),
     confirmedBy: fc.option(text),
     chosen: fc.boolean(),
   });
 }
+
+const answer = fc
+  .tuple(fc.record({ kept: fc.boolean() }), optional({ note: text }))
+  .map(([said, more]) => ({ ...said, ...more }));
 
 const decision = fc
   .tuple(

@@ -29,7 +29,7 @@ export async function measure({ rest, attempt: id, without, tilt }: Call, words:
   if (challenge === undefined) return refuse(io, [unknown('challenge', attempt, record)].map(faultLine));
   if (group === undefined) return refuse(io, [unknown('group', attempt, record)].map(faultLine));
   const { result, statics } = await withSolver(
-    (tools) => evaluate(attempt, challenge, group, tools),
+    (tools) => evaluate(attempt, { challenge, group, events: record.supplies[challenge.id] ?? [] }, tools),
     (report) => needsSolver(report) || (without !== null && restNeedsSolver(report, attempt.layout)),
     io,
   );
@@ -78,13 +78,14 @@ function unknown(what: 'challenge' | 'group', attempt: Attempt, record: ClassRec
   );
 }
 
-/** Paths of a single evaluation begin with the record's kind; in the class each of them has its place in a list. */
+/** Paths of a single evaluation begin with the record's kind; in the class each of them has its place. */
 function inRecord(issue: Issue, attempt: Attempt, { attempts, challenges, groups }: ClassRecord): Issue {
   const [first, ...inside] = issue.path;
-  const places: Readonly<Record<string, readonly [string, number]>> = {
+  const places: Readonly<Record<string, Issue['path']>> = {
     attempt: ['attempts', attempts.indexOf(attempt)],
     challenge: ['challenges', challenges.findIndex(({ id }) => id === attempt.challenge)],
     group: ['groups', groups.findIndex(({ id }) => id === attempt.group)],
+    events: ['supplies', attempt.challenge],
   };
   return { ...issue, path: [...(places[String(first)] ?? []), ...inside] };
 }

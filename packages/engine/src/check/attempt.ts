@@ -2,11 +2,11 @@
 // Pieces are of kinds that the kit has. What else is wrong with a layout, geometry tells when it measures.
 
 import type { Layout } from '@cairnmark/geometry';
-import { MEASURES } from '@cairnmark/geometry';
+import { DECIDABLE } from '../facts/ids.ts';
 import { piecesUsed } from '../facts/pieces.ts';
 import { secondsOf } from '../instant.ts';
 import { LENGTH_MM_MOST, MARK_MOST, VALUE_MOST } from '../limits.ts';
-import type { Attempt, Challenge, Kit, Mark } from '../types.ts';
+import type { Attempt, Challenge, Kit, Mark, OwnResult } from '../types.ts';
 import type { Path } from './checks.ts';
 import { outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
@@ -14,7 +14,6 @@ import type { EngineIssue } from './issues.ts';
 /** Everything that is wrong with the attempt, which stands at `path`; its challenge and group are looked up elsewhere. */
 export function attemptIssues(attempt: Attempt, challenge: Challenge, path: Path): EngineIssue[] {
   const { heightReadingsMm, photoHeightMm } = attempt.observed;
-  const measures = new Set<string>(MEASURES.map(({ id }) => id));
   return [
     ...(secondsOf(attempt.at) === null
       ? [{ code: 'time-not-valid' as const, path: [...path, 'at'], details: { at: attempt.at } }]
@@ -29,9 +28,10 @@ export function attemptIssues(attempt: Attempt, challenge: Challenge, path: Path
     ...markIssues(attempt.judged, challenge, [...path, 'judged']),
     ...answerIssues(attempt, challenge, [...path, 'answers']),
     ...attempt.decisions.flatMap(({ measure, value }, k) => [
-      ...unknownMeasure(measure, measures, [...path, 'decisions', k, 'measure']),
+      ...unknownMeasure(measure, DECIDABLE, [...path, 'decisions', k, 'measure']),
       ...outOfRange(value, [...path, 'decisions', k, 'value'], 0, VALUE_MOST),
     ]),
+    ...ownIssues(attempt.own, [...path, 'own']),
     ...attempt.adjustments.flatMap(({ points }, k) => pointsOutOfRange(points, [...path, 'adjustments', k, 'points'])),
   ];
 }
@@ -55,6 +55,16 @@ function markIssues(judged: readonly Mark[], { criteria }: Challenge, path: Path
       ...outOfRange(mark, [...path, k, 'mark'], 0, MARK_MOST),
     ];
   });
+}
+
+function ownIssues(own: readonly OwnResult[], path: Path): EngineIssue[] {
+  const measures = own.map(({ measure }) => measure);
+  return own.flatMap(({ measure, value }, k): EngineIssue[] => [
+    ...(measures.indexOf(measure) === k
+      ? []
+      : [{ code: 'own-twice' as const, path: [...path, k, 'measure'], details: { measure } }]),
+    ...outOfRange(value, [...path, k, 'value'], 0, VALUE_MOST),
+  ]);
 }
 
 /** An answer belongs to a rule that a person judges. */

@@ -192,7 +192,9 @@ describe('an attempt', () => {
   });
 
   it('answers rules that a person judges', () => {
-    expect(ofAttempt({ answers: { 'no-tape': false, few: true, other: true } }, judging)).toEqual([
+    expect(
+      ofAttempt({ answers: { 'no-tape': { kept: false }, few: { kept: true }, other: { kept: true } } }, judging),
+    ).toEqual([
       ['requirement-unknown', 'answers.few'],
       ['requirement-unknown', 'answers.other'],
     ]);

@@ -7,6 +7,7 @@ import { challengeIssues } from './challenge.ts';
 import { idsTwice, outOfRange, pointsOutOfRange } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
 import { ownSizeIssues } from './kit.ts';
+import { supplyEventIssues } from './supply.ts';
 
 /** Everything that is wrong with the class; paths start at the record. */
 export function classIssues(record: ClassRecord): EngineIssue[] {
@@ -19,6 +20,7 @@ export function classIssues(record: ClassRecord): EngineIssue[] {
     ...measuredKindIssues(record),
     ...record.groups.flatMap((group, k) => ownSizeIssues(group, kits, ['groups', k])),
     ...record.attempts.flatMap((attempt, k) => attemptInClassIssues(attempt, k, record)),
+    ...suppliesIssues(record),
     ...dayIssues(record),
   ];
 }
@@ -45,6 +47,21 @@ function attemptInClassIssues(attempt: Attempt, k: number, { groups, challenges 
 
 function unknownChallenge({ challenge }: Attempt, k: number): EngineIssue {
   return { code: 'challenge-unknown', path: ['attempts', k, 'challenge'], details: { challenge } };
+}
+
+function suppliesIssues({ supplies, challenges, groups }: ClassRecord): EngineIssue[] {
+  const known = new Set(groups.map(({ id }) => id));
+  return Object.entries(supplies).flatMap(([id, events]): EngineIssue[] => {
+    const path = ['supplies', id];
+    const challenge = challenges.find((one) => one.id === id);
+    if (challenge === undefined) return [{ code: 'challenge-unknown', path, details: { challenge: id } }];
+    return [
+      ...events.flatMap(({ group }, k): EngineIssue[] =>
+        known.has(group) ? [] : [{ code: 'group-unknown', path: [...path, k, 'group'], details: { group } }],
+      ),
+      ...supplyEventIssues(events, challenge, path),
+    ];
+  });
 }
 
 function dayIssues({ day, challenges }: ClassRecord): EngineIssue[] {

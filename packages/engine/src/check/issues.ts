@@ -16,6 +16,11 @@ export type EngineIssueCode =
   | 'cap-below-floor' // details: cap, floor
   | 'surface-unknown' // details: surface
   | 'friction-twice' // details: first, second
+  | 'supply-not-played' // details: challenge. Strokes of a supply list where the challenge has no supply game
+  | 'supply-missing' // a rule or a row asks for what was earned, and the challenge has no supply game
+  | 'own-twice' // details: measure
+  | 'stock-exceeded' // details: piece, count, left
+  | 'more-than-the-group-has' // details: piece, count, has
   | 'mark-twice' // details: judge, criterion
   | 'time-not-valid'; // details: at
 

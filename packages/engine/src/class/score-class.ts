@@ -2,7 +2,7 @@
 
 import type { Result } from '@cairnmark/geometry';
 import { failure, success } from '@cairnmark/geometry';
-import type { DayStanding, Standing, Totals } from '@cairnmark/scoring';
+import type { DayStanding, DayWarning, Standing, Totals } from '@cairnmark/scoring';
 import { day } from '@cairnmark/scoring';
 import { classIssues } from '../check/class-record.ts';
 import type { EngineIssue } from '../check/issues.ts';
@@ -11,6 +11,7 @@ import type { Statics } from '../stability/statics.ts';
 import { countingReports } from '../standings/counting.ts';
 import { standingsOf } from '../standings/standings.ts';
 import type { Challenge, ClassRecord, Group, Report } from '../types.ts';
+import { warningsOf } from './warnings.ts';
 
 /** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */
 export interface ClassScore {
@@ -19,6 +20,8 @@ export interface ClassScore {
   /** One standing a group. */
   readonly standings: ReadonlyMap<string, readonly Standing[]>;
   readonly day: readonly DayStanding[];
+  /** What the class should know before it reads the places. */
+  readonly warnings: readonly DayWarning[];
 }
 
 /** The scores, or everything that is wrong; paths start at the record. */
@@ -34,6 +37,7 @@ export function scoreClass(record: ClassRecord, statics: Statics): Result<ClassS
     reports: new Map(boards.map((board) => [board.challenge, board.reports])),
     standings,
     day: day(standings, totals, record.day),
+    warnings: warningsOf(record),
   });
 }
 
@@ -54,14 +58,15 @@ function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly 
 
 /** Every report, or the issues of all layouts together. */
 function evaluateAll(
-  { attempts, challenges, groups }: ClassRecord,
+  { attempts, challenges, groups, supplies }: ClassRecord,
   statics: Statics,
 ): Result<readonly Report[], EngineIssue> {
   const results = attempts.map((attempt, k) => {
     const challenge = challenges.find(({ id }) => id === attempt.challenge);
     const group = groups.find(({ id }) => id === attempt.group);
     if (challenge === undefined || group === undefined) throw new RangeError(`unchecked attempt ${attempt.id}`);
-    return reportOf(attempt, challenge, group, statics, ['attempts', k]);
+    const events = supplies[challenge.id] ?? [];
+    return reportOf(attempt, { challenge, group, events, statics, path: ['attempts', k] });
   });
   const issues = results.flatMap((result) => (result.ok ? [] : result.issues));
   return issues.length > 0 ? failure(issues) : success(results.flatMap((result) => (result.ok ? [result.value] : [])));

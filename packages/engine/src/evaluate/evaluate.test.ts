@@ -13,7 +13,8 @@ import {
   STATICS,
 } from '../../../../tests/reference/small-class.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
-import type { Report } from '../types.ts';
+import type { Challenge, Group, Report } from '../types.ts';
+import type { Belonging } from './evaluate.ts';
 import { evaluate } from './evaluate.ts';
 
 const fact = (report: Report, id: string) => {
@@ -22,6 +23,8 @@ const fact = (report: Report, id: string) => {
   return found;
 };
 const value = (report: Report, id: string) => fact(report, id).value;
+
+const belonging = (at: Challenge, by: Group = group('terns')): Belonging => ({ challenge: at, group: by, events: [] });
 
 describe('facts of a report', () => {
   it('holds the measures of the layout', () => {
@@ -102,7 +105,10 @@ describe('points and rules of a report', () => {
       { points: 5, by: 'teacher', reason: 'helped the neighbours', at: '2026-03-05T10:40:00+01:00' },
       { points: -0.25, by: 'teacher', reason: 'late', at: '2026-03-05T10:41:00+01:00' },
     ];
-    const report = reportOn(attempt({ answers: { 'no-tape': false, 'hands-off': true }, adjustments: byHand }), rules);
+    const report = reportOn(
+      attempt({ answers: { 'no-tape': { kept: false }, 'hands-off': { kept: true } }, adjustments: byHand }),
+      rules,
+    );
     // 80 mm are 8 cm at 2 points: 16 - 3.5 + 5 - 0.25.
     expect(report.total).toBe(17.25);
     expect(report.points.map(({ times, points }) => [times, points])).toEqual([[8, 16]]);
@@ -165,7 +171,7 @@ describe('the state of an attempt', () => {
 describe('what evaluate refuses', () => {
   it('tells what is wrong with challenge and attempt together, with paths', () => {
     const wrong = challenge({ points: [{ id: 'row', measure: 'weight', points: 2, per: 10, rounding: 'down' }] });
-    const evaluated = evaluate(attempt({ at: 'today', answers: { tape: true } }), wrong, group('terns'), STATICS);
+    const evaluated = evaluate(attempt({ at: 'today', answers: { tape: { kept: true } } }), belonging(wrong), STATICS);
     expect(evaluated).toEqual({
       ok: false,
       issues: [
@@ -177,31 +183,45 @@ describe('what evaluate refuses', () => {
   });
 
   it('tells of pieces that the kit does not have at their place in the attempt', () => {
-    expect(pathsOf(evaluate(attempt({ layout: laid('slab', 'cone') }), challenge(), group('terns'), STATICS))).toEqual([
-      ['attempt', 'layout', 'pieces', 1, 'kind'],
-    ]);
-    expect(pathsOf(evaluate(attempt({ layout: numbersOnly('cone') }), challenge(), group('terns'), STATICS))).toEqual([
-      ['attempt', 'layout', 'pieces', 0],
-    ]);
+    expect(
+      pathsOf(
+        evaluate(
+          attempt({ layout: laid('slab', 'cone') }),
+          { challenge: challenge(), group: group('terns'), events: [] },
+          STATICS,
+        ),
+      ),
+    ).toEqual([['attempt', 'layout', 'pieces', 1, 'kind']]);
+    expect(
+      pathsOf(
+        evaluate(
+          attempt({ layout: numbersOnly('cone') }),
+          { challenge: challenge(), group: group('terns'), events: [] },
+          STATICS,
+        ),
+      ),
+    ).toEqual([['attempt', 'layout', 'pieces', 0]]);
   });
 
   it('tells of impossible sizes where they were written: by the group, or in the kit', () => {
     const own = group('terns', { cube: { edge: -3 } });
-    expect(pathsOf(evaluate(attempt(), challenge(), own, STATICS))).toEqual([['group', 'measured', 'cube', 'edge']]);
+    expect(pathsOf(evaluate(attempt(), belonging(challenge(), own), STATICS))).toEqual([
+      ['group', 'measured', 'cube', 'edge'],
+    ]);
     const kinds = KIT.kinds.map((kind) => ({
       ...kind,
       solid: { ...kind.solid, sizes: { ...kind.solid.sizes, edge: -3 } },
     }));
     const broken = challenge({ kit: { ...KIT, kinds } });
-    expect(pathsOf(evaluate(attempt({ layout: laid('cube') }), broken, group('terns'), STATICS))).toEqual([
+    expect(pathsOf(evaluate(attempt({ layout: laid('cube') }), belonging(broken), STATICS))).toEqual([
       ['challenge', 'kit', 'kinds', 0, 'solid', 'sizes', 'edge'],
       ['challenge', 'kit', 'kinds', 1, 'solid', 'sizes', 'edge'],
     ]);
   });
 
   it('throws when the records do not belong together', () => {
-    expect(() => evaluate(attempt(), challenge({ id: 'low' }), group('terns'), STATICS)).toThrow(RangeError);
-    expect(() => evaluate(attempt(), challenge(), group('puffins'), STATICS)).toThrow(RangeError);
+    expect(() => evaluate(attempt(), belonging(challenge({ id: 'low' })), STATICS)).toThrow(RangeError);
+    expect(() => evaluate(attempt(), belonging(challenge(), group('puffins')), STATICS)).toThrow(RangeError);
   });
 });
 

@@ -2,32 +2,40 @@
 
 import type { BuildMeasures, Result, Stability, StabilityQuestion } from '@cairnmark/geometry';
 import { stabilityOf, success } from '@cairnmark/geometry';
-import { costOfBroken, exactSum, pointsLines, requirementLines } from '@cairnmark/scoring';
+import type { PointsLine, SupplyEvent } from '@cairnmark/scoring';
+import { exactSum, pointsLines, pointsOfRequirements, requirementLines } from '@cairnmark/scoring';
 import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { judgedFacts } from '../facts/judged.ts';
 import { measuredFact } from '../facts/measured.ts';
-import { kindFacts, stockBreaches } from '../facts/pieces.ts';
+import { kindFacts, stockBreaches, usedByKind } from '../facts/pieces.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
+import { stoodFact, tiltFact } from '../facts/seen.ts';
+import { ownLines } from '../own/own-lines.ts';
 import { stabilityQuestion } from '../stability/question.ts';
 import type { Statics } from '../stability/statics.ts';
-import type { Attempt, AttemptState, Challenge, Group, Report, ReportedFact } from '../types.ts';
+import { supplyFacts, supplyOf } from '../supply/supply-facts.ts';
+import type { Attempt, AttemptState, Challenge, Group, Report } from '../types.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { measure } from './measure.ts';
 
-/** The report, or what geometry found wrong with the layout. The attempt stands at `path`. */
-export function reportOf(
-  attempt: Attempt,
-  challenge: Challenge,
-  group: Group,
-  statics: Statics,
-  path: Path,
-): Result<Report, EngineIssue> {
+/** Whose attempt it is, with the strokes of all supply lists of the challenge. The attempt stands at `path`. */
+export interface Setting {
+  readonly challenge: Challenge;
+  readonly group: Group;
+  readonly events: readonly SupplyEvent[];
+  readonly statics: Statics;
+  readonly path: Path;
+}
+
+/** The report, or what geometry found wrong with the layout. */
+export function reportOf(attempt: Attempt, setting: Setting): Result<Report, EngineIssue> {
   if (!hasBuilt(attempt.state)) return success(emptyReport(attempt));
+  const { challenge, group, statics, path } = setting;
   const measured = measure(attempt, challenge, group, path);
   if (!measured.ok) return measured;
-  const scored = scoredReport(attempt, challenge, measured.value);
-  return success({ ...scored, stability: judged(stabilityQuestion(attempt, challenge, group, statics)) });
+  const stability = judged(stabilityQuestion(attempt, challenge, group, statics));
+  return success(scoredReport(attempt, setting, measured.value, stability));
 }
 
 const hasBuilt = ({ kind }: AttemptState): boolean => kind !== 'absent' && kind !== 'not-taking-part';
@@ -57,27 +65,55 @@ function emptyReport({ id, group, challenge, at, chosen, state, confirmedBy, adj
     requirements: [],
     points: [],
     adjustments,
+    own: [],
+    supply: null,
     total: null,
   };
 }
 
-function scoredReport(attempt: Attempt, challenge: Challenge, { facts: predicted, gaps }: BuildMeasures): Report {
-  const facts: readonly ReportedFact[] = [
-    ...predicted.map((fact) => measuredFact(fact, attempt, challenge)),
-    ...kindFacts(attempt.layout, challenge.kit),
+function scoredReport(
+  attempt: Attempt,
+  { challenge, group, events }: Setting,
+  { facts: predicted, gaps }: BuildMeasures,
+  stability: Stability | null,
+): Report {
+  const { layout, answers, adjustments } = attempt;
+  const supply = supplyOf(events, challenge, group);
+  const facts = [
+    ...predicted.map((fact) => measuredFact(fact, attempt, challenge, group)),
+    stoodFact(attempt),
+    tiltFact(stability, attempt),
+    ...kindFacts(layout, challenge.kit),
     ...judgedFacts(challenge.criteria, attempt.judged),
+    ...supplyFacts(supply, challenge, group),
   ];
   const values = scoringFacts(facts);
-  const requirements = requirementLines(challenge.requirements, values, attempt.answers);
-  const points = pointsLines(challenge.points, values);
-  const byHand = attempt.adjustments.map((adjustment) => adjustment.points);
+  const used = usedByKind(layout, challenge.kit);
+  const requirements = requirementLines(challenge.requirements, values, answers, used, supply?.pieces ?? null);
+  const points = pointsLines(challenge.points, values).lines;
+  const own = ownLines(attempt.own, challenge.own, predicted);
+  const byHand = adjustments.map((adjustment) => adjustment.points);
+  const earned = [
+    ...points.map((line: PointsLine) => line.points),
+    pointsOfRequirements(requirements),
+    ...own.map((line) => line.points),
+  ];
   return {
     ...emptyReport(attempt),
     facts,
     gaps,
-    stockBreaches: stockBreaches(attempt.layout, challenge.kit),
+    stability,
+    stockBreaches: stockBreaches(layout, challenge.kit),
     requirements,
-    points: points.lines,
-    total: exactSum([points.sum, -costOfBroken(requirements), ...byHand]),
+    points,
+    own,
+    supply,
+    total: totalOf(attempt, challenge, exactSum(earned), exactSum(byHand)),
   };
+}
+
+/** What a build that fell counts, the challenge says; null: nothing, which is not 0. */
+function totalOf({ state }: Attempt, { fallen }: Challenge, earned: number, byHand: number): number | null {
+  if (state.kind === 'stood' || fallen.counts === 'as-measured') return exactSum([earned, byHand]);
+  return fallen.counts === 'points' ? exactSum([fallen.points, byHand]) : null;
 }

@@ -1,27 +1,25 @@
 // The height of a build: read with a ruler, read off a photo, or worked out from the layout. The challenge says which of
 // them counts. mm.
 
-import type { Fact } from '@cairnmark/geometry';
 import { rulerOf } from '@cairnmark/geometry';
-import type { Challenge, FactSource, HeightSource, Observed, ReportedFact } from '../types.ts';
+import type { Challenge, HeightSource, Observed, ReportedFact } from '../types.ts';
+import type { Counted } from './fact.ts';
 
 export type ObservedValue = NonNullable<ReportedFact['observed']>;
-
-/** A value that counts unless a person decides otherwise. */
-export interface Counted {
-  readonly value: number;
-  readonly tolerance: number;
-  readonly source: FactSource;
-}
 
 /** A standard uncertainty is doubled to cover about 95 % (JCGM 100:2008, 6.2; from memory). */
 const COVERAGE = 2;
 
 /** The first height that there is, in the order of `challenge.heightCounts`; null when there is none of them. */
-export function countedHeight(predicted: Fact, observed: Observed, challenge: Challenge): Counted | null {
+export function countedHeight(model: Counted | null, observed: Observed, challenge: Challenge): Counted | null {
   for (const source of challenge.heightCounts) {
-    const counted = source === 'model' ? predictedValue(predicted) : observedBy(source, observed, challenge);
-    if (counted !== null) return { value: counted.value, tolerance: counted.tolerance, source: sourceOf(source) };
+    if (source === 'model') {
+      if (model !== null) return model;
+      continue;
+    }
+    const seen = observedBy(source, observed, challenge);
+    // A reading off this one build: no other build shares its error.
+    if (seen !== null) return { value: seen.value, tolerance: seen.tolerance, errors: {}, source: 'observed' };
   }
   return null;
 }
@@ -34,13 +32,6 @@ export function observedHeight(observed: Observed, challenge: Challenge): Observ
   }
   return null;
 }
-
-/** The prediction as a value that counts; null when the layout does not show it. */
-export function predictedValue(fact: Fact): Counted | null {
-  return fact.status === 'measured' ? { value: fact.value, tolerance: fact.tolerance, source: 'predicted' } : null;
-}
-
-const sourceOf = (source: HeightSource): FactSource => (source === 'model' ? 'predicted' : 'observed');
 
 function observedBy(
   source: Exclude<HeightSource, 'model'>,

@@ -1,6 +1,7 @@
 // What judges marked from 0 to 4: for every criterion the mean of the marks given.
 
 import type { Criterion, Mark, ReportedFact } from '../types.ts';
+import { plainFact } from './fact.ts';
 import { judgedFactId } from './ids.ts';
 
 /** A fact for every criterion; not measured when nobody marked it. */
@@ -8,15 +9,7 @@ export function judgedFacts(criteria: readonly Criterion[], judged: readonly Mar
   return criteria.map(({ id }) => {
     const marks = judged.filter(({ criterion }) => criterion === id).map(({ mark }) => mark);
     const marked = marks.length > 0;
-    return {
-      id: judgedFactId(id),
-      unit: 'count',
-      value: marked ? marks.reduce((sum, mark) => sum + mark, 0) / marks.length : null,
-      tolerance: 0,
-      source: marked ? 'judged' : null,
-      predicted: null,
-      observed: null,
-      decided: null,
-    };
+    const mean = marked ? marks.reduce((sum, mark) => sum + mark, 0) / marks.length : null;
+    return plainFact(judgedFactId(id), mean, 'judged');
   });
 }

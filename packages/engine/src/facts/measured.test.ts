@@ -2,18 +2,18 @@
 
 import type { Fact, MeasureId } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
-import { attempt, challenge } from '../../../../tests/reference/small-class.ts';
+import { attempt, challenge, group } from '../../../../tests/reference/small-class.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import type { Challenge, Decision, Observed } from '../types.ts';
 import { measuredFact } from './measured.ts';
 
 const EVERY = challenge({ heightCounts: ['ruler', 'photo', 'model'] });
 const working = { method: 'highest-point', steps: [], parts: [] } as const;
-const MODEL: Fact = { status: 'measured', id: 'height', value: 405, unit: 'mm', tolerance: 1.4, working };
+const MODEL: Fact = { status: 'measured', id: 'height', value: 405, unit: 'mm', tolerance: 1.4, errors: {}, working };
 const NO_MODEL: Fact = { status: 'not-measured', id: 'height', unit: 'mm', reason: 'no-layout' };
 
 function heightOf(observed: Observed, one: Challenge = EVERY, predicted: Fact = MODEL, decisions: Decision[] = []) {
-  return measuredFact(predicted, attempt({ observed, decisions }), one);
+  return measuredFact(predicted, attempt({ observed, decisions }), one, group('terns'));
 }
 
 function decision(value: number, more: Partial<Decision> = {}): Decision {

@@ -1,38 +1,42 @@
-// The measures of a build as a report holds them: predicted, observed and decided side by side, and the one that counts.
+// The measures of a build as a report holds them. Of all of them only the height is observed; any may be decided.
 
 import type { Fact } from '@cairnmark/geometry';
-import type { Attempt, Challenge, Decision, ReportedFact } from '../types.ts';
-import type { Counted } from './height.ts';
-import { countedHeight, observedHeight, predictedValue } from './height.ts';
+import type { Attempt, Challenge, Group, ReportedFact } from '../types.ts';
+import type { Counted } from './fact.ts';
+import { reportedFact } from './fact.ts';
+import { countedHeight, observedHeight } from './height.ts';
 
-/** One fact of the build. Of all measures only the height is observed; any of them may be decided. */
-export function measuredFact(predicted: Fact, { observed, decisions }: Attempt, challenge: Challenge): ReportedFact {
+/** One fact of the build. */
+export function measuredFact(predicted: Fact, attempt: Attempt, challenge: Challenge, group: Group): ReportedFact {
   const { id, unit } = predicted;
   const isHeight = id === 'height';
-  const decided = decisionOn(id, decisions);
-  const undecided = isHeight ? countedHeight(predicted, observed, challenge) : predictedValue(predicted);
-  const counted =
-    decided === null ? undecided : decidedValue(decided, undecided, isHeight ? challenge.measuringErrorMm : 0);
-  return {
-    id,
-    unit,
-    value: counted?.value ?? null,
-    tolerance: counted?.tolerance ?? 0,
-    source: counted?.source ?? null,
-    predicted,
-    observed: isHeight ? observedHeight(observed, challenge) : null,
-    decided,
+  const model = predictedValue(predicted, attempt, group);
+  const counted = isHeight ? countedHeight(model, attempt.observed, challenge) : model;
+  const observed = isHeight ? observedHeight(attempt.observed, challenge) : null;
+  const statedError = isHeight ? challenge.measuringErrorMm : 0;
+  return reportedFact({ id, unit, predicted, observed, statedError }, counted, attempt);
+}
+
+/** The prediction as a value that counts; null when the layout does not show it. */
+function predictedValue(fact: Fact, attempt: Attempt, group: Group): Counted | null {
+  if (fact.status !== 'measured') return null;
+  const { value, tolerance, errors } = fact;
+  return { value, tolerance, errors: named(errors, attempt, group), source: 'predicted' };
+}
+
+/**
+ * Readings by whose they are. The sizes of the kit are read once for the whole class; those that a group read off its own
+ * pieces are shared by its attempts alone; what was read off a build, by nobody else.
+ */
+function named(
+  errors: Readonly<Record<string, number>>,
+  { id: attempt }: Attempt,
+  { id: group, measured }: Group,
+): Readonly<Record<string, number>> {
+  const nameOf = (reading: string): string => {
+    const [kind = '', size] = reading.split('/');
+    if (size === undefined || kind === 'outline') return `${attempt}:${reading}`;
+    return Object.hasOwn(measured, kind) ? `${group}:${reading}` : reading;
   };
-}
-
-/** The last decision on the measure that was not taken back. */
-function decisionOn(measure: string, decisions: readonly Decision[]): Decision | null {
-  return (
-    decisions.filter((decision) => decision.measure === measure && decision.takenBack === undefined).at(-1) ?? null
-  );
-}
-
-/** Deciding on a value makes no ruler better: the error of the value that it replaces stays, or the one stated for a reading. */
-function decidedValue({ value }: Decision, replaced: Counted | null, statedError: number): Counted {
-  return { value, tolerance: replaced?.tolerance ?? statedError, source: 'decided' };
+  return Object.fromEntries(Object.entries(errors).map(([reading, error]) => [nameOf(reading), error]));
 }

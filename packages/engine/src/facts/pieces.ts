@@ -1,22 +1,25 @@
-// The pieces of a build, kind by kind: how many were used, and whether the kit has as many.
+// The pieces of a build, kind by kind: how many were used, how many full sets, and whether the kit has as many.
 
 import type { Layout } from '@cairnmark/geometry';
+import type { Pieces } from '@cairnmark/scoring';
 import type { Kit, ReportedFact, StockBreach } from '../types.ts';
-import { kindFactId } from './ids.ts';
+import { plainFact } from './fact.ts';
+import { kindFactId, SETS_ID } from './ids.ts';
 
-/** A fact for every kind of the kit: the number of pieces used. Not measured when no pieces are listed at all. */
+/** A fact for every kind of the kit, and the full sets of them. Not measured when no pieces are listed at all. */
 export function kindFacts(layout: Layout, kit: Kit): ReportedFact[] {
+  const used = usedByKind(layout, kit);
+  const counts = used === null ? [] : Object.values(used);
+  return [
+    ...kit.kinds.map(({ id }) => plainFact(kindFactId(id), used === null ? null : (used[id] ?? 0), 'predicted')),
+    plainFact(SETS_ID, counts.length === 0 ? null : Math.min(...counts), 'predicted'),
+  ];
+}
+
+/** Pieces used of every kind of the kit; null when none are listed. */
+export function usedByKind(layout: Layout, kit: Kit): Pieces {
   const used = piecesUsed(layout);
-  return kit.kinds.map(({ id }) => ({
-    id: kindFactId(id),
-    unit: 'count',
-    value: used.length === 0 ? null : timesIn(used, id),
-    tolerance: 0,
-    source: used.length === 0 ? null : 'predicted',
-    predicted: null,
-    observed: null,
-    decided: null,
-  }));
+  return used.length === 0 ? null : Object.fromEntries(kit.kinds.map(({ id }) => [id, timesIn(used, id)]));
 }
 
 /** The kinds of which more pieces were used than the kit has. */

@@ -91,8 +91,12 @@ describe('the stability of a report', () => {
 
   it('asks for a solver only where it takes one, and then says how far', () => {
     const gate = attempt({ layout: { kind: 'laid-out', pieces: GATE } });
-    const without = evaluate(gate, challenge(), group('terns'), STATICS);
-    const withOne = evaluate(gate, challenge(), group('terns'), { ...STATICS, solver: HIGHS });
+    const without = evaluate(gate, { challenge: challenge(), group: group('terns'), events: [] }, STATICS);
+    const withOne = evaluate(
+      gate,
+      { challenge: challenge(), group: group('terns'), events: [] },
+      { ...STATICS, solver: HIGHS },
+    );
     if (!without.ok || !withOne.ok) throw new Error('refused');
     expect([needsSolver(without.value), needsSolver(withOne.value)]).toEqual([true, false]);
     expect(without.value.stability).toMatchObject({ stands: true, standsTo: null });
@@ -114,7 +118,7 @@ describe('frictions of a kit', () => {
         { between: ['paper', 'glass'], friction: 7 },
       ] as const,
     };
-    const result = evaluate(attempt(), challenge({ kit }), group('terns'), STATICS);
+    const result = evaluate(attempt(), { challenge: challenge({ kit }), group: group('terns'), events: [] }, STATICS);
     expect(result).toEqual({
       ok: false,
       issues: [

@@ -26,7 +26,7 @@ export function countingReports(
 
 function countingReport(reports: readonly Report[], challenge: Challenge): Report | null {
   const eligible = challenge.attemptCounts === 'chosen' ? reports.filter(({ chosen }) => chosen) : reports;
-  const settled = eligible.filter((report) => outReason(report)?.code !== 'not-confirmed');
+  const settled = eligible.filter((report) => outReason(report, challenge)?.code !== 'not-confirmed');
   const open = settled.length > 0 ? settled : eligible;
   const favoured =
     challenge.attemptCounts === 'best' ? latest(firstPlaced(open, challenge)) : firstPlaced(latest(open), challenge);

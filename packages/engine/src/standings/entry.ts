@@ -1,7 +1,7 @@
 // A report as the ranking sees it: the facts, the points as one more value, and the reason why it is out.
 
 import type { Entry } from '@cairnmark/scoring';
-import { pointsTolerance } from '@cairnmark/scoring';
+import { pointsErrors } from '@cairnmark/scoring';
 import { POINTS_ID } from '../facts/ids.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
 import type { Challenge, Report } from '../types.ts';
@@ -10,7 +10,9 @@ import { outReason } from './out.ts';
 /** `name`: what the entry is called in the standings, a group or an attempt. */
 export function entryOf(report: Report, challenge: Challenge, name: string): Entry {
   const facts = scoringFacts(report.facts);
-  const tolerance = pointsTolerance(challenge.points, report.points, facts);
-  const points = { id: POINTS_ID, value: report.total, unit: POINTS_ID, tolerance };
-  return { group: name, values: new Map([...facts, [POINTS_ID, points]]), out: outReason(report) };
+  // Stated points of a build that fell are no measure of anything.
+  const stated = report.state.kind !== 'stood' && challenge.fallen.counts === 'points';
+  const { tolerance, errors } = pointsErrors(challenge.points, stated ? [] : report.points, facts);
+  const points = { id: POINTS_ID, value: report.total, unit: POINTS_ID, tolerance, errors };
+  return { group: name, values: new Map([...facts, [POINTS_ID, points]]), out: outReason(report, challenge) };
 }

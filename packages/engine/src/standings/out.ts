@@ -1,18 +1,23 @@
 // Why a build takes no place: the first reason that holds, from the state of the attempt to the rules it breaks.
 
 import type { OutReason } from '@cairnmark/scoring';
-import type { Report } from '../types.ts';
+import { POINTS_ID } from '../facts/ids.ts';
+import type { Challenge, Report } from '../types.ts';
 
 /** null: nothing keeps it out, as far as the report alone can tell (the ranking may still miss a measure). */
-export function outReason(report: Report): OutReason | null {
-  return outByState(report) ?? outByStock(report) ?? outByRule(report);
+export function outReason(report: Report, challenge: Challenge): OutReason | null {
+  return outByState(report, challenge) ?? outByStock(report) ?? outByRule(report);
 }
 
-function outByState({ state, confirmedBy }: Report): OutReason | null {
+function outByState({ state, confirmedBy }: Report, challenge: Challenge): OutReason | null {
   if (state.kind === 'absent' || state.kind === 'not-taking-part') return { code: state.kind };
   if (confirmedBy === null) return { code: 'not-confirmed' };
-  return state.kind === 'stood' ? null : { code: 'fell' };
+  return state.kind === 'stood' || takesPlaceFallen(challenge) ? null : { code: 'fell' };
 }
+
+/** Stated points place a build that fell only where points decide first: what was measured of it does not count. */
+const takesPlaceFallen = ({ fallen, ranking }: Challenge): boolean =>
+  fallen.counts === 'as-measured' || (fallen.counts === 'points' && ranking.first.by === POINTS_ID);
 
 function outByStock({ stockBreaches }: Report): OutReason | null {
   const kinds = stockBreaches.map(({ kind }) => kind);
@@ -24,8 +29,6 @@ function outByRule({ requirements }: Report): OutReason | null {
   const musts = requirements.filter(({ consequence }) => consequence.kind === 'must');
   const broken = musts.filter(({ verdict }) => verdict === 'broken').map(({ requirement }) => requirement);
   if (broken.length > 0) return { code: 'rule-broken', requirements: broken };
-  const [measure] = musts.flatMap((line) =>
-    line.verdict === 'not-measured' && line.measure !== null ? [line.measure] : [],
-  );
-  return measure === undefined ? null : { code: 'not-measured', measure };
+  const [unmeasured] = musts.filter(({ verdict }) => verdict === 'not-measured');
+  return unmeasured === undefined ? null : { code: 'not-measured', measure: unmeasured.measure ?? 'pieces' };
 }

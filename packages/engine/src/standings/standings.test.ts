@@ -150,10 +150,12 @@ describe('why a build is out', () => {
         },
       ],
     });
-    const answers = { 'no-tape': false, costly: false };
+    const answers = { 'no-tape': { kept: false }, costly: { kept: false } };
     expect(outOf([attempt({ answers })], rules)).toEqual({ code: 'rule-broken', requirements: ['no-tape', 'five'] });
     const layout = laid('cube', 'slab', 'cube', 'slab', 'slab');
-    expect(outOf([attempt({ layout, answers: { 'no-tape': true, costly: false } })], rules)).toBeNull();
+    expect(
+      outOf([attempt({ layout, answers: { 'no-tape': { kept: true }, costly: { kept: false } } })], rules),
+    ).toBeNull();
     expect(outOf([attempt({ layout })], rules)).toBeNull();
   });
 

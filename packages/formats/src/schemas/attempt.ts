@@ -4,7 +4,7 @@ import type { Attempt } from '@cairnmark/engine';
 import * as z from 'zod/mini';
 import { MARK_MOST, NOTES_MOST } from '../limits.ts';
 import { MEASURE_IDS } from '../names.ts';
-import { between, byId, id, instant, lengthMm, measured, name, points, seconds, text } from './fields.ts';
+import { between, byId, id, instant, lengthMm, measure, measured, name, points, seconds, text } from './fields.ts';
 import { layout } from './layout.ts';
 import { listOf } from './list.ts';
 
@@ -17,7 +17,7 @@ export const attemptState = z.discriminatedUnion('kind', [
 ]);
 
 export const decision = z.strictObject({
-  measure: z.enum(MEASURE_IDS),
+  measure,
   value: measured,
   by: name,
   reason: text,
@@ -33,14 +33,16 @@ export const attempt: z.ZodMiniType<Attempt> = z.strictObject({
   challenge: id,
   at: instant,
   state: attemptState,
-  layout,
+  // An absent group has none: it may be left out.
+  layout: z._default(layout, { kind: 'numbers-only', pieces: [] }),
   observed: z.strictObject({
     heightReadingsMm: listOf(lengthMm, NOTES_MOST),
     photoHeightMm: z.exactOptional(lengthMm),
     stoodSeconds: z.exactOptional(seconds),
   }),
   judged: listOf(z.strictObject({ judge: name, criterion: id, mark: between(0, MARK_MOST) }), NOTES_MOST),
-  answers: byId(z.boolean()),
+  answers: byId(z.strictObject({ kept: z.boolean(), note: z.exactOptional(text) })),
+  own: listOf(z.strictObject({ measure: z.enum(MEASURE_IDS), value: measured }), NOTES_MOST),
   decisions: listOf(decision, NOTES_MOST),
   adjustments: listOf(adjustment, NOTES_MOST),
   confirmedBy: z.nullable(name),

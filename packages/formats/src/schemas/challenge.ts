@@ -5,7 +5,9 @@ import type { Challenge } from '@cairnmark/engine';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import * as z from 'zod/mini';
 import {
+  FACTS_MOST,
   GAP_ALLOWANCE_MM_MOST,
+  KINDS_MOST,
   MEASURING_ERROR_MM_MOST,
   POINTS_MOST,
   ROWS_MOST,
@@ -14,6 +16,7 @@ import {
 } from '../limits.ts';
 import {
   BASE_DEFINITIONS,
+  CLASS_PIS,
   COMPARISONS,
   COUNTING_CONVENTIONS,
   GRADE_PRESETS,
@@ -24,6 +27,7 @@ import {
 import { between, id, measure, measured, name, points, text } from './fields.ts';
 import { kit } from './kit.ts';
 import { listOf } from './list.ts';
+import { supplyRule } from './supply.ts';
 
 const pointsRow = z.strictObject({
   id,
@@ -38,6 +42,7 @@ const pointsRow = z.strictObject({
 export const consequence = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('must') }),
   z.strictObject({ kind: z.literal('costs'), points: between(0, POINTS_MOST) }),
+  z.strictObject({ kind: z.literal('earns'), points: between(0, POINTS_MOST) }),
 ]);
 
 const requirement = z.discriminatedUnion('kind', [
@@ -50,6 +55,8 @@ const requirement = z.discriminatedUnion('kind', [
     consequence,
   }),
   z.strictObject({ id, kind: z.literal('judged'), text, consequence }),
+  z.strictObject({ id, kind: z.literal('only-kinds'), kinds: listOf(id, KINDS_MOST), consequence }),
+  z.strictObject({ id, kind: z.literal('only-earned'), consequence }),
 ]);
 
 const rankingKey = z.strictObject({ by: measure, better: z.enum(['more', 'less']), roundTo: measured });
@@ -71,4 +78,17 @@ export const challenge: z.ZodMiniType<Challenge> = z.strictObject({
   requirements: listOf(requirement, ROWS_MOST),
   ranking: z.strictObject({ first: rankingKey, tieBreaks: listOf(rankingKey, ROWS_MOST) }),
   attemptCounts: z.enum(['best', 'last', 'chosen']),
+  fallen: z.discriminatedUnion('counts', [
+    z.strictObject({ counts: z.literal('out') }),
+    z.strictObject({ counts: z.literal('points'), points }),
+    z.strictObject({ counts: z.literal('as-measured') }),
+  ]),
+  own: z.strictObject({
+    pi: z.enum(CLASS_PIS),
+    closeShare: between(0, 1),
+    rewards: listOf(z.strictObject({ measure, points }), ROWS_MOST),
+  }),
+  supply: z.nullable(supplyRule),
+  hidden: listOf(measure, FACTS_MOST),
+  labels: listOf(name, ROWS_MOST),
 });

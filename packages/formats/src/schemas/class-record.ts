@@ -8,6 +8,7 @@ import { challenge } from './challenge.ts';
 import { between, byId, id, name, points } from './fields.ts';
 import { sizes } from './kit.ts';
 import { listOf } from './list.ts';
+import { supplies } from './supply.ts';
 
 const dayRule = z.strictObject({
   kind: z.enum(['sum-of-points', 'sum-of-place-points', 'mean-place']),
@@ -22,5 +23,6 @@ export const classRecord: z.ZodMiniType<ClassRecord> = z.strictObject({
   groups: listOf(z.strictObject({ id, name, measured: byId(sizes) }), GROUPS_MOST),
   challenges: listOf(challenge, CHALLENGES_MOST),
   attempts: listOf(attempt, ATTEMPTS_MOST),
+  supplies,
   day: dayRule,
 });

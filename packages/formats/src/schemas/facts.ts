@@ -9,6 +9,8 @@ import { listOf } from './list.ts';
 
 const symbol = z.string().check(z.minLength(1), z.maxLength(NAME_CHARACTERS_MOST));
 export const unit = z.enum(UNITS);
+/** Parts of a tolerance by the reading they come from: `kind/size`. */
+export const errors = byName(z.string().check(z.minLength(1), z.maxLength(2 * NAME_CHARACTERS_MOST)), z.number());
 /** An uncertainty is never negative. */
 export const tolerance = z.number().check(z.gte(0));
 
@@ -54,6 +56,7 @@ export const fact: z.ZodMiniType<Fact> = z.discriminatedUnion('status', [
     value: z.number(),
     unit,
     tolerance,
+    errors,
     working,
   }),
   z.strictObject({

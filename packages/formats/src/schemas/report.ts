@@ -11,19 +11,21 @@ import {
   PIECES_MOST,
   ROWS_MOST,
 } from '../limits.ts';
-import { COMPARISONS, FACT_SOURCES, VERDICTS } from '../names.ts';
+import { COMPARISONS, FACT_SOURCES, MEASURE_IDS, OWN_VERDICTS, SLIPS, VERDICTS } from '../names.ts';
 import { adjustment, attemptState, decision } from './attempt.ts';
 import { consequence } from './challenge.ts';
-import { fact, tolerance, unit } from './facts.ts';
-import { between, id, instant, measure, measured, name, positionMm, wholeBetween } from './fields.ts';
+import { errors, fact, tolerance, unit } from './facts.ts';
+import { between, id, instant, measure, measured, name, positionMm, text, wholeBetween } from './fields.ts';
 import { listOf } from './list.ts';
 import { stability } from './stability.ts';
+import { supply } from './supply.ts';
 
 const reportedFact = z.strictObject({
   id: measure,
   unit,
   value: z.nullable(z.number()),
   tolerance,
+  errors,
   source: z.nullable(z.enum(FACT_SOURCES)),
   predicted: z.nullable(fact),
   observed: z.nullable(z.strictObject({ value: z.number(), tolerance, readings: listOf(z.number(), NOTES_MOST) })),
@@ -37,6 +39,11 @@ const requirementLine = z.strictObject({
   value: z.nullable(z.number()),
   comparison: z.nullable(z.enum(COMPARISONS)),
   limit: z.nullable(measured),
+  breaches: listOf(
+    z.strictObject({ kind: id, used: wholeBetween(0, PIECES_MOST), allowed: wholeBetween(0, PIECES_MOST) }),
+    KINDS_MOST,
+  ),
+  note: z.nullable(text),
   consequence,
 });
 
@@ -47,6 +54,16 @@ const pointsLine = z.strictObject({
   times: z.nullable(z.number()),
   points: z.number(),
   limited: z.nullable(z.enum(['cap', 'floor'])),
+});
+
+const ownLine = z.strictObject({
+  measure: z.enum(MEASURE_IDS),
+  own: measured,
+  expected: z.nullable(z.number()),
+  tolerance,
+  verdict: z.enum(OWN_VERDICTS),
+  slip: z.nullable(z.enum(SLIPS)),
+  points: z.number(),
 });
 
 export const report: z.ZodMiniType<Report> = z.strictObject({
@@ -71,5 +88,7 @@ export const report: z.ZodMiniType<Report> = z.strictObject({
   requirements: listOf(requirementLine, ROWS_MOST),
   points: listOf(pointsLine, ROWS_MOST),
   adjustments: listOf(adjustment, NOTES_MOST),
+  own: listOf(ownLine, FACTS_MOST),
+  supply: z.nullable(supply),
   total: z.nullable(z.number()),
 });

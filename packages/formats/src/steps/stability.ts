@@ -2,6 +2,7 @@
 // pieces may be held or weighed, reports say whether the build stands.
 
 import type { Content, Step } from '../steps.ts';
+import { eachOf, isObject } from './content.ts';
 
 export const STABILITY_STEPS: readonly Step[] = [
   { format: 'kit', from: 1, name: 'surfaces-and-frictions', up: kitUp },
@@ -39,9 +40,3 @@ function challengeUp(content: Content): Content {
 
 /** mm. What folded paper solids give way: common practice, no source. */
 const SLACK_OF_PAPER_MM = 2;
-
-const eachOf = (list: unknown, up: (content: Content) => Content): unknown =>
-  Array.isArray(list) ? list.map((item: unknown) => (isObject(item) ? up(item) : item)) : list;
-
-const isObject = (value: unknown): value is Content =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);

@@ -1,7 +1,7 @@
 // Formulas as data: written once, they give the number, and a screen can show the working from them.
 // A formula is an expression over named symbols. A step names its result, the numbers put in, and their units.
 
-export type Unit = 'mm' | 'mm2' | 'mm3' | 'count' | 'rad';
+export type Unit = 'mm' | 'mm2' | 'mm3' | 'count' | 'rad' | 'ratio' | 's';
 
 export interface Quantity {
   readonly value: number;
@@ -67,6 +67,28 @@ function symbolValue(name: string, values: Readonly<Record<string, number>>): nu
   const value = values[name];
   if (value === undefined) throw new RangeError(`no value for the symbol ${name}`);
   return value;
+}
+
+/** The formula with `change` made at every place in it, from the innermost outwards. */
+export function rewritten(expr: Expr, change: (part: Expr) => Expr): Expr {
+  const inside = (part: Expr): Expr => rewritten(part, change);
+  switch (expr.op) {
+    case 'number':
+    case 'pi':
+    case 'symbol':
+      return change(expr);
+    case 'sum':
+    case 'product':
+      return change({ ...expr, terms: expr.terms.map(inside) });
+    case 'difference':
+      return change({ ...expr, from: inside(expr.from), less: inside(expr.less) });
+    case 'fraction':
+      return change({ ...expr, over: inside(expr.over), under: inside(expr.under) });
+    case 'power':
+      return change({ ...expr, base: inside(expr.base) });
+    default:
+      return change({ ...expr, of: inside(expr.of) });
+  }
 }
 
 /** A step worked out: evaluates the formula on the inputs and records all of it. */

@@ -4,9 +4,10 @@
 
 import type { Outline } from '../kernel/outline.ts';
 import { CONTACT_MM } from '../kernel/tolerance.ts';
-import type { UnionFacts } from '../outline/index.ts';
+import type { HullFacts, UnionFacts } from '../outline/index.ts';
 import { hullOf, unionFacts } from '../outline/index.ts';
 import type { PlacedPiece, Stack, TracedOutline } from '../stack/types.ts';
+import { leastWidthMm } from './least-width.ts';
 import type { Shown } from './measure.ts';
 import { notShown, shown } from './measure.ts';
 import { patchesOnTable, pointsOnTable } from './table-contact.ts';
@@ -16,18 +17,23 @@ export interface Base {
   readonly areaMm2: number;
   /** Outer perimeter, all parts together. */
   readonly perimeterMm: number;
+  /** Least width of its convex hull. */
+  readonly widthMm: number;
   /** Narrow places counted as closed for the perimeter. */
   readonly gaps: readonly GapPlace[];
   readonly method: Working['method'];
 }
 
-/** The base of a stack of at least one piece. `footprint` is its own, taken over where every piece is on the table. */
-export function baseOfStack(stack: Stack, footprint: UnionFacts, options: MeasureOptions): Base {
+/**
+ * The base of a stack of at least one piece. `footprint` and `hull` are those of the whole stack, taken over where every
+ * piece is on the table.
+ */
+export function baseOfStack(stack: Stack, footprint: UnionFacts, hull: HullFacts, options: MeasureOptions): Base {
   const onTable = piecesOnTable(stack);
   switch (options.base) {
     case 'outline-of-pieces-on-table':
       return onTable.length === stack.pieces.length
-        ? baseOfUnion(footprint)
+        ? baseOfUnion(footprint, hull)
         : unionBase(
             onTable.map((piece) => piece.outline),
             options,
@@ -58,14 +64,16 @@ function piecesOnTable(stack: Stack): readonly PlacedPiece[] {
 }
 
 function unionBase(outlines: readonly Outline[], options: MeasureOptions): Base {
-  return baseOfUnion(unionFacts(outlines, { contactMm: CONTACT_MM, gapAllowanceMm: options.gapAllowanceMm }));
+  const union = unionFacts(outlines, { contactMm: CONTACT_MM, gapAllowanceMm: options.gapAllowanceMm });
+  return baseOfUnion(union, hullOf(outlines));
 }
 
-function baseOfUnion({ areaMm2, outerPerimeterMm, gaps }: UnionFacts): Base {
-  return { areaMm2, perimeterMm: outerPerimeterMm, gaps, method: 'boundary-walk' };
+function baseOfUnion({ areaMm2, outerPerimeterMm, gaps }: UnionFacts, hull: HullFacts): Base {
+  return { areaMm2, perimeterMm: outerPerimeterMm, widthMm: leastWidthMm(hull), gaps, method: 'boundary-walk' };
 }
 
 function hullBase(contacts: readonly Outline[]): Base {
-  const { areaMm2, perimeterMm } = hullOf(contacts);
-  return { areaMm2, perimeterMm, gaps: [], method: 'hull' };
+  const hull = hullOf(contacts);
+  const { areaMm2, perimeterMm } = hull;
+  return { areaMm2, perimeterMm, widthMm: leastWidthMm(hull), gaps: [], method: 'hull' };
 }

@@ -1,7 +1,9 @@
 // Every measure of a build, in the order in which reports list them. A new measure is one file and one line here.
 
+import { areaToPerimeter } from './each/area-to-perimeter.ts';
 import { baseArea } from './each/base-area.ts';
 import { basePerimeter } from './each/base-perimeter.ts';
+import { baseWidth } from './each/base-width.ts';
 import { corners } from './each/corners.ts';
 import { courtyardArea } from './each/courtyard-area.ts';
 import { curvedEdges } from './each/curved-edges.ts';
@@ -14,6 +16,7 @@ import { footprintInnerPerimeter } from './each/footprint-inner-perimeter.ts';
 import { footprintParts } from './each/footprint-parts.ts';
 import { footprintPerimeter } from './each/footprint-perimeter.ts';
 import { height } from './each/height.ts';
+import { heightToWidth } from './each/height-to-width.ts';
 import { hullArea } from './each/hull-area.ts';
 import { kinds } from './each/kinds.ts';
 import { paper } from './each/paper.ts';
@@ -22,6 +25,7 @@ import { straightEdges } from './each/straight-edges.ts';
 import { touchableSurface } from './each/touchable-surface.ts';
 import { vertices } from './each/vertices.ts';
 import { volume } from './each/volume.ts';
+import { volumePerPaper } from './each/volume-per-paper.ts';
 import type { MeasureDefinition } from './measure.ts';
 
 export const MEASURES: readonly MeasureDefinition[] = [
@@ -32,11 +36,15 @@ export const MEASURES: readonly MeasureDefinition[] = [
   footprintParts,
   baseArea,
   basePerimeter,
+  baseWidth,
   courtyardArea,
   hullArea,
   volume,
   paper,
   touchableSurface,
+  heightToWidth,
+  volumePerPaper,
+  areaToPerimeter,
   pieces,
   kinds,
   flatFaces,

@@ -72,7 +72,7 @@ function laidOutContext(
   const stack = built.value;
   if (stack.pieces.length === 0) return success({ options, ...EMPTY_TABLE });
   const outlines = stack.pieces.map((piece) => piece.outline);
-  const footprint = footprintOf(outlines, options);
+  const [footprint, hull] = [footprintOf(outlines, options), hullOf(outlines)];
   return success({
     options,
     tally: listed(
@@ -82,8 +82,8 @@ function laidOutContext(
     stack: shown(stack),
     heightRead: notShown('no-height-read'),
     footprint: shown(footprint),
-    hull: shown(hullOf(outlines)),
-    base: shown(baseOfStack(stack, footprint, options)),
+    hull: shown(hull),
+    base: shown(baseOfStack(stack, footprint, hull, options)),
   });
 }
 

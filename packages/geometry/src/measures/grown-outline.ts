@@ -33,11 +33,11 @@ function cornerMove(before: Vec2, after: Vec2): Vec2 {
   return scale2(middle, 1 / Math.max(1 + dot2(before, after), SHARPEST));
 }
 
-/** Unit normal to the right of the way from `a` to `b`: outward on a ring that runs counter-clockwise. */
+/** Unit normal to the right of the way from `a` to `b`: outward on a ring that runs counter-clockwise. A point has none. */
 function normalOf(a: Vec2, b: Vec2): Vec2 {
   const [x, y] = sub2(b, a);
   const length = length2([x, y]);
-  return [y / length, -x / length];
+  return length > 0 ? [y / length, -x / length] : [0, 0];
 }
 
 function withoutRepeats(points: readonly Vec2[]): readonly Vec2[] {

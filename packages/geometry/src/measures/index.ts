@@ -4,4 +4,6 @@ export type { MeasureIssue, PieceKinds } from './build.ts';
 export { MEASURES } from './catalogue.ts';
 export type { MeasureDefinition } from './measure.ts';
 export { measureBuild } from './measure-build.ts';
+export type { SchoolCounts } from './school-counts.ts';
+export { schoolCounts } from './school-counts.ts';
 export * from './types.ts';

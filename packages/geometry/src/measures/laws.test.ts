@@ -43,10 +43,12 @@ function valuesOf(
   const context = build.ok ? contextOf(build.value, { ...PLAIN, base }) : build;
   if (!context.ok) throw new Error(`refused: ${JSON.stringify(context.issues)}`);
   return new Map(
-    MEASURES.map(({ id, measure }) => {
+    MEASURES.flatMap(({ id, measure }) => {
       const finding = measure(context.value);
+      // On a point or a line there is no width to divide by.
+      if (!finding.found && finding.reason === 'divisor-zero') return [];
       if (!finding.found) throw new Error(`${id} is not measured`);
-      return [id, finding.value];
+      return [[id, finding.value]];
     }),
   );
 }
@@ -58,7 +60,7 @@ const valueFor = (pieces: readonly LaidPiece[], measure: MeasureId, base: BaseDe
 
 /** `values` are those of `others`, lengths times k, areas times k^2, volumes times k^3, counts alike. */
 function expectScaled(values: ReadonlyMap<MeasureId, number>, others: ReadonlyMap<MeasureId, number>, k: number): void {
-  const power = { mm: 1, mm2: 2, mm3: 3, count: 0, rad: 0 };
+  const power = { mm: 1, mm2: 2, mm3: 3, count: 0, rad: 0, ratio: 0, s: 0 };
   for (const { id, unit } of MEASURES) {
     const [value, other] = [values.get(id)!, others.get(id)!];
     const times = k ** power[unit];

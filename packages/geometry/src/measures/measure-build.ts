@@ -12,7 +12,8 @@ import { MEASURES } from './catalogue.ts';
 import type { MeasureContext } from './context.ts';
 import { contextOf } from './context.ts';
 import type { MeasureDefinition } from './measure.ts';
-import { tolerancesOf } from './tolerances.ts';
+import type { Errors } from './tolerances.ts';
+import { errorsOf, toleranceOf } from './tolerances.ts';
 import type { BuildMeasures, Fact, GapPlace, MeasureOptions } from './types.ts';
 
 /**
@@ -29,15 +30,23 @@ export function measureBuild(
   if (!build.ok) return build;
   const context = contextOf(build.value, options);
   if (!context.ok) return context;
-  const tolerances = tolerancesOf(build.value, kinds, context.value);
-  const facts = MEASURES.map((definition) => factOf(definition, context.value, tolerances.get(definition.id) ?? 0));
+  const errors = errorsOf(build.value, kinds, context.value);
+  const facts = MEASURES.map((definition) => factOf(definition, context.value, errors.get(definition.id) ?? {}));
   return success({ facts, gaps: gapsOf(context.value) });
 }
 
-function factOf({ id, unit, measure }: MeasureDefinition, context: MeasureContext, tolerance: number): Fact {
+function factOf({ id, unit, measure }: MeasureDefinition, context: MeasureContext, errors: Errors): Fact {
   const finding = measure(context);
   return finding.found
-    ? { status: 'measured', id, value: finding.value, unit, tolerance, working: finding.working }
+    ? {
+        status: 'measured',
+        id,
+        value: finding.value,
+        unit,
+        tolerance: toleranceOf(errors),
+        errors,
+        working: finding.working,
+      }
     : { status: 'not-measured', id, unit, reason: finding.reason };
 }
 

@@ -15,6 +15,7 @@ const PIECES = ['brick', 'drum', 'brick'];
 const SUMS: readonly MeasureId[] = [
   'volume',
   'paper',
+  'volume-per-paper',
   'pieces',
   'kinds',
   'flat-faces',
@@ -26,7 +27,7 @@ const SUMS: readonly MeasureId[] = [
   'edges',
   'corners',
 ];
-const BASES: readonly MeasureId[] = ['base-area', 'base-perimeter'];
+const BASES: readonly MeasureId[] = ['base-area', 'base-perimeter', 'base-width', 'height-to-width'];
 const DRAWN: readonly MeasureId[] = [
   'footprint-area',
   'footprint-perimeter',
@@ -34,6 +35,7 @@ const DRAWN: readonly MeasureId[] = [
   'footprint-parts',
   'courtyard-area',
   'hull-area',
+  'area-to-perimeter',
   ...BASES,
 ];
 

@@ -10,9 +10,11 @@ import { kindsUsed } from './build.ts';
 import type { MeasureContext } from './context.ts';
 import { grownOutline } from './grown-outline.ts';
 import { linksOf } from './in-touch.ts';
-import { laidSizeReading, withResized } from './size-reading.ts';
+import { laidSizeReading, sizeId, withResized } from './size-reading.ts';
 
 export interface Reading {
+  /** `kind/size`, `height` or `outline/index`. */
+  readonly id: string;
   /** How far to nudge it, mm: so little that what touches goes on touching and nothing else does. */
   readonly nudgeMm: number;
   /** The build as it would be, had this one reading come out larger by so much; null where no such solid can be. */
@@ -33,7 +35,7 @@ function sizeReadings(build: Build, kinds: PieceKinds, { stack }: MeasureContext
       const size = { kind, spec, name };
       return build.layout.kind === 'laid-out' && stack.shown
         ? laidSizeReading(build.layout, build.solids, stack.value, links, size)
-        : plainReading((byMm) => withResized(build, size, byMm));
+        : plainReading(sizeId(size), (byMm) => withResized(build, size, byMm));
     });
   });
 }
@@ -50,11 +52,11 @@ function traceReadings({ layout, solids }: Build): readonly Reading[] {
   const { outlines, heightMm } = layout;
   const as = (changed: Layout): Build => ({ layout: changed, solids });
   const edges = outlines.map((_, index) =>
-    plainReading((byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
+    plainReading(`outline/${index}`, (byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
   );
   return heightMm === undefined
     ? edges
-    : [...edges, plainReading((byMm) => as({ ...layout, heightMm: heightMm + byMm }))];
+    : [...edges, plainReading('height', (byMm) => as({ ...layout, heightMm: heightMm + byMm }))];
 }
 
 function withGrown(outlines: readonly TracedOutline[], index: number, byMm: number): readonly TracedOutline[] {
@@ -63,6 +65,6 @@ function withGrown(outlines: readonly TracedOutline[], index: number, byMm: numb
   );
 }
 
-function plainReading(nudged: Reading['nudged']): Reading {
-  return { nudgeMm: NUDGE_MM, nudged };
+function plainReading(id: string, nudged: Reading['nudged']): Reading {
+  return { id, nudgeMm: NUDGE_MM, nudged };
 }

@@ -20,6 +20,9 @@ export interface SizeOfKind {
   readonly name: string;
 }
 
+/** How the reading of a size is called. */
+export const sizeId = ({ kind, name }: SizeOfKind): string => `${kind}/${name}`;
+
 /** The reading of a size in a laid-out build. `links` says which pieces of the stack touch. */
 export function laidSizeReading(
   layout: Layout & { kind: 'laid-out' },
@@ -30,6 +33,7 @@ export function laidSizeReading(
 ): Reading {
   const drift = driftOf(links, growthOf(layout.pieces, stack, size));
   return {
+    id: sizeId(size),
     nudgeMm: NUDGE_MM / Math.max(1, ...drift.map(length2)),
     nudged: (byMm) => {
       const pieces = layout.pieces.map((piece, index) => moved(piece, drift[index], byMm));

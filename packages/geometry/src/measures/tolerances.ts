@@ -15,18 +15,27 @@ import type { MeasureId, MeasureOptions } from './types.ts';
 /** Coverage factor of the expanded uncertainty. */
 const COVERAGE = 2;
 
-/** Expanded uncertainty of every measure that is not a count, in the unit of the measure; none for one not measured. */
-export function tolerancesOf(build: Build, kinds: PieceKinds, context: MeasureContext): ReadonlyMap<MeasureId, number> {
-  const standardMm = context.options.rulerStepMm / Math.sqrt(12);
+/** Parts of an expanded uncertainty by reading, signed, in the unit of the measure; a reading that adds none is left out. */
+export type Errors = Readonly<Record<string, number>>;
+
+/** The errors of every measure that is not a count; none of one not measured. */
+export function errorsOf(build: Build, kinds: PieceKinds, context: MeasureContext): ReadonlyMap<MeasureId, Errors> {
+  const expandedMm = (COVERAGE * context.options.rulerStepMm) / Math.sqrt(12);
   const options = steadied(context.options);
-  const slopes = readingsOf(build, kinds, context).map((reading) => slopesOf(endsOf(reading, build, options)));
+  const readings = readingsOf(build, kinds, context).map((reading) => ({
+    name: reading.id,
+    slopes: slopesOf(endsOf(reading, build, options)),
+  }));
   return new Map(
-    MEASURED.map(({ id }, index) => [
-      id,
-      COVERAGE * standardMm * Math.hypot(...slopes.map((each) => each[index] ?? 0)),
-    ]),
+    MEASURED.map(({ id }, index) => {
+      const parts = readings.map(({ name, slopes }) => [name, expandedMm * (slopes[index] ?? 0)] as const);
+      return [id, Object.fromEntries(parts.filter(([, part]) => part !== 0))];
+    }),
   );
 }
+
+/** The expanded uncertainty that follows: readings are independent, so their root sum square. */
+export const toleranceOf = (errors: Errors): number => Math.hypot(...Object.values(errors));
 
 const MEASURED = MEASURES.filter(({ unit }) => unit !== 'count');
 

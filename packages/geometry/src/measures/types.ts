@@ -25,20 +25,32 @@ export type MeasureId =
   | 'vertices'
   | 'faces'
   | 'edges'
-  | 'corners';
+  | 'corners'
+  | 'base-width'
+  | 'height-to-width'
+  | 'volume-per-paper'
+  | 'area-to-perimeter';
 
 export type NotMeasuredReason =
   | 'no-layout' // just the numbers: nothing was drawn
   | 'traced-outline-only' // a traced outline does not show it
   | 'no-height-read'
-  | 'no-pieces-listed';
+  | 'no-pieces-listed'
+  | 'divisor-zero'; // a ratio whose divisor is 0, such as the area to perimeter of a point
 
 /**
  * How the number came about. `steps` are formulas with numbers put in (the last result is the value); `method` names the
  * way where no formula a pupil could write gives it, such as walking round an outline.
  */
 export interface Working {
-  readonly method: 'sum-of-pieces' | 'highest-point' | 'boundary-walk' | 'hull' | 'count' | 'surface-less-contacts';
+  readonly method:
+    | 'sum-of-pieces'
+    | 'highest-point'
+    | 'boundary-walk'
+    | 'hull'
+    | 'count'
+    | 'surface-less-contacts'
+    | 'ratio';
   readonly steps: readonly Step[];
   /** One line a piece (or a kind), for sums: which, how many, and how its number came about. */
   readonly parts: readonly WorkingPart[];
@@ -59,6 +71,8 @@ export interface MeasuredFact {
   readonly unit: Unit;
   /** Expanded uncertainty, twice the standard one (about 95 %), from the ruler's resolution; 0 for counts. */
   readonly tolerance: number;
+  /** The parts of it by reading, signed: `kind/size`, `height` or `outline/index`. Their root sum square is the tolerance. */
+  readonly errors: Readonly<Record<string, number>>;
   readonly working: Working;
 }
 

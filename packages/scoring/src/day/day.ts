@@ -8,6 +8,7 @@ import { divideRounded } from '../rounding/round.ts';
 import type { DayRule, DayStanding, Standing } from '../types.ts';
 import type { Totals } from './results.ts';
 import { dayResults } from './results.ts';
+import { weightOf } from './weight.ts';
 
 /**
  * One standing a group that appears in any challenge: those with a place, the best first, then those without.
@@ -47,12 +48,6 @@ interface Sheet {
   readonly group: string;
   readonly results: DayStanding['results'];
   readonly total: Millionths | null;
-}
-
-function weightOf(challenge: string, { weights }: DayRule): Millionths {
-  const weight = Object.hasOwn(weights, challenge) ? (weights[challenge] ?? 1) : 1;
-  if (weight < 0) throw new RangeError(`the weight of ${challenge} is negative`);
-  return toMillionths(weight);
 }
 
 function sheetOf(group: string, parts: readonly Part[], rule: DayRule): Sheet {

@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { share } from '../../../../tests/tools/share.ts';
 import type { Facts, PointsRow, Rounding } from '../types.ts';
+import { pointsErrors } from './errors.ts';
 import { pointsLines } from './lines.ts';
-import { pointsTolerance } from './tolerance.ts';
 
 function facts(values: Readonly<Record<string, number | null>>, tolerance = 0): Facts {
-  return new Map(Object.entries(values).map(([id, value]) => [id, { id, value, unit: 'mm', tolerance }]));
+  return new Map(Object.entries(values).map(([id, value]) => [id, { id, value, unit: 'mm', tolerance, errors: {} }]));
 }
 
 function row(points: number, per: number, rounding: Rounding, more: Partial<PointsRow> = {}): PointsRow {
@@ -95,6 +95,18 @@ describe('points, row by row', () => {
     expect([line?.times, line?.points]).toEqual([6.666667, 20.000001]);
   });
 
+  it('[P8] points given once, from a limit on, are a row of whole times with a cap', () => {
+    const once = row(7, 300, 'down', { capPoints: 7 });
+    expect([0, 299.999999, 300, 599, 600, 1500].map((height) => earned(once, height))).toEqual([0, 0, 7, 7, 7, 7]);
+  });
+
+  it('[P8] a bonus for full sets counts each set, or the first alone', () => {
+    const sets = (more: Partial<PointsRow>, count: number) =>
+      pointsLines([row(5, 1, 'down', { measure: 'full-sets', ...more })], facts({ 'full-sets': count })).sum;
+    expect([0, 1, 3].map((count) => sets({}, count))).toEqual([0, 5, 15]);
+    expect([0, 1, 3].map((count) => sets({ capPoints: 5 }, count))).toEqual([0, 5, 5]);
+  });
+
   it('refuses a row that gives points for each 0 of a measure', () => {
     expect(() => pointsLines([row(2, 0, 'down')], facts({ height: 3 }))).toThrow(RangeError);
   });
@@ -114,7 +126,7 @@ describe('points, row by row', () => {
 
 describe('the measuring error of the points', () => {
   const tolerance = (rows: readonly PointsRow[], all: Facts): number =>
-    pointsTolerance(rows, pointsLines(rows, all).lines, all);
+    pointsErrors(rows, pointsLines(rows, all).lines, all).tolerance;
 
   it('[P7] rows on one measure add up', () => {
     // 3 points for 12 mm and 4 for 8: a quarter and a half a mm; with 3 mm 2.25, and 0.75 where one of them takes.
@@ -127,6 +139,22 @@ describe('the measuring error of the points', () => {
     // 3 x 1 and 4 x 1 points: root of 9 + 16.
     const rows = [row(3, 1, 'none'), row(4, 1, 'none', { id: 'other', measure: 'base-perimeter' })];
     expect(tolerance(rows, facts({ height: 70, 'base-perimeter': 90 }, 1))).toBe(5);
+  });
+
+  it('[P7] rows built on the same reading add up with it, whatever their measures', () => {
+    // Height 3 and volume 40 from the same edge: 2 points a mm and 0.1 a mm3 make 6 + 4; the drum is read by itself.
+    const all: Facts = new Map([
+      ['height', { id: 'height', value: 70, unit: 'mm', tolerance: 5, errors: { 'cube/edge': 3, 'drum/height': 4 } }],
+      ['volume', { id: 'volume', value: 900, unit: 'mm3', tolerance: 50, errors: { 'cube/edge': 40 } }],
+    ]);
+    const rows = [row(2, 1, 'none'), row(1, 10, 'none', { id: 'volume', measure: 'volume' })];
+    const { tolerance: whole, errors } = pointsErrors(rows, pointsLines(rows, all).lines, all);
+    expect(errors).toEqual({ 'cube/edge': 10, 'drum/height': 8 });
+    // The volume's own: root of 50 squared less 40 squared, a tenth of it 3 points; 100 + 64 + 9.
+    expect(Math.abs(whole - Math.sqrt(173))).toBeLessThan(1e-12);
+    // A row that takes as much as the other gives leaves the edge out of it.
+    const against = [row(40, 1, 'none'), row(-3, 1, 'none', { id: 'volume', measure: 'volume' })];
+    expect(pointsErrors(against, pointsLines(against, all).lines, all).errors['cube/edge']).toBe(0);
   });
 
   it('[P7] a row at its cap, and one that was not measured, carry none', () => {

@@ -34,7 +34,8 @@ const RULE: RankingRule = {
   tieBreaks: [{ by: 'pieces', better: 'less', roundTo: 0 }],
 };
 
-const fact = (id: string, value: number | null, tolerance = 0) => [id, { id, value, unit: 'mm', tolerance }] as const;
+const fact = (id: string, value: number | null, tolerance = 0) =>
+  [id, { id, value, unit: 'mm', tolerance, errors: {} }] as const;
 
 function entryOf({ height, pieces, tolerance, out }: Build, k: number): Entry {
   const values: Facts = new Map([fact('height', height / 1e6, tolerance / 1e6), fact('pieces', pieces)]);

@@ -9,7 +9,7 @@ const POINTS: RankingKey = { by: 'points', better: 'more', roundTo: 0 };
 function entry(group: string, points: number, tolerance = 0): Entry {
   return {
     group,
-    values: new Map([['points', { id: 'points', value: points, unit: 'points', tolerance }]]),
+    values: new Map([['points', { id: 'points', value: points, unit: 'points', tolerance, errors: {} }]]),
     out: null,
   };
 }

@@ -12,7 +12,9 @@ function entry(
   out: OutReason | null = null,
   tolerance = 0,
 ): Entry {
-  const facts = Object.entries(values).map(([id, value]) => [id, { id, value, unit: 'mm', tolerance }] as const);
+  const facts = Object.entries(values).map(
+    ([id, value]) => [id, { id, value, unit: 'mm', tolerance, errors: {} }] as const,
+  );
   return { group, values: new Map(facts), out };
 }
 

@@ -54,7 +54,7 @@ function runnerOf(entry: Entry, rule: RankingRule): Runner {
 function readingOf({ group, entry, out }: Runner, { first }: RankingRule) {
   const fact = entry.values.get(first.by);
   if (out !== null || fact === undefined || fact.value === null) return [];
-  return [{ group, value: fact.value, tolerance: fact.tolerance }];
+  return [{ group, value: fact.value, tolerance: fact.tolerance, errors: fact.errors }];
 }
 
 function withoutPlace({ group, keys, out }: Runner): Standing {

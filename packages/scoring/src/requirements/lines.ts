@@ -1,41 +1,73 @@
-// The rules that a build must keep or pays for, each with its verdict and the numbers behind it. Rules [Q..] of RULES.md.
+// The rules that a build must keep, pays for or earns by, each with its verdict and the numbers behind it. Rules [Q..] of
+// RULES.md.
 
 import { toMillionths } from '../rounding/fixed.ts';
 import { exactSum } from '../rounding/sum.ts';
-import type { Comparison, Facts, Requirement, RequirementLine, Verdict } from '../types.ts';
+import type { Answer, Comparison, Facts, Pieces, Requirement, RequirementLine, Verdict } from '../types.ts';
+import { earnedVerdict, kindsVerdict } from './pieces.ts';
 
 type Measured = Extract<Requirement, { kind: 'measured' }>;
 
-/** A line for every requirement, kept or not. `answers`: requirement id to "it is kept", as a person judged it. */
+/**
+ * A line for every requirement, kept or not. `answers`: by requirement id, what a person said of a yes/no rule.
+ * `used`: the pieces of the build; `earned`: those that its group has. A rule about pieces that are not known is not
+ * measured, and its `measure` then names the fact that is missing.
+ */
 export function requirementLines(
   requirements: readonly Requirement[],
   facts: Facts,
-  answers: Readonly<Record<string, boolean>>,
+  answers: Readonly<Record<string, Answer>>,
+  used: Pieces,
+  earned: Pieces,
 ): RequirementLine[] {
-  return requirements.map((requirement) =>
-    requirement.kind === 'measured' ? measuredLine(requirement, facts) : judgedLine(requirement, answers),
-  );
+  return requirements.map((requirement) => ({
+    ...EMPTY,
+    requirement: requirement.id,
+    consequence: requirement.consequence,
+    ...verdictOn(requirement, { facts, answers, used, earned }),
+  }));
 }
 
-/** The points that the broken requirements cost, as a positive number. */
-export function costOfBroken(lines: readonly RequirementLine[]): number {
-  return exactSum(
-    lines.map(({ verdict, consequence }) =>
-      verdict === 'broken' && consequence.kind === 'costs' ? consequence.points : 0,
-    ),
-  );
+/** What the requirements add to the points: what kept ones earn, less what broken ones cost. */
+export function pointsOfRequirements(lines: readonly RequirementLine[]): number {
+  return exactSum(lines.map(pointsOf));
 }
 
-function measuredLine({ id, measure, comparison, limit, consequence }: Measured, facts: Facts): RequirementLine {
+const EMPTY = { measure: null, value: null, comparison: null, limit: null, breaches: [], note: null };
+
+/** What there is to look at. */
+interface Known {
+  readonly facts: Facts;
+  readonly answers: Readonly<Record<string, Answer>>;
+  readonly used: Pieces;
+  readonly earned: Pieces;
+}
+
+type Found = Pick<RequirementLine, 'verdict'> & Partial<RequirementLine>;
+
+function verdictOn(requirement: Requirement, { facts, answers, used, earned }: Known): Found {
+  switch (requirement.kind) {
+    case 'measured':
+      return measuredVerdict(requirement, facts);
+    case 'judged':
+      return judgedVerdict(requirement.id, answers);
+    case 'only-kinds':
+      return kindsVerdict(requirement.kinds, used);
+    case 'only-earned':
+      return earnedVerdict(used, earned);
+  }
+}
+
+function measuredVerdict({ measure, comparison, limit }: Measured, facts: Facts): Found {
   const value = facts.get(measure)?.value ?? null;
   const verdict = value === null ? 'not-measured' : verdictOf(isKept(value, comparison, limit));
-  return { requirement: id, verdict, measure, value, comparison, limit, consequence };
+  return { verdict, measure, value, comparison, limit };
 }
 
-function judgedLine({ id, consequence }: Requirement, answers: Readonly<Record<string, boolean>>): RequirementLine {
+function judgedVerdict(id: string, answers: Readonly<Record<string, Answer>>): Found {
   const answer = Object.hasOwn(answers, id) ? answers[id] : undefined;
-  const verdict = answer === undefined ? 'not-judged' : verdictOf(answer);
-  return { requirement: id, verdict, measure: null, value: null, comparison: null, limit: null, consequence };
+  const verdict = answer === undefined ? 'not-judged' : verdictOf(answer.kept);
+  return { verdict, note: answer?.note ?? null };
 }
 
 const verdictOf = (kept: boolean): Verdict => (kept ? 'kept' : 'broken');
@@ -50,4 +82,9 @@ function isKept(value: number, comparison: Comparison, limit: number): boolean {
     case 'at-most':
       return fixed <= fixedLimit;
   }
+}
+
+function pointsOf({ verdict, consequence }: RequirementLine): number {
+  if (consequence.kind === 'earns') return verdict === 'kept' ? consequence.points : 0;
+  return consequence.kind === 'costs' && verdict === 'broken' ? -consequence.points : 0;
 }

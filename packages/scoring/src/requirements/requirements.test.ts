@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Comparison, Facts, Requirement, Verdict } from '../types.ts';
-import { costOfBroken, requirementLines } from './lines.ts';
+import { pointsOfRequirements, requirementLines } from './lines.ts';
 
 const MUST = { kind: 'must' } as const;
+const ANSWERS = { kept: { kept: true }, broken: { kept: false }, also: { kept: false }, must: { kept: false } };
 
 function measured(comparison: Comparison, limit: number, measure = 'pieces'): Requirement {
   return { id: `${measure} ${comparison} ${limit}`, kind: 'measured', measure, comparison, limit, consequence: MUST };
@@ -14,11 +15,13 @@ function judged(id: string, points?: number): Requirement {
 }
 
 function facts(values: Readonly<Record<string, number | null>>): Facts {
-  return new Map(Object.entries(values).map(([id, value]) => [id, { id, value, unit: 'count', tolerance: 3 }]));
+  return new Map(
+    Object.entries(values).map(([id, value]) => [id, { id, value, unit: 'count', tolerance: 3, errors: {} }]),
+  );
 }
 
 function verdictOf(requirement: Requirement, values: Readonly<Record<string, number | null>>): Verdict | undefined {
-  return requirementLines([requirement], facts(values), {})[0]?.verdict;
+  return requirementLines([requirement], facts(values), {}, null, null)[0]?.verdict;
 }
 
 describe('rules that a build must keep', () => {
@@ -30,9 +33,8 @@ describe('rules that a build must keep', () => {
       judged('no-tape'),
       judged('hands-off'),
     ];
-    const lines = requirementLines(requirements, facts({ pieces: 7, 'base-area': 3500, height: 235 }), {
-      'no-tape': false,
-    });
+    const values = facts({ pieces: 7, 'base-area': 3500, height: 235 });
+    const lines = requirementLines(requirements, values, { 'no-tape': { kept: false } }, null, null);
     expect(lines.map(({ verdict, value, limit }) => [verdict, value, limit])).toEqual([
       ['broken', 7, 5],
       ['broken', 3500, 3000],
@@ -47,6 +49,8 @@ describe('rules that a build must keep', () => {
       value: 3500,
       comparison: 'at-most',
       limit: 3000,
+      breaches: [],
+      note: null,
       consequence: MUST,
     });
   });
@@ -76,7 +80,7 @@ describe('rules that a build must keep', () => {
 
   it('[Q4] yes keeps, no breaks, no answer is not judged', () => {
     const verdicts = ['yes', 'no', 'toString'].map((id) =>
-      requirementLines([judged(id)], facts({}), { yes: true, no: false }),
+      requirementLines([judged(id)], facts({}), { yes: { kept: true }, no: { kept: false } }, null, null),
     );
     expect(verdicts.map(([line]) => line?.verdict)).toEqual(['kept', 'broken', 'not-judged']);
   });
@@ -98,7 +102,35 @@ describe('rules that a build must keep', () => {
       judged('must'),
       costly,
     ];
-    const lines = requirementLines(requirements, facts({}), { kept: true, broken: false, also: false, must: false });
-    expect(costOfBroken(lines)).toBe(3.3);
+    expect(pointsOfRequirements(requirementLines(requirements, facts({}), ANSWERS, null, null))).toBe(-3.3);
+  });
+
+  it('[Q8] only kept rules that earn give points, beside what broken ones cost', () => {
+    const earning = (id: string, points: number): Requirement => ({
+      ...judged(id),
+      consequence: { kind: 'earns', points },
+    });
+    const requirements = [earning('kept', 0.1), earning('broken', 7), earning('unknown', 13)];
+    const points = (more: readonly Requirement[]) =>
+      pointsOfRequirements(requirementLines([...requirements, ...more], facts({}), ANSWERS, null, null));
+    expect(points([])).toBe(0.1);
+    // 0.1 + 0.2 - 3.1.
+    expect(points([earning('kept', 0.2), judged('broken', 3.1)])).toBe(-2.8);
+    // The limit is the only thing that a kept measure must reach, and it is reached at 200 itself.
+    const high: Requirement = { ...measured('at-least', 200, 'height'), consequence: { kind: 'earns', points: 5 } };
+    const earned = [199.999999, 200].map((height) =>
+      pointsOfRequirements(requirementLines([high], facts({ height }), {}, null, null)),
+    );
+    expect(earned).toEqual([0, 5]);
+  });
+
+  it('[Q9] what a person noted stands beside the answer', () => {
+    const answers = { tape: { kept: false, note: 'two strips' }, hands: { kept: true } };
+    const lines = requirementLines([judged('tape'), judged('hands'), judged('other')], facts({}), answers, null, null);
+    expect(lines.map(({ verdict, note }) => [verdict, note])).toEqual([
+      ['broken', 'two strips'],
+      ['kept', null],
+      ['not-judged', null],
+    ]);
   });
 });

@@ -3,14 +3,16 @@
 export const commands = {
   help: `Cairnmark measures, scores and ranks builds of stacked solids.
 
-  cairnmark score [FILE...]     rank the groups of a class; without a file, the demo class
-  cairnmark measure [FILE...]   all facts of one build, each with its working
-  cairnmark solids              the solids, their sizes and how they rest
-  cairnmark check FILE...       say what is wrong with a file
-  cairnmark help [COMMAND]      this text, or more about one command
+  cairnmark score [FILE...]               rank the groups of a class; without a file, the demo class
+  cairnmark measure [FILE...]             all facts of one build, each with its working
+  cairnmark why [FILE...] GROUP [OTHER]   what separates two groups, or two tries of one group
+  cairnmark ready [ID] [FILE...]          challenges ready to run; with an ID, a class's builds under it
+  cairnmark solids                        the solids, their sizes and how they rest
+  cairnmark check FILE...                 say what is wrong with a file
+  cairnmark help [COMMAND]                this text, or more about one command
 
 Options of every command:
-  --lang en|es                  language of the answer
+  --lang en|es                            language of the answer
 
 In the folder of Cairnmark, type npm run cairnmark -- for cairnmark: npm run cairnmark -- measure --lang es
 
@@ -23,7 +25,7 @@ with 2 when the command was not understood.
 Ranks the groups, challenge by challenge, and adds up the day. FILE is a class file; or name one
 challenge file and the attempt files that belong to it. Without a file the demo class is scored.
 
-  --rows       also show the points of every build, row by row
+  --rows       also show the points of every build, row by row, the groups' own results and their supply
   --as table   for people (this is the usual way)
   --as json    everything the engine found, as data: mm, mm², mm³
   --as csv     one line a build, for a spreadsheet: a comma between cells, a point in numbers; an empty
@@ -40,6 +42,23 @@ its id; without an id, the command lists them.
                  together; --without all says it for every piece
   --tilt SIDE    also say how far the table can be tilted down to one side: left, right, front, back, or
                  degrees from 0 to 360, counted counter-clockwise from the right as seen from above
+`,
+  'help.why': `cairnmark why [FILE...] GROUP [OTHER] [--challenge ID] [--lang en|es]
+
+With two groups: says line by line what separates their builds, who is ahead and by what, challenge by
+challenge. With one group: says what changed between its last two tries. Groups go by name or id. FILE is
+as for score; its name ends in .json. Without a file it is about the demo class.
+
+  --challenge ID   only this challenge, by its name or id
+`,
+  'help.ready': `cairnmark ready [ID] [FILE...] [--pieces N] [--rows] [--lang en|es]
+
+Without an ID: lists the challenges that are ready to run, with any kit. With an ID: scores every drawn build
+of a class as if it had been built for that challenge; the best build of each group counts. FILE is as for
+score; its name ends in .json. Without a file the builds are those of the demo class.
+
+  --pieces N   the number of pieces that the challenge asks for, where it asks for one; 5 unless stated
+  --rows       also show the points of every build, row by row
 `,
   'help.solids': `cairnmark solids [--lang en|es]
 
@@ -58,6 +77,11 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'usage.option-no-value': 'The option "{name}" takes no value. See: {help}',
   'usage.piece-unknown': 'There is no piece "{piece}" in this build. Use a number from 1 to {count}, or all.',
   'usage.side-unknown': 'There is no side "{side}". Use left, right, front, back, or degrees such as 30.',
+  'usage.group-unknown': 'There is no group "{name}". Use one of: {known}.',
+  'usage.group-which': 'Name one group or two. See: {help}',
+  'usage.challenge-unknown': 'There is no challenge "{name}". Use one of: {known}.',
+  'usage.ready-unknown': 'There is no ready challenge "{name}". Use one of: {known}.',
+  'usage.pieces-unknown': 'The number of pieces cannot be "{pieces}". Use a whole number from 1 on, such as 5.',
   'usage.no-file': 'Which file? See: {help}',
   'usage.no-files-here': 'This command reads no file. See: {help}',
   // What is wrong with a file, before it is read.
@@ -85,6 +109,9 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.not-ranked': 'Not ranked',
   'score.decisions': 'Decided by people',
   'score.rows': 'Points, row by row',
+  'score.own': 'Own results of the groups',
+  'score.supply': 'Supply',
+  'score.warnings': 'Look at this before you read the places',
   'score.day': 'Whole day',
   'score.total': 'Total: {total}',
   'score.none': 'not measured',
@@ -94,13 +121,16 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
   // Workings.
-  'working.letters': `Letters: V volume, S all surfaces, B base, L the sides without the bases, P perimeter of the base, l length, w width,
-h height, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
+  'working.letters': `Letters: V volume, S all surfaces, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
+h height, k one number divided by another, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
 R radius of the base under a smaller top, d how far the top stands in, q half of P, n how many, t 180° / n.`,
   'working.digits':
     'Workings go on with the full numbers. With the digits shown, the last one can come out a little different.',
   // Measures.
   'measure.title': '{group}, {challenge} ({attempt})',
+  'measure.own': 'Own results of the group',
+  'measure.supply': 'Supply of the group',
+  'measure.hidden': 'Not shown to this class: {measures}.',
   'measure.rules': 'Rules',
   'measure.stock': 'More than the kit has',
   'measure.source': '{value} ({source})',
@@ -116,6 +146,23 @@ R radius of the base under a smaller top, d how far the top stands in, q half of
     'There is no drawing of this build: no piece can be taken out and nothing tilted. Leave out --without and --tilt.',
   'measure.without': 'With a piece taken out',
   'measure.tilt': 'Tilted to one side',
+  // What separates two builds.
+  'why.title': '{first} and {second}',
+  'why.tries': 'What changed: {group}',
+  'why.try': 'try {number}',
+  'why.changes': 'What changed',
+  'why.points': 'What separates the two tries',
+  'why.nothing-in-common': '{first} and {second} have no challenge in which both have a build.',
+  'why.one-try': '{group} has no challenge with two tries or more.',
+  // Ready challenges.
+  'ready.title': '{name}: {id}',
+  'ready.grades': 'For {grades}.',
+  'ready.labels': 'Standards: {labels}.',
+  'ready.rules': 'Rules: {rules}.',
+  'ready.points': 'Points: {rows}.',
+  'ready.no-kit': 'This class has no challenge, so there is no kit.',
+  'ready.left-out.one': '1 build was left out: it has no drawing, or another kit.',
+  'ready.left-out': '{count} builds were left out: they have no drawing, or another kit.',
   // Solids.
   'solids.sizes': 'Sizes: {sizes}.',
   'solids.or': '{size} or {other}',
@@ -133,4 +180,6 @@ R radius of the base under a smaller top, d how far the top stands in, q half of
   'column.why': 'Why not ranked',
   'column.total': 'Total',
   'column.results': 'Results',
+  'column.stands': 'Does it stand?',
+  'column.own': 'Points for own results',
 } as const;

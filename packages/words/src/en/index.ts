@@ -5,16 +5,23 @@ import { cautions } from './cautions.ts';
 import { commands } from './commands.ts';
 import { issues } from './issues.ts';
 import { names } from './names.ts';
+import { own } from './own.ts';
 import { results } from './results.ts';
 import { stability } from './stability.ts';
+import { supply } from './supply.ts';
+import { why } from './why.ts';
 
 export const english: Catalogue = {
   decimalMark: '.',
   and: ' and ',
+  per: ' per ',
   ordinal: (place) => `${place}${ending(place)}`,
   names,
   issues,
   results,
+  own,
+  supply,
+  why,
   stability,
   commands,
   cautions,

@@ -74,6 +74,13 @@ export const issues = {
   'surface-unknown':
     'No piece of the kit has the surface "{surface}", and the table is called table. Check the spelling.',
   'friction-twice': 'The friction of "{first}" on "{second}" stands here twice. Keep one of the two.',
+  'supply-not-played':
+    'At the challenge "{challenge}" pieces are not earned in a game. Set the rules of the game, or take this list out.',
+  'supply-missing':
+    'This asks for what was earned, but pieces are not earned in a game here. Set the rules of the game, or take this out.',
+  'own-twice': 'The result "{measure}" stands here twice. Keep one of the two.',
+  'stock-exceeded': 'This hands out {count} of "{piece}"; left in the stock: {left}. Check the number.',
+  'more-than-the-group-has': 'This takes away {count} of "{piece}", but the group has only {has}. Check the number.',
   'mark-twice': '{judge} has marked "{criterion}" twice. Keep one of the two marks.',
   'time-not-valid': '"{at}" is no date and time. Write it like 2026-03-05T10:20:00+01:00.',
 } as const satisfies IssueTexts;

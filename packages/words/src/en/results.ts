@@ -9,6 +9,7 @@ export const results = {
   'unmeasured.traced-outline-only': 'not measured: a traced outline does not show it',
   'unmeasured.no-height-read': 'not measured: no height was read',
   'unmeasured.no-pieces-listed': 'not measured: no pieces were listed',
+  'unmeasured.divisor-zero': 'not measured: nothing can be divided by 0',
   'unmeasured.unknown': 'not measured',
   readings: 'readings: {readings}',
   // How a number came about where there is no formula.
@@ -17,6 +18,7 @@ export const results = {
   'method.boundary-walk': 'by walking round the outline',
   'method.hull': 'with a tight string round the outline',
   'method.count': 'counted',
+  'method.ratio': 'one number divided by the other',
   'method.surface-less-contacts':
     'all surfaces S, less both sides of C, where pieces touch flat, and less T, what lies flat on the table',
   gap: 'A gap of {width} counts as closed. From the middle of the sheet it is {across} and {along}.',
@@ -32,11 +34,33 @@ export const results = {
   'rule.kept': '{subject}. The rule says {bound}. Kept.',
   'rule.broken': '{subject}. The rule says {bound}.',
   'rule.costs': '{sentence} It costs {points}.',
+  'rule.earns': '{sentence} It earns {points}.',
+  'rule.note': '{sentence} Note: {note}',
   'rule.not-measured': '{measure}: not measured. The rule says {bound}.',
   'judged.kept': '"{text}" was kept.',
   'judged.broken': '"{text}" was not kept.',
   'judged.not-judged': '"{text}" has not been judged yet.',
   stock: 'It uses {used} of {kind}; the kit has {stock}.',
+  // Rules about pieces.
+  'pieces.only-kinds': 'Only these kinds may be used: {kinds}.',
+  'pieces.only-earned': 'Only pieces that the group earned may be used.',
+  'pieces.kept': '{rule} Kept.',
+  'pieces.broken': '{rule} {breaches}',
+  'pieces.not-listed': '{rule} Not measured: no pieces were listed.',
+  'pieces.earned-unknown': '{rule} Not measured: it is not known what the group earned.',
+  'breach.only-kinds': 'It uses {used} of {kind}.',
+  'breach.only-earned': 'It uses {used} of {kind}; the group has {allowed}.',
+  // Rules and rows of points as the challenge states them.
+  'stated.measured': '{measure} {bound}',
+  'stated.only-kinds': 'only {kinds}',
+  'stated.only-earned': 'only pieces that the group earned',
+  'stated.must': '{rule} (must be kept)',
+  'stated.costs': '{rule} (costs {points} if not kept)',
+  'stated.earns': '{rule} (earns {points} if kept)',
+  'row.every': '{measure}: {points} for every {per}',
+  'row.rounded': '{row}, {rounding}',
+  'row.cap': '{row}, at most {limit}',
+  'row.floor': '{row}, at least {limit}',
   // Points.
   'points.line': '{amount} × {each} = {total}',
   'points.measured': '{subject}. {each} for every {per}, {rounding}: {times} × {each} = {total}',
@@ -55,6 +79,13 @@ export const results = {
   'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
   'out.no-attempt': 'Nothing built yet.',
   'out.not-measured': 'Not measured: {measure}.',
+  // What a build that falls counts.
+  'falling.out': 'A build that falls takes no place.',
+  'falling.points': 'A build that falls counts {points}, whatever was measured.',
+  'falling.as-measured': 'A build that falls counts as it was measured.',
+  'fallen.out': '{fell} It takes no place.',
+  'fallen.points': '{fell} It counts {points}, whatever was measured.',
+  'fallen.as-measured': '{fell} It counts as it was measured.',
   // Places.
   'place.shared': 'shared with {groups}',
   'place.near': 'within measuring error of {groups}',
@@ -76,4 +107,10 @@ export const results = {
   'day.sum-of-points': 'The day adds up the points of all challenges.',
   'day.sum-of-place-points': 'The day adds up points for places: {points}.',
   'day.mean-place': 'The day takes the mean of the places.',
+  // What to know before reading the places of the day.
+  'warning.points-of-different-units':
+    'The points of {challenges} are added up as they are, but they come from different things: {units}. Look whether one of them outweighs the rest.',
+  'warning.judges-of-different-groups':
+    '{challenge}, {criterion}: the judges did not mark the same groups ({judges}). A strict judge may have met only some of them.',
+  'warning.judge': '{judge}: {groups}',
 } as const satisfies Readonly<Record<ResultKey, string>> & Readonly<Record<string, string>>;

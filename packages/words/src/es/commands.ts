@@ -5,14 +5,16 @@ import type { CommandTexts } from '../catalogue.ts';
 export const commands: CommandTexts = {
   help: `Cairnmark mide, puntúa y ordena construcciones de sólidos apilados.
 
-  cairnmark score [ARCHIVO...]    ordena los grupos de una clase; sin archivo, la clase de muestra
-  cairnmark measure [ARCHIVO...]  todos los datos de una construcción, cada uno con su cálculo
-  cairnmark solids                los sólidos, sus medidas y cómo se apoyan
-  cairnmark check ARCHIVO...      dice qué falla en un archivo
-  cairnmark help [ORDEN]          este texto, o más sobre una orden
+  cairnmark score [ARCHIVO...]             ordena los grupos de una clase; sin archivo, la clase de muestra
+  cairnmark measure [ARCHIVO...]           todos los datos de una construcción, cada uno con su cálculo
+  cairnmark why [ARCHIVO...] GRUPO [OTRO]  qué separa a dos grupos, o dos intentos de un grupo
+  cairnmark ready [ID] [ARCHIVO...]        retos listos para jugar; con un ID, una clase en ese reto
+  cairnmark solids                         los sólidos, sus medidas y cómo se apoyan
+  cairnmark check ARCHIVO...               dice qué falla en un archivo
+  cairnmark help [ORDEN]                   este texto, o más sobre una orden
 
 Opciones de todas las órdenes:
-  --lang en|es                    idioma de la respuesta
+  --lang en|es                             idioma de la respuesta
 
 En la carpeta de Cairnmark, escribe npm run cairnmark -- por cairnmark: npm run cairnmark -- measure --lang es
 
@@ -25,7 +27,8 @@ y con 2 si no se entendió la orden.
 Ordena los grupos, reto por reto, y suma el día. ARCHIVO es un archivo de clase; o nombra un archivo de
 reto y los archivos de intentos que le corresponden. Sin archivo se puntúa la clase de muestra.
 
-  --rows       muestra también los puntos de cada construcción, fila por fila
+  --rows       muestra también los puntos de cada construcción, fila por fila, los resultados propios de los
+               grupos y sus piezas ganadas
   --as table   para personas (es lo normal)
   --as json    todo lo que halló el motor, como datos: mm, mm², mm³
   --as csv     una línea por construcción, para una hoja de cálculo: coma entre celdas, punto en los números;
@@ -44,6 +47,23 @@ intento, di cuál por su identificador; sin él, la orden los lista.
                  front (delante), back (atrás), o grados de 0 a 360 contados desde la derecha, en sentido
                  contrario a las agujas del reloj vistos desde arriba
 `,
+  'help.why': `cairnmark why [ARCHIVO...] GRUPO [OTRO] [--challenge ID] [--lang en|es]
+
+Con dos grupos: dice línea por línea qué separa sus construcciones, quién va por delante y por cuánto, reto
+por reto. Con un grupo: dice qué cambió entre sus dos últimos intentos. Los grupos van por nombre o por
+identificador. ARCHIVO es como en score; su nombre acaba en .json. Sin archivo trata de la clase de muestra.
+
+  --challenge ID   solo este reto, por su nombre o su identificador
+`,
+  'help.ready': `cairnmark ready [ID] [ARCHIVO...] [--pieces N] [--rows] [--lang en|es]
+
+Sin ID: lista los retos listos para jugar, con cualquier juego de piezas. Con un ID: puntúa cada construcción
+con dibujo de una clase como si fuera de ese reto; cuenta la mejor de cada grupo. ARCHIVO es como en score;
+su nombre acaba en .json. Sin archivo son las construcciones de la clase de muestra.
+
+  --pieces N   el número de piezas que pide el reto, si pide alguno; 5 si no se dice
+  --rows       muestra también los puntos de cada construcción, fila por fila
+`,
   'help.solids': `cairnmark solids [--lang en|es]
 
 Lista los sólidos que puede tener un juego de piezas: las medidas que pide cada uno, otras medidas que se
@@ -60,6 +80,11 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'usage.option-no-value': 'La opción "{name}" no lleva valor. Mira: {help}',
   'usage.piece-unknown': 'En esta construcción no hay ninguna pieza "{piece}". Usa un número de 1 a {count}, o all.',
   'usage.side-unknown': 'No hay ningún lado "{side}". Usa left, right, front, back, o grados como 30.',
+  'usage.group-unknown': 'No hay ningún grupo "{name}". Usa uno de estos: {known}.',
+  'usage.group-which': 'Nombra un grupo o dos. Mira: {help}',
+  'usage.challenge-unknown': 'No hay ningún reto "{name}". Usa uno de estos: {known}.',
+  'usage.ready-unknown': 'No hay ningún reto listo "{name}". Usa uno de estos: {known}.',
+  'usage.pieces-unknown': 'El número de piezas no puede ser "{pieces}". Usa un número entero desde 1, como 5.',
   'usage.no-file': '¿Qué archivo? Mira: {help}',
   'usage.no-files-here': 'Esta orden no lee ningún archivo. Mira: {help}',
   'file.line': '{file}: {sentence}',
@@ -85,6 +110,9 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'score.not-ranked': 'Sin puesto',
   'score.decisions': 'Decidido por personas',
   'score.rows': 'Puntos, fila por fila',
+  'score.own': 'Resultados propios de los grupos',
+  'score.supply': 'Piezas ganadas',
+  'score.warnings': 'Mira esto antes de leer los puestos',
   'score.day': 'Todo el día',
   'score.total': 'Total: {total}',
   'score.none': 'sin medir',
@@ -93,13 +121,16 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'score.chosen-of': 'elegido entre {count} intentos',
   'score.another-counts': 'Cuenta otro intento del grupo.',
   'score.no-result': 'sin resultado',
-  'working.letters': `Letras: V volumen, S todas las superficies, B base, L los lados sin las bases, P perímetro de la base, l largo, w ancho,
-h altura, s altura inclinada, a y b aristas, r radio (en una pirámide: del centro de la base a su lado),
+  'working.letters': `Letras: V volumen, S todas las superficies, B base, L los lados sin las bases, P perímetro (de un sólido: de su base), l largo,
+w ancho, h altura, k un número dividido entre otro, s altura inclinada, a y b aristas, r radio (en una pirámide: del centro de la base a su lado),
 R radio de la base bajo una parte de arriba menor, d cuánto entra la parte de arriba, q la mitad de P, n cuántos,
 t 180° / n.`,
   'working.digits':
     'Los cálculos siguen con los números completos. Con las cifras que se ven, la última puede variar un poco.',
   'measure.title': '{group}, {challenge} ({attempt})',
+  'measure.own': 'Resultados propios del grupo',
+  'measure.supply': 'Piezas ganadas por el grupo',
+  'measure.hidden': 'No se muestra a esta clase: {measures}.',
   'measure.rules': 'Reglas',
   'measure.stock': 'Más de lo que tiene el juego',
   'measure.source': '{value} ({source})',
@@ -115,6 +146,21 @@ t 180° / n.`,
     'No hay dibujo de esta construcción: no se puede quitar ninguna pieza ni inclinar nada. Quita --without y --tilt.',
   'measure.without': 'Quitando una pieza',
   'measure.tilt': 'Con la mesa inclinada hacia un lado',
+  'why.title': '{first} y {second}',
+  'why.tries': 'Qué cambió: {group}',
+  'why.try': 'intento {number}',
+  'why.changes': 'Qué cambió',
+  'why.points': 'Qué separa los dos intentos',
+  'why.nothing-in-common': '{first} y {second} no tienen ningún reto con construcción de los dos.',
+  'why.one-try': '{group} no tiene ningún reto con dos intentos o más.',
+  'ready.title': '{name}: {id}',
+  'ready.grades': 'Para {grades}.',
+  'ready.labels': 'Estándares: {labels}.',
+  'ready.rules': 'Reglas: {rules}.',
+  'ready.points': 'Puntos: {rows}.',
+  'ready.no-kit': 'Esta clase no tiene ningún reto, así que no hay juego de piezas.',
+  'ready.left-out.one': 'No entra 1 construcción: no tiene dibujo, o tiene otro juego de piezas.',
+  'ready.left-out': 'No entran {count} construcciones: no tienen dibujo, o tienen otro juego de piezas.',
   'solids.sizes': 'Medidas: {sizes}.',
   'solids.or': '{size} o bien {other}',
   'solids.whole': '{size}, un número entero',
@@ -130,4 +176,6 @@ t 180° / n.`,
   'column.why': 'Por qué no tiene puesto',
   'column.total': 'Total',
   'column.results': 'Resultados',
+  'column.stands': '¿Se sostiene?',
+  'column.own': 'Puntos por resultados propios',
 };

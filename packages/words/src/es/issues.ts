@@ -70,6 +70,13 @@ export const issues: IssueTexts = {
   'surface-unknown':
     'Ninguna pieza del juego tiene la superficie "{surface}", y la mesa se llama table. Revisa cómo está escrita.',
   'friction-twice': 'La fricción de "{first}" sobre "{second}" está aquí dos veces. Deja solo una.',
+  'supply-not-played':
+    'En el reto "{challenge}" no se ganan piezas en un juego. Pon las reglas del juego o quita esta lista.',
+  'supply-missing':
+    'Esto pregunta por lo ganado, pero aquí no se ganan piezas en un juego. Pon las reglas del juego o quítalo.',
+  'own-twice': 'El resultado "{measure}" está aquí dos veces. Deja solo uno.',
+  'stock-exceeded': 'Esto reparte {count} de "{piece}"; quedan por repartir: {left}. Revisa el número.',
+  'more-than-the-group-has': 'Esto quita {count} de "{piece}", pero el grupo solo tiene {has}. Revisa el número.',
   'mark-twice': '{judge} ha valorado "{criterion}" dos veces. Deja solo una nota.',
   'time-not-valid': '"{at}" no es una fecha con hora. Escríbela así: 2026-03-05T10:20:00+01:00.',
 };

@@ -1,8 +1,11 @@
 // Edges by the counting convention: straight edges, or rims as well.
 
 import type { MeasureDefinition } from '../measure.ts';
+import { schoolCounts } from '../school-counts.ts';
 import { countMeasure } from './count.ts';
 
-export const edges: MeasureDefinition = countMeasure('edges', 'E', (counts, convention) =>
-  convention === 'all-surfaces' ? counts.straightEdges + counts.curvedEdges : counts.straightEdges,
+export const edges: MeasureDefinition = countMeasure(
+  'edges',
+  'E',
+  (counts, convention) => schoolCounts(counts, convention).edges,
 );

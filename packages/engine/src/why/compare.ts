@@ -1,0 +1,117 @@
+// What separates two builds of one challenge, line by line: the ranking's own measures in their order, then every part of
+// the points. Two reports of one group tell what changed since the last try.
+
+import type { Consequence, Verdict } from '@cairnmark/scoring';
+import { exactSum, rank } from '@cairnmark/scoring';
+import { entryOf } from '../standings/entry.ts';
+import type { Challenge, Report } from '../types.ts';
+
+/** The first of two, the second, or neither. */
+export type Ahead = 'first' | 'second' | null;
+
+export type WhyLine =
+  /** A measure of the ranking, rounded as the ranking rounds; `decides`: the places differ by this one. */
+  | {
+      readonly kind: 'key';
+      readonly by: string;
+      readonly first: number | null;
+      readonly second: number | null;
+      readonly ahead: Ahead;
+      readonly decides: boolean;
+      readonly withinError: boolean;
+    }
+  /** A row of the points table. */
+  | ({ readonly kind: 'row'; readonly row: string; readonly measure: string } & Both)
+  /** What a rule cost or earned; told also when the verdicts differ and no points hang on it. */
+  | ({
+      readonly kind: 'requirement';
+      readonly requirement: string;
+      readonly verdicts: readonly [Verdict, Verdict];
+    } & Both)
+  | ({ readonly kind: 'own-result'; readonly measure: string } & Both)
+  | ({ readonly kind: 'adjustments' } & Both)
+  | ({ readonly kind: 'total' } & Both);
+
+/** Points of the two builds; null: none, which is not 0. */
+interface Both {
+  readonly first: number | null;
+  readonly second: number | null;
+}
+
+/** Lines in which the two differ, and every measure of the ranking up to the one that decides. */
+export function compareReports(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
+  return [...keyLines(first, second, challenge), ...pointLines(first, second)];
+}
+
+function keyLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
+  // Out or not, the values are compared: that a build takes no place is told beside.
+  const entries = [
+    { ...entryOf(first, challenge, FIRST), out: null },
+    { ...entryOf(second, challenge, SECOND), out: null },
+  ];
+  const { tieBreaks, first: main } = challenge.ranking;
+  const lines: WhyLine[] = [];
+  for (const key of [main, ...tieBreaks]) {
+    const standings = rank(entries, { first: key, tieBreaks: [] });
+    const [one, two] = [FIRST, SECOND].map((name) => standings.find(({ group }) => group === name));
+    const value = (standing: typeof one) => standing?.decidedBy[0]?.value ?? null;
+    const ahead = aheadOf(one?.place ?? null, two?.place ?? null);
+    const withinError = key === main && (one?.withinErrorOf.length ?? 0) > 0;
+    lines.push({
+      kind: 'key',
+      by: key.by,
+      first: value(one),
+      second: value(two),
+      ahead,
+      decides: ahead !== null,
+      withinError,
+    });
+    if (ahead !== null) break;
+  }
+  return lines;
+}
+
+const FIRST = 'first';
+const SECOND = 'second';
+
+/** A build without a place misses the measure, and comes after one that has it. */
+function aheadOf(first: number | null, second: number | null): Ahead {
+  if (first === second) return null;
+  if (first === null) return 'second';
+  if (second === null) return 'first';
+  return first < second ? 'first' : 'second';
+}
+
+function pointLines(first: Report, second: Report): readonly WhyLine[] {
+  const rows = first.points.map(({ row, measure, points }): WhyLine => {
+    const other = second.points.find((line) => line.row === row)?.points ?? null;
+    return { kind: 'row', row, measure, first: points, second: other };
+  });
+  const requirements = first.requirements.map(({ requirement, verdict, consequence }): WhyLine => {
+    const other = second.requirements.find((line) => line.requirement === requirement);
+    return {
+      kind: 'requirement',
+      requirement,
+      verdicts: [verdict, other?.verdict ?? verdict],
+      first: pointsFor(verdict, consequence),
+      second: other === undefined ? null : pointsFor(other.verdict, other.consequence),
+    };
+  });
+  const measures = [...new Set([...first.own, ...second.own].map(({ measure }) => measure))];
+  const own = measures.map((measure): WhyLine => {
+    const of = (report: Report) => report.own.find((line) => line.measure === measure)?.points ?? 0;
+    return { kind: 'own-result', measure, first: of(first), second: of(second) };
+  });
+  const byHand = (report: Report) => exactSum(report.adjustments.map(({ points }) => points));
+  const adjustments: WhyLine = { kind: 'adjustments', first: byHand(first), second: byHand(second) };
+  const total: WhyLine = { kind: 'total', first: first.total, second: second.total };
+  return [...rows, ...requirements, ...own, adjustments].filter(differ).concat(total);
+}
+
+function pointsFor(verdict: Verdict, consequence: Consequence): number {
+  if (consequence.kind === 'costs' && verdict === 'broken') return -consequence.points;
+  return consequence.kind === 'earns' && verdict === 'kept' ? consequence.points : 0;
+}
+
+const differ = (line: WhyLine): boolean =>
+  line.first !== line.second || (line.kind === 'requirement' && line.verdicts[0] !== line.verdicts[1]);

@@ -1,0 +1,31 @@
+// What a group worked out itself, beside what the program worked out with the pi of the class.
+
+import type { ClassPi, OwnLine } from '@cairnmark/engine';
+import { amount, capital, counted, errorText, exactAmount, measureName } from './amounts.ts';
+import { fill } from './say.ts';
+import type { Voice } from './voice.ts';
+
+/** "Volume: you found 502 cm³. Check your working. It comes out with ...". The value that is right is not told. */
+export function ownSentence({ measure, own, verdict, slip, points }: OwnLine, pi: ClassPi, voice: Voice): string {
+  const { words } = voice;
+  let sentence = fill(words.own[`verdict.${verdict}`], {
+    measure: capital(measureName(measure, voice)),
+    value: exactAmount(measure, own, voice),
+  });
+  if (slip !== null) {
+    const hint = fill(words.own[`slip.${slip}`], { pi: words.names.pi[pi] });
+    sentence = fill(words.own.hint, { sentence, slip: hint });
+  }
+  return points === 0 ? sentence : fill(words.own.earns, { sentence, points: counted('points', points, words) });
+}
+
+/** "Volume, worked out with π as 3.14: 497 cm³ ± 7 cm³."; null when it was not measured. */
+export function expectedSentence({ measure, expected, tolerance }: OwnLine, pi: ClassPi, voice: Voice): string | null {
+  if (expected === null) return null;
+  const { words } = voice;
+  return fill(words.own.expected, {
+    measure: capital(measureName(measure, voice)),
+    pi: words.names.pi[pi],
+    value: `${amount(measure, expected, tolerance, voice)} ${errorText(measure, tolerance, voice)}`.trimEnd(),
+  });
+}

@@ -1,0 +1,131 @@
+// What separates two builds of one challenge, and what changed between two tries of a group.
+
+import type { Ahead, Challenge, Change, Report, WhyLine } from '@cairnmark/engine';
+import { amount, capital, counted, exactAmount, measureName, roundedAmount } from './amounts.ts';
+import { fill } from './say.ts';
+import { ruleTitle } from './stated.ts';
+import type { Voice } from './voice.ts';
+
+/** One of the two builds, and what it is called: its group, or which try it is. */
+export interface Side {
+  readonly name: string;
+  readonly report: Report;
+}
+
+export interface Sides {
+  readonly challenge: Challenge;
+  readonly first: Side;
+  readonly second: Side;
+}
+
+/** One sentence a line; one more when the two are level in all that the ranking asks. */
+export function whySentences(lines: readonly WhyLine[], sides: Sides, voice: Voice): readonly string[] {
+  const keys = lines.filter((line) => line.kind === 'key');
+  const points = lines.filter((line) => line.kind !== 'key');
+  return [
+    ...keys.map((line) => keySentence(line, sides, voice)),
+    ...(keys.some(({ decides }) => decides) ? [] : [voice.words.why.level]),
+    ...points.map((line) => pointsSentence(line, sides, voice)),
+  ];
+}
+
+/** "Height: 36.1 cm before, 37.9 cm now." */
+export function changeSentence({ fact, before, after, error }: Change, voice: Voice): string {
+  const { why } = voice.words;
+  const read = (value: number | null): string =>
+    value === null ? why['not-measured'] : amount(fact, value, error, voice);
+  const full = (value: number | null): string =>
+    value === null ? why['not-measured'] : exactAmount(fact, value, voice);
+  const show = read(before) === read(after) ? full : read;
+  const measure = capital(measureName(fact, voice));
+  const sentence = fill(why.change, { measure, before: show(before), after: show(after) });
+  const within = before !== null && after !== null && Math.abs(after - before) <= error;
+  return within ? fill(why['within-error'], { sentence }) : sentence;
+}
+
+type KeyLine = Extract<WhyLine, { kind: 'key' }>;
+type PointsLine = Exclude<WhyLine, { kind: 'key' }>;
+
+function keySentence({ by, first, second, ahead, withinError }: KeyLine, sides: Sides, voice: Voice): string {
+  const { why } = voice.words;
+  const show = keyAmount(by, sides, voice);
+  const text = (value: number | null): string => (value === null ? why['not-measured'] : show(value));
+  const lead = first === null || second === null ? null : show(Math.abs(first - second));
+  const what = measureName(by, voice);
+  const sentence = comparison(what, [text(first), text(second)], { ahead, lead }, sides, voice);
+  return withinError ? fill(why['within-error'], { sentence }) : sentence;
+}
+
+/** As the board shows it: rounded as the ranking rounds, else as it is read. */
+function keyAmount(by: string, { challenge, first, second }: Sides, voice: Voice): (value: number) => string {
+  const { ranking } = challenge;
+  const key = [ranking.first, ...ranking.tieBreaks].find((one) => one.by === by);
+  if (key !== undefined && key.roundTo > 0) return (value) => roundedAmount(by, value, key.roundTo, voice);
+  const errors = [first, second].map(({ report }) => report.facts.find(({ id }) => id === by)?.tolerance ?? 0);
+  return (value) => amount(by, value, Math.max(...errors), voice);
+}
+
+function pointsSentence(line: PointsLine, sides: Sides, voice: Voice): string {
+  const { words } = voice;
+  const points = (value: number | null): string =>
+    value === null ? words.why['no-points'] : counted('points', value, words);
+  const { first, second } = line;
+  const texts = [points(first), points(second)] as const;
+  const lead = first === null || second === null ? null : counted('points', Math.abs(first - second), words);
+  const ahead = aheadByPoints(first, second);
+  const what = pointsTitle(line, sides, voice);
+  if (line.kind !== 'requirement') return comparison(what, texts, { ahead, lead }, sides, voice);
+  const [one, other] = line.verdicts.map((verdict) => words.names.verdicts[verdict]);
+  const counts = (first ?? 0) !== 0 || (second ?? 0) !== 0;
+  const told = (verdict = '', earned: string): string =>
+    counts ? fill(words.why['with-points'], { verdict, points: earned }) : verdict;
+  return comparison(what, [told(one, texts[0]), told(other, texts[1])], { ahead, lead }, sides, voice);
+}
+
+function aheadByPoints(first: number | null, second: number | null): Ahead {
+  if (first === second) return null;
+  return (first ?? Number.NEGATIVE_INFINITY) > (second ?? Number.NEGATIVE_INFINITY) ? 'first' : 'second';
+}
+
+function pointsTitle(line: PointsLine, { challenge }: Sides, voice: Voice): string {
+  const { why } = voice.words;
+  switch (line.kind) {
+    case 'row':
+      return fill(why.row, { measure: measureName(line.measure, voice) });
+    case 'requirement': {
+      const rule = challenge.requirements.find(({ id }) => id === line.requirement);
+      return fill(why.rule, { rule: rule === undefined ? line.requirement : ruleTitle(rule, voice) });
+    }
+    case 'own-result':
+      return fill(why['own-result'], { measure: measureName(line.measure, voice) });
+    case 'adjustments':
+    case 'total':
+      return why[line.kind];
+  }
+}
+
+interface Lead {
+  readonly ahead: Ahead;
+  /** By how much; null when one of the two has no value. */
+  readonly lead: string | null;
+}
+
+/** "Height: 379 mm (Puffins), 349 mm (Terns). Ahead: Puffins, by 30 mm." */
+function comparison(
+  what: string,
+  [first, second]: readonly [string, string],
+  { ahead, lead }: Lead,
+  sides: Sides,
+  { words: { why } }: Voice,
+): string {
+  const title = capital(what);
+  if (ahead === null && first === second) return fill(why.same, { what: title, value: first });
+  const sentence = fill(why.differ, {
+    what: title,
+    first: fill(why.of, { value: first, name: sides.first.name }),
+    second: fill(why.of, { value: second, name: sides.second.name }),
+  });
+  if (ahead === null) return sentence;
+  const { name } = sides[ahead];
+  return lead === null ? fill(why.ahead, { sentence, name }) : fill(why['ahead-by'], { sentence, name, by: lead });
+}
