@@ -47,18 +47,6 @@ it('a brick of length 80 stands 39 out over another and falls at 41', () => {
   expect(simulate(two(41), LEVEL).leftItsPose).toBe(true);
 });
 
-it('a contact of eight corners carries to all of them: a pillar of height 120 tips over its octagon at 20/60', () => {
-  const turned = { turnRad: Math.PI / 4 };
-  const two = build({ foot: cube(40), pillar: box(40, 40, 120) }, 0.8, put('foot', 0, 0), put('pillar', 0, 0, turned));
-  // The foot is as of lead, so that it stays where it is.
-  const footed: Build = {
-    ...two,
-    massOf: ({ kind, solid }) => ({ ...massOf(solid, FULL), massG: kind === 'foot' ? 3000 : 90 }),
-  };
-  expect(simulate(footed, [0.31, 0]).leftItsPose).toBe(false);
-  expect(simulate(footed, [0.35, 0]).leftItsPose).toBe(true);
-});
-
 it('a lintel with its middle between two pillars stands, past one of them it falls', () => {
   const specs = { pillar: box(30, 30, 60), lintel: box(150, 30, 20) };
   const gate = (at: number): Build =>
