@@ -113,6 +113,12 @@ export const CONE_EDGES = 48;
 /** Edges of the cone while the worst direction is looked for; the answer itself is then taken with CONE_EDGES. */
 export const COARSE_EDGES = 8;
 
+/** No unit. A build that bears all but this share of a push is taken to bear it: at most 0.03 degrees. */
+export const UNSEEN_SHARE = 1e-3;
+
+/** rad. What a margin that friction decides may be too large by: a little less than the 0.1 degrees that are promised. */
+export const UNSEEN_RAD = 1.5e-3;
+
 /** mm. A centre of mass past the edge by no more than this stands on the edge: rounding, far below any reading. */
 export const HANGING_MM = 1e-9;
 

@@ -1,6 +1,7 @@
 // Does a build stand, by how much, what goes first, and what would mend it.
 
-export { standsLevel } from './bears.ts';
+export { frictionCone } from './cone.ts';
+export { contactColumns, weights } from './equilibrium.ts';
 export type { Failure } from './failures.ts';
 export type { JointMargin, Tilt } from './figures.ts';
 export type { PairFriction, Surface } from './friction.ts';

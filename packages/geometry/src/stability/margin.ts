@@ -3,9 +3,10 @@
 // polygon of the points found (inside) and their supporting lines (outside): the nearest edge of the inner polygon is
 // always tried next, until it is a true edge. The answer is the exact least push, not the least over a fan of rays.
 
-import { convexHull } from '../kernel/hull.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { dot2, length2, sub2 } from '../kernel/vec.ts';
+import { dot2 } from '../kernel/vec.ts';
+import type { Side } from './inner-polygon.ts';
+import { nearestSide } from './inner-polygon.ts';
 import type { LinearModel, LinearSession, LinearSolver } from './linear-solver.ts';
 import type { Margin } from './types.ts';
 
@@ -20,9 +21,6 @@ export interface Enough {
 /** No unit (a share of gravity): the gain that is always enough, what the solvers' rounding leaves. */
 const LEAST_GAIN = 1e-9;
 
-/** No unit (a share of gravity). Corners of the region this near to each other, or to a line, are one. */
-const SAME_PUSH = 1e-10;
-
 /** Work handed in by the caller: the same input stops at the same place on every machine. */
 export interface WorkLimits {
   /** Linear programmes for one margin. */
@@ -33,16 +31,16 @@ export interface WorkLimits {
   readonly trials: number;
 }
 
-/** 'enough': it bears at least the push that was asked for; the least certain direction is named. */
+/** 'enough': it bears at least the push that was asked for. */
 export type MarginAnswer =
   | { readonly kind: 'margin'; readonly margin: Margin }
-  | { readonly kind: 'enough'; readonly direction: Vec2 }
+  | { readonly kind: 'enough' }
   | { readonly kind: 'falls' }
   | { readonly kind: 'not-decided' };
 
 /**
  * The least push in any direction. `model`: the last two columns are the free pushes along x and along y. `corners`: pushes
- * that are known to be borne, from which the search sets out; those that it finds are added to them.
+ * that are known to be borne, from which the search sets out when they span a polygon; those that it finds are added.
  */
 export function leastPush(
   model: LinearModel,
@@ -53,20 +51,17 @@ export function leastPush(
 ): MarginAnswer {
   const session = solver.open(model);
   try {
-    const first = corners.length === 0 ? FIRST : [];
+    const first = nearestSide(corners).ofPolygon ? [] : FIRST;
     for (let solves = 0; solves < limits.solves; solves += 1) {
-      const hull = hullOrPoint(corners);
-      const edge = nearestEdge(hull);
-      if (hull.length > 2 && edge.distance >= enough.push) return { kind: 'enough', direction: edge.normal };
-      const given = first[solves];
-      const normal = given ?? edge.normal;
+      const side = nearestSide(corners);
+      if (side.ofPolygon && side.distance >= enough.push) return { kind: 'enough' };
+      const normal = first[solves] ?? side.normal;
       const point = furthest(session, model, normal, limits.pivots);
       if (point === 'infeasible') return { kind: 'falls' };
       if (point === 'limit') return { kind: 'not-decided' };
-      const gain = Math.max(LEAST_GAIN, enough.gain * edge.distance);
-      if (given === undefined && dot2(point, normal) <= edge.distance + gain) {
-        if (edge.distance < -LEAST_GAIN) return { kind: 'falls' };
-        return { kind: 'margin', margin: { push: Math.max(0, edge.distance), direction: normal } };
+      if (solves >= first.length && dot2(point, normal) <= side.distance + gainFor(enough, side)) {
+        if (side.distance < -LEAST_GAIN) return { kind: 'falls' };
+        return { kind: 'margin', margin: { push: Math.max(0, side.distance), direction: normal } };
       }
       corners.push(point);
     }
@@ -112,13 +107,7 @@ const FIRST: readonly Vec2[] = [
   [0, -1],
 ];
 
-/** A side of the inner polygon: its outward normal and how far along it the side lies, negative when short of 0. */
-interface Edge {
-  readonly normal: Vec2;
-  readonly distance: number;
-}
-
-const NO_EDGE: Edge = { normal: [1, 0], distance: Number.POSITIVE_INFINITY };
+const gainFor = ({ gain }: Enough, { distance }: Side): number => Math.max(LEAST_GAIN, gain * distance);
 
 /** The corner of the region furthest along `normal`. */
 function furthest(
@@ -135,19 +124,4 @@ function furthest(
   if (answer.status === 'infeasible') return 'infeasible';
   if (answer.status !== 'optimal') return 'limit';
   return [answer.values[x] ?? 0, answer.values[y] ?? 0];
-}
-
-function hullOrPoint(corners: readonly Vec2[]): readonly Vec2[] {
-  const hull = convexHull(corners, SAME_PUSH);
-  return hull.length > 0 ? hull : corners.slice(0, 1);
-}
-
-function nearestEdge(corners: readonly Vec2[]): Edge {
-  const edges = corners.map((from, i): Edge => {
-    const along = sub2(corners[(i + 1) % corners.length] ?? from, from);
-    const length = length2(along);
-    const normal: Vec2 = length === 0 ? [1, 0] : [along[1] / length, -along[0] / length];
-    return { normal, distance: dot2(normal, from) };
-  });
-  return edges.reduce((best, edge) => (edge.distance < best.distance ? edge : best), NO_EDGE);
 }

@@ -32,18 +32,20 @@ export class OrthogonalColumns {
   add(column: number, vector: Float64Array): boolean {
     const whole = norm(vector);
     const rest = Float64Array.from(vector);
-    const count = this.#q.length;
-    const top = new Float64Array(count + 1);
-    for (let pass = 0; pass < 2; pass += 1) {
-      this.#q.forEach((q, k) => {
-        const part = dot(q, rest);
-        top[k] = (top[k] ?? 0) + part;
-        subtract(rest, q, part);
-      });
-    }
+    // The column itself has few entries. What rounding leaves of the others in the rest is taken out once more.
+    const own = rowsOf(vector);
+    const top = Float64Array.from([...this.#q.map((q) => dotIn(own, q, vector)), 0]);
+    this.#q.forEach((q, k) => {
+      subtract(rest, q, top[k] ?? 0);
+    });
+    this.#q.forEach((q, k) => {
+      const part = dot(q, rest);
+      top[k] = (top[k] ?? 0) + part;
+      subtract(rest, q, part);
+    });
     const left = norm(rest);
     if (!(left > DEPENDENT * whole)) return false;
-    top[count] = left;
+    top[this.#q.length] = left;
     for (let row = 0; row < rest.length; row += 1) rest[row] = (rest[row] ?? 0) / left;
     this.#q.push(rest);
     this.#r.push(top);
@@ -101,6 +103,22 @@ export class OrthogonalColumns {
       second[row] = c * right - s * left;
     }
   }
+}
+
+/** Rows in which the vector is not 0. */
+function rowsOf(vector: Float64Array): readonly number[] {
+  const rows: number[] = [];
+  vector.forEach((value, row) => {
+    if (value !== 0) rows.push(row);
+  });
+  return rows;
+}
+
+/** The product over some rows. */
+function dotIn(rows: readonly number[], a: Float64Array, b: Float64Array): number {
+  let total = 0;
+  for (const row of rows) total += (a[row] ?? 0) * (b[row] ?? 0);
+  return total;
 }
 
 function subtract(target: Float64Array, column: Float64Array, share: number): void {

@@ -2,31 +2,33 @@
 // those forces alike, so that friction bears them as long as p is no longer than the coefficient, and only moments are
 // left to be balanced. They grow with p times the lever of each piece: its load times its height. If each piece goes on
 // carrying what it carries on the level table, the levers stand fast, and the pushes that are borne form a convex region
-// with an unknown or two a corner. As far as it reaches in all directions, friction does nothing worse than let slide.
+// with one unknown a corner. As far as it reaches in all directions, friction does nothing worse than let slide.
 
 import { LEVEL_NORMAL } from '../kernel/tolerance.ts';
-import type { Vec3 } from '../kernel/vec.ts';
+import type { Vec2, Vec3 } from '../kernel/vec.ts';
 import { sub3 } from '../kernel/vec.ts';
 import { bodyAt } from './equilibrium.ts';
 import { evenShares } from './even-shares.ts';
 import type { LinearModel, LinearSolver } from './linear-solver.ts';
 import type { WorkLimits } from './margin.ts';
-import { leastPush } from './margin.ts';
+import { leastPush, marginOf } from './margin.ts';
 import type { SparseColumns } from './sparse-columns.ts';
 import { addColumn, ColumnWriter } from './sparse-columns.ts';
-import type { StaticProblem } from './types.ts';
+import type { Margin, StaticProblem } from './types.ts';
 
-/** True only if the build bears that push (a share of gravity) in all directions; false says nothing. */
-export function bearsWithoutThrust(
+/**
+ * How hard the build can be pushed without any thrust, friction being enough: no more than it bears at all. `borne` takes
+ * the pushes that were found to be borne. null: contacts slant, or the work limits cut the search off.
+ */
+export function leastWithoutThrust(
   problem: StaticProblem,
   solver: LinearSolver,
   limits: WorkLimits,
-  push: number,
-): boolean {
-  const grips = problem.patches.every(({ normal, friction }) => normal[2] >= LEVEL_NORMAL && friction >= push);
-  if (!grips) return false;
-  const answer = leastPush(leverModel(problem), solver, limits, { push, gain: 0 });
-  return answer.kind === 'enough' || (answer.kind === 'margin' && answer.margin.push >= push);
+  borne: Vec2[],
+): Margin | null {
+  if (problem.patches.some(({ normal }) => normal[2] < LEVEL_NORMAL)) return null;
+  const everywhere = { push: Number.POSITIVE_INFINITY, gain: 0 };
+  return marginOf(leastPush(leverModel(problem), solver, limits, everywhere, borne));
 }
 
 /** The region of pushes for the levers of the level table. */
