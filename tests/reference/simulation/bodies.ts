@@ -1,9 +1,9 @@
-// The table and the pieces of a build as bodies of the simulation. Masses in grams; one of its units of length is 100 mm.
+// The table and the pieces of a build as bodies of the simulation. Masses in grams, lengths in its units.
 
 import type { OwnMass, PlacedPiece, Stack, Vec3 } from '@cairnmark/geometry';
 import { bodyBox, scale3, sub3 } from '@cairnmark/geometry';
 import Rapier from '@dimforge/rapier3d-compat';
-import type { Part, Shape } from './parts.ts';
+import { colliderOf, inUnits, SKIN_MM, touching, UNIT_MM } from './colliders.ts';
 import { partsOf } from './parts.ts';
 import type { Pose } from './pose.ts';
 import { AT_REST, turnOf } from './pose.ts';
@@ -15,14 +15,12 @@ export interface Build {
   readonly frictionOf: (touching: PlacedPiece | 'table') => number;
 }
 
-/** mm. The engine's own tolerances suit bodies of about one unit: in metres builds sag five times as far. */
-export const UNIT_MM = 100;
-
 export function tableIn(world: Rapier.World, { frictionOf }: Build): void {
   const table = world.createRigidBody(Rapier.RigidBodyDesc.fixed());
-  const [side, thickness] = [3000 / UNIT_MM, 100 / UNIT_MM];
-  const top = Rapier.ColliderDesc.cuboid(side, side, thickness).setTranslation(0, 0, -thickness);
-  world.createCollider(touching(top, frictionOf('table'), 'whole'), table);
+  const [side, half] = [3000, 100];
+  const block = Rapier.ColliderDesc.cuboid(...inUnits([side, side, half]));
+  const below = block.setTranslation(...inUnits([0, 0, -half - SKIN_MM]));
+  world.createCollider(touching(below, 'whole', frictionOf('table')), table);
 }
 
 export function bodyIn(world: Rapier.World, piece: PlacedPiece, { massOf, frictionOf }: Build): Rapier.RigidBody {
@@ -33,9 +31,7 @@ export function bodyIn(world: Rapier.World, piece: PlacedPiece, { massOf, fricti
     .setCanSleep(false)
     .setAdditionalMassProperties(massG, vector(inUnits(centre)), inertiaOf(piece, massG), AT_REST.turn);
   const body = world.createRigidBody(description);
-  for (const { role, shape } of partsOf(piece)) {
-    world.createCollider(touching(shapeOf(shape), frictionOf(piece), role), body);
-  }
+  for (const part of partsOf(piece)) world.createCollider(colliderOf(part, piece.solid, frictionOf(piece)), body);
   return body;
 }
 
@@ -44,41 +40,6 @@ export function poseOf(body: Rapier.RigidBody): Pose {
   return { place: scale3([x, y, z], UNIT_MM), turn: body.rotation() };
 }
 
-/** No mass of its own, no bounce, the smaller friction of the two, and the other parts that its role lets it meet. */
-function touching(shape: Rapier.ColliderDesc, friction: number, role: Part['role']): Rapier.ColliderDesc {
-  return shape
-    .setDensity(0)
-    .setRestitution(0)
-    .setFriction(friction)
-    .setFrictionCombineRule(Rapier.CoefficientCombineRule.Min)
-    .setCollisionGroups(MEETS[role]);
-}
-
-/** What a part is, in the upper sixteen bits, and what it meets, in the lower ones: 1 whole, 2 span, 4 wedge. */
-const MEETS: Readonly<Record<Part['role'], number>> = {
-  whole: 0x0001_0007,
-  span: 0x0002_0003,
-  wedge: 0x0004_0001,
-};
-
-function shapeOf(shape: Shape): Rapier.ColliderDesc {
-  if (shape.kind === 'hull') {
-    const hull = Rapier.ColliderDesc.convexHull(new Float32Array(shape.points.flatMap(inUnits)));
-    if (hull === null) throw new RangeError('a part without a body');
-    return hull;
-  }
-  const [radius, half] = [shape.radiusMm / UNIT_MM, shape.heightMm / UNIT_MM / 2];
-  const round = {
-    ball: () => Rapier.ColliderDesc.ball(radius),
-    cylinder: () => Rapier.ColliderDesc.cylinder(half, radius),
-    cone: () => Rapier.ColliderDesc.cone(half, radius),
-  };
-  return round[shape.kind]().setTranslation(0, 0, half).setRotation(FROM_Y_TO_Z);
-}
-
-/** The engine's round shapes stand along y. */
-const FROM_Y_TO_Z = { x: Math.SQRT1_2, y: 0, z: 0, w: Math.SQRT1_2 };
-
 /** As of a box of its size about its own axes: how fast a piece falls hangs on it, whether it falls does not. */
 function inertiaOf({ solid }: PlacedPiece, massG: number): Rapier.Vector {
   const { min, max } = bodyBox(solid.body);
@@ -86,5 +47,4 @@ function inertiaOf({ solid }: PlacedPiece, massG: number): Rapier.Vector {
   return vector([yy + zz, zz + xx, xx + yy]);
 }
 
-const inUnits = (lengthsMm: Vec3): Vec3 => scale3(lengthsMm, 1 / UNIT_MM);
 const vector = ([x, y, z]: Vec3): Rapier.Vector => ({ x, y, z });

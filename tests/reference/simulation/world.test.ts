@@ -47,6 +47,27 @@ it('a brick of length 80 stands 39 out over another and falls at 41', () => {
   expect(simulate(two(41), LEVEL).leftItsPose).toBe(true);
 });
 
+it('a contact of eight corners carries to all of them: a pillar of height 120 tips over its octagon at 20/60', () => {
+  const specs = { foot: cube(40), pillar: box(40, 40, 120) };
+  const turned = build(specs, 0.8, put('foot', 0, 0), put('pillar', 0, 0, { turnRad: Math.PI / 4 }));
+  // The foot is as of lead, so that it stays where it is.
+  const leaden: Build = {
+    ...turned,
+    massOf: (piece) => ({ ...turned.massOf(piece), massG: piece.kind === 'foot' ? 3000 : 90 }),
+  };
+  expect(simulate(leaden, [0.3, 0]).leftItsPose).toBe(false);
+  expect(simulate(leaden, [0.35, 0]).leftItsPose).toBe(true);
+});
+
+it.each([
+  ['blocks', box(50, 30, 40)],
+  ['lintels', box(130, 30, 15)],
+  ['drums', cylinder(20, 40)],
+])('%s exactly on each other, edge over edge, are not kicked aside', (_, spec) => {
+  const pile = build({ it: spec }, 0.4, ...times(2, () => put('it', 0, 0)));
+  expect(simulate(pile, LEVEL).leftItsPose).toBe(false);
+});
+
 it('a lintel with its middle between two pillars stands, past one of them it falls', () => {
   const specs = { pillar: box(30, 30, 60), lintel: box(150, 30, 20) };
   const gate = (at: number): Build =>
