@@ -8,49 +8,30 @@
 //
 // The sources are bundled first, so that what is timed is plain code as an app would run it.
 
-import { mkdirSync, readdirSync, rmSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { loadavg } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { build } from 'vite';
+import { fileURLToPath } from 'node:url';
+import { bundle } from '../tools/bundle.mjs';
 
 /** @typedef {import('./measure.ts').Row} Row */
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
-const BUNDLES = fileURLToPath(new URL('../../.cache/bench', import.meta.url));
 const wanted = process.argv[2] ?? '';
 
 const benches = readdirSync(HERE).filter((file) => file.endsWith('.bench.ts') && file.includes(wanted));
 if (benches.length === 0) throw new Error(`no bench here has "${wanted}" in its name`);
-await bundle(benches);
+const load = await bundle(
+  'bench',
+  benches.map((file) => file.replace(/\.ts$/, '')),
+  HERE,
+);
 process.stdout.write(`Node ${process.versions.node}, load before the first bench ${loadavg()[0]?.toFixed(2)}\n`);
 for (const file of benches) {
-  const bench = await import(pathToFileURL(join(BUNDLES, file.replace(/\.ts$/, '.js'))).href);
+  const bench = await load(file.replace(/\.ts$/, ''));
   /** @type {Row[]} */
   const rows = [];
   await bench.run((/** @type {Row} */ row) => rows.push(row));
   process.stdout.write(`\n${bench.name}\n${table(rows)}\n`);
-}
-
-/** @param {string[]} files */
-async function bundle(files) {
-  rmSync(BUNDLES, { recursive: true, force: true });
-  mkdirSync(BUNDLES, { recursive: true });
-  await build({
-    configFile: false,
-    logLevel: 'warn',
-    resolve: { conditions: ['@cairnmark/source'] },
-    ssr: { resolve: { conditions: ['@cairnmark/source'] } },
-    build: {
-      ssr: true,
-      minify: false,
-      outDir: BUNDLES,
-      rolldownOptions: {
-        input: Object.fromEntries(files.map((file) => [file.replace(/\.ts$/, ''), join(HERE, file)])),
-        output: { entryFileNames: '[name].js' },
-      },
-    },
-  });
 }
 
 /** @param {Row[]} rows */

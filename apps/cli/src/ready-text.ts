@@ -6,7 +6,7 @@ import type { Words } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 import { scoreText } from './score-text.ts';
 
-export function readyList(kit: Kit, pieces: number, words: Words): string {
+export function readyList(kit: Kit, pieces: number | null, words: Words): string {
   const parts = READY_IDS.map((id) => {
     const challenge = readyChallenge(id, words.names.ready[id], kit, pieces);
     const title = words.say('ready.title', { name: challenge.name, id });

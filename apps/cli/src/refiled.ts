@@ -12,7 +12,7 @@ export interface Refiled {
 }
 
 /** Own sizes of the groups, the heights that were read and what was decided stay with the build. */
-export function refiled(record: ClassRecord, id: ReadyId, name: string, kit: Kit, pieces: number): Refiled {
+export function refiled(record: ClassRecord, id: ReadyId, name: string, kit: Kit, pieces: number | null): Refiled {
   const ofKit = new Set(record.challenges.filter((challenge) => challenge.kit.id === kit.id).map((one) => one.id));
   const kinds = new Set(kit.kinds.map((kind) => kind.id));
   const built = record.attempts.filter(({ state }) => state.kind !== 'absent' && state.kind !== 'not-taking-part');

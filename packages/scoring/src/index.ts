@@ -19,4 +19,5 @@ export { supplyIssues } from './supply/issues.ts';
 export { isOver } from './supply/over.ts';
 export { stockLeft } from './supply/stock.ts';
 export { supplies } from './supply/supplies.ts';
+export * from './supply/types.ts';
 export * from './types.ts';

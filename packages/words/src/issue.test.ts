@@ -70,6 +70,7 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'friction-twice': { first: 'paper', second: 'table' },
   'supply-not-played': { challenge: 'tall-light' },
   'supply-missing': {},
+  'kinds-missing': {},
   'own-twice': { measure: 'volume' },
   'stock-exceeded': { piece: 'cube-7', count: 5, left: 3 },
   'more-than-the-group-has': { piece: 'cube-7', count: 5, has: 3 },

@@ -107,7 +107,6 @@ const KEY = {
   first: 70,
   second: 50,
   ahead: 'first',
-  decides: true,
   withinError: true,
 } as const;
 const WHY: readonly (readonly WhyLine[])[] = [
@@ -120,7 +119,7 @@ const WHY: readonly (readonly WhyLine[])[] = [
     { kind: 'total', first: 7, second: null },
   ],
   [{ ...KEY, second: null }],
-  [{ ...KEY, second: 70, ahead: null, decides: false }],
+  [{ ...KEY, second: 70, ahead: null }],
 ];
 
 describe('the texts of results', () => {

@@ -25,7 +25,6 @@ const HEIGHT: WhyLine = {
   first: 380,
   second: 350,
   ahead: 'first',
-  decides: true,
   withinError: false,
 };
 
@@ -38,7 +37,7 @@ describe('what separates two builds', () => {
   });
 
   it('is told for every measure up to it, and for none', () => {
-    const level: WhyLine = { ...HEIGHT, second: 380, ahead: null, decides: false };
+    const level: WhyLine = { ...HEIGHT, second: 380, ahead: null };
     // An area that the ranking does not round is read like any measure; these have no error of their own.
     const base: WhyLine = { ...HEIGHT, by: 'base-area', first: 2400, second: null };
     expect(en.why([level, base], SIDES)).toEqual([

@@ -24,7 +24,7 @@ export function whySentences(lines: readonly WhyLine[], sides: Sides, voice: Voi
   const points = lines.filter((line) => line.kind !== 'key');
   return [
     ...keys.map((line) => keySentence(line, sides, voice)),
-    ...(keys.some(({ decides }) => decides) ? [] : [voice.words.why.level]),
+    ...(keys.some(({ ahead }) => ahead !== null) ? [] : [voice.words.why.level]),
     ...points.map((line) => pointsSentence(line, sides, voice)),
   ];
 }

@@ -55,18 +55,25 @@ const consequence = fc.oneof(
   fc.record({ kind: fc.constant('earns' as const), points: number(0, 20) }),
 );
 
-const requirement = fc.oneof(
-  fc.record({
-    id,
-    kind: fc.constant('measured' as const),
-    measure: fc.constantFrom(...MEASURES),
-    comparison: fc.constantFrom('exactly' as const, 'at-least' as const, 'at-most' as const),
-    limit: number(0, 1e6),
-    consequence,
-  }),
-  fc.record({ id, kind: fc.constant('judged' as const), text, consequence }),
-  fc.record({ id, kind: fc.constant('only-kinds' as const), kinds: fc.constant([]), consequence }),
-);
+/** `kinds`: ids that the kit has. */
+const requirementOf = (kinds: readonly string[]) =>
+  fc.oneof(
+    fc.record({
+      id,
+      kind: fc.constant('measured' as const),
+      measure: fc.constantFrom(...MEASURES),
+      comparison: fc.constantFrom('exactly' as const, 'at-least' as const, 'at-most' as const),
+      limit: number(0, 1e6),
+      consequence,
+    }),
+    fc.record({ id, kind: fc.constant('judged' as const), text, consequence }),
+    fc.record({
+      id,
+      kind: fc.constant('only-kinds' as const),
+      kinds: fc.subarray([...kinds], { minLength: 1 }),
+      consequence,
+    }),
+  );
 
 const rankingKey = fc.record({
   by: fc.constantFrom('points', ...MEASURES),
@@ -84,56 +91,58 @@ const supply: fc.Arbitrary<NonNullable<Challenge['supply']>> = fc.record({
   dropped: fc.constantFrom('lost-this-turn' as const, 'must-be-fetched' as const, 'carrier-chooses' as const),
 });
 
-export const challenge: fc.Arbitrary<Challenge> = named(fc.record({ id, name: text })).chain((criteria) =>
-  fc.record({
-    id,
-    name: text,
-    kit,
-    gradePreset: fc.constantFrom('grades-2-3' as const, 'grades-4-5' as const, 'grades-6-8' as const),
-    ruler: fc.constantFrom('mm' as const, 'cm' as const, 'quarter-inch' as const),
-    counting: fc.constantFrom('flat-only' as const, 'flat-and-curved-apart' as const, 'all-surfaces' as const),
-    base: fc.constantFrom(
-      'outline-of-pieces-on-table' as const,
-      'contact-patches' as const,
-      'hull-of-contacts' as const,
-    ),
-    gapAllowanceMm: number(0.05, 5),
-    slackMm: number(0, 5),
-    heightCounts: fc.shuffledSubarray(['ruler' as const, 'photo' as const, 'model' as const], { minLength: 1 }),
-    measuringErrorMm: number(0, 10),
-    criteria: fc.constant(criteria),
-    points: named(
-      fc
-        .tuple(
-          fc.record({
-            id,
-            measure: fc.constantFrom(...MEASURES, ...criteria.map((one) => `judged:${one.id}`)),
-            points,
-            per: number(0.1, 1e5),
-            rounding: fc.constantFrom('none' as const, 'down' as const, 'nearest' as const, 'up' as const),
-          }),
-          optional({ capPoints: number(0, 50), floorPoints: number(-50, 0) }),
-        )
-        .map(([row, limits]) => ({ ...row, ...limits })),
-    ),
-    requirements: named(requirement),
-    ranking: fc.record({
-      first: rankingKey,
-      tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }),
+export const challenge: fc.Arbitrary<Challenge> = fc
+  .tuple(named(fc.record({ id, name: text })), kit)
+  .chain(([criteria, ofKit]) =>
+    fc.record({
+      id,
+      name: text,
+      kit: fc.constant(ofKit),
+      gradePreset: fc.constantFrom('grades-2-3' as const, 'grades-4-5' as const, 'grades-6-8' as const),
+      ruler: fc.constantFrom('mm' as const, 'cm' as const, 'quarter-inch' as const),
+      counting: fc.constantFrom('flat-only' as const, 'flat-and-curved-apart' as const, 'all-surfaces' as const),
+      base: fc.constantFrom(
+        'outline-of-pieces-on-table' as const,
+        'contact-patches' as const,
+        'hull-of-contacts' as const,
+      ),
+      gapAllowanceMm: number(0.05, 5),
+      slackMm: number(0, 5),
+      heightCounts: fc.shuffledSubarray(['ruler' as const, 'photo' as const, 'model' as const], { minLength: 1 }),
+      measuringErrorMm: number(0, 10),
+      criteria: fc.constant(criteria),
+      points: named(
+        fc
+          .tuple(
+            fc.record({
+              id,
+              measure: fc.constantFrom(...MEASURES, ...criteria.map((one) => `judged:${one.id}`)),
+              points,
+              per: number(0.1, 1e5),
+              rounding: fc.constantFrom('none' as const, 'down' as const, 'nearest' as const, 'up' as const),
+            }),
+            optional({ capPoints: number(0, 50), floorPoints: number(-50, 0) }),
+          )
+          .map(([row, limits]) => ({ ...row, ...limits })),
+      ),
+      requirements: named(requirementOf(ofKit.kinds.map((kind) => kind.id))),
+      ranking: fc.record({
+        first: rankingKey,
+        tieBreaks: fc.uniqueArray(rankingKey, { selector: (key) => key.by, maxLength: 2 }),
+      }),
+      attemptCounts: fc.constantFrom('best' as const, 'last' as const, 'chosen' as const),
+      fallen: fc.oneof(
+        fc.record({ counts: fc.constant('out' as const) }),
+        fc.record({ counts: fc.constant('points' as const), points }),
+        fc.record({ counts: fc.constant('as-measured' as const) }),
+      ),
+      own: fc.record({
+        pi: fc.constantFrom('3' as const, '3.14' as const, '22/7' as const, 'key' as const),
+        closeShare: number(0, 1),
+        rewards: listOf(fc.record({ measure: fc.constantFrom(...MEASURES), points })),
+      }),
+      supply: fc.option(supply),
+      hidden: fc.subarray([...MEASURES]),
+      labels: listOf(text),
     }),
-    attemptCounts: fc.constantFrom('best' as const, 'last' as const, 'chosen' as const),
-    fallen: fc.oneof(
-      fc.record({ counts: fc.constant('out' as const) }),
-      fc.record({ counts: fc.constant('points' as const), points }),
-      fc.record({ counts: fc.constant('as-measured' as const) }),
-    ),
-    own: fc.record({
-      pi: fc.constantFrom('3' as const, '3.14' as const, '22/7' as const, 'key' as const),
-      closeShare: number(0, 1),
-      rewards: listOf(fc.record({ measure: fc.constantFrom(...MEASURES), points })),
-    }),
-    supply: fc.option(supply),
-    hidden: fc.subarray([...MEASURES]),
-    labels: listOf(text),
-  }),
-);
+  );

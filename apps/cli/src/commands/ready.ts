@@ -15,22 +15,20 @@ import { refiled } from '../refiled.ts';
 import { complain, refuse, tell } from '../speak.ts';
 import { withSolver } from '../with-solver.ts';
 
-/** How many pieces a build may have when nobody says it. */
-const USUAL_PIECES = 5;
-
 export async function ready({ rest, rows, pieces: typed }: Call, words: Words, io: Io): Promise<ExitCode> {
   const { files, names } = filesAndNames(rest);
   const [name, ...more] = names;
   const id = READY_IDS.find((known) => known === name) ?? null;
-  const pieces = typed === null ? USUAL_PIECES : wholeFrom1(typed);
+  const pieces = typed === null ? null : wholeFrom1(typed);
+  const isNoNumber = typed !== null && pieces === null;
   const strange = id === null ? name : more[0];
   const faults = [
     ...(strange === undefined
       ? []
       : [words.say('usage.ready-unknown', { name: strange, known: READY_IDS.join(', ') })]),
-    ...(pieces === null ? [words.say('usage.pieces-unknown', { pieces: typed ?? '' })] : []),
+    ...(isNoNumber ? [words.say('usage.pieces-unknown', { pieces: typed })] : []),
   ];
-  if (faults.length > 0 || pieces === null) {
+  if (faults.length > 0) {
     for (const fault of faults) complain(io, fault);
     return NOT_UNDERSTOOD;
   }
@@ -41,7 +39,8 @@ interface Asked {
   /** null: all of them are listed. */
   readonly id: ReadyId | null;
   readonly files: readonly string[];
-  readonly pieces: number;
+  /** null: as many as are usual for the challenge. */
+  readonly pieces: number | null;
   readonly rows: boolean;
 }
 

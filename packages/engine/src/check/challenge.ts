@@ -75,6 +75,9 @@ function requirementIssues(
           ...outOfRange(requirement.limit, [...path, 'limit'], 0, VALUE_MOST),
         ]
       : []),
+    ...(requirement.kind === 'only-kinds' && requirement.kinds.length === 0
+      ? [{ code: 'kinds-missing' as const, path: [...path, 'kinds'], details: {} }]
+      : []),
     ...(requirement.kind === 'only-kinds'
       ? requirement.kinds.flatMap((kind, k): EngineIssue[] =>
           kinds.has(kind) ? [] : [{ code: 'kind-unknown', path: [...path, 'kinds', k], details: { kind } }],

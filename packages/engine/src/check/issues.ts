@@ -18,6 +18,7 @@ export type EngineIssueCode =
   | 'friction-twice' // details: first, second
   | 'supply-not-played' // details: challenge. Strokes of a supply list where the challenge has no supply game
   | 'supply-missing' // a rule or a row asks for what was earned, and the challenge has no supply game
+  | 'kinds-missing' // a rule on kinds names none that may be used
   | 'own-twice' // details: measure
   | 'stock-exceeded' // details: piece, count, left
   | 'more-than-the-group-has' // details: piece, count, has

@@ -7,10 +7,11 @@ import { day } from '@cairnmark/scoring';
 import { classIssues } from '../check/class-record.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { reportOf } from '../evaluate/report.ts';
+import type { Report } from '../report-types.ts';
 import type { Statics } from '../stability/statics.ts';
 import { countingReports } from '../standings/counting.ts';
 import { standingsOf } from '../standings/standings.ts';
-import type { Challenge, ClassRecord, Group, Report } from '../types.ts';
+import type { Challenge, ClassRecord, Group } from '../types.ts';
 import { warningsOf } from './warnings.ts';
 
 /** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */

@@ -1,9 +1,9 @@
 // What a class should know of its day before it reads the places: points that do not add up to anything, judges who met
 // different groups.
 
-import { MEASURES } from '@cairnmark/geometry';
 import type { DayWarning } from '@cairnmark/scoring';
 import { dayWarnings } from '@cairnmark/scoring';
+import { unitOf } from '../facts/ids.ts';
 import type { Challenge, ClassRecord } from '../types.ts';
 
 export function warningsOf({ challenges, attempts, day }: ClassRecord): readonly DayWarning[] {
@@ -17,7 +17,7 @@ export function warningsOf({ challenges, attempts, day }: ClassRecord): readonly
   return dayWarnings(day, played);
 }
 
-/** Units of the measures that earn points. What is no measure of geometry is a count. */
+/** Units of what earns points. */
 const unitsOf = ({ points }: Challenge): readonly string[] => [
-  ...new Set(points.map(({ measure }) => MEASURES.find(({ id }) => id === measure)?.unit ?? 'count')),
+  ...new Set(points.map(({ measure }) => unitOf(measure))),
 ];

@@ -13,7 +13,8 @@ import {
   STATICS,
 } from '../../../../tests/reference/small-class.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
-import type { Challenge, Group, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge, Group } from '../types.ts';
 import type { Belonging } from './evaluate.ts';
 import { evaluate } from './evaluate.ts';
 

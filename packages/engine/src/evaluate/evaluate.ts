@@ -9,8 +9,9 @@ import { challengeIssues } from '../check/challenge.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { ownSizeIssues } from '../check/kit.ts';
 import { supplyEventIssues } from '../check/supply.ts';
+import type { Report } from '../report-types.ts';
 import type { Statics } from '../stability/statics.ts';
-import type { Attempt, Challenge, Group, Report } from '../types.ts';
+import type { Attempt, Challenge, Group } from '../types.ts';
 import { reportOf } from './report.ts';
 
 /** Where an attempt belongs. `events`: the strokes of all supply lists of the challenge; none without a supply game. */

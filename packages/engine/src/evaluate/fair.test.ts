@@ -21,6 +21,7 @@ import { standings } from '../standings/standings.ts';
 import type { Attempt, Challenge } from '../types.ts';
 import { changesSince } from '../why/changes.ts';
 import { compareReports } from '../why/compare.ts';
+import { evaluate } from './evaluate.ts';
 
 const TERNS = [group('terns')];
 const FELL = { state: { kind: 'fell', afterSeconds: 7 } } as const;
@@ -75,6 +76,13 @@ describe('pieces', () => {
     expect(reportOn(attempt(), only(['slab'])).requirements[0]?.breaches).toEqual([
       { kind: 'cube', used: 1, allowed: 0 },
     ]);
+  });
+  it('a rule on kinds that names none is refused', () => {
+    const belonging = { challenge: only([]), group: group('terns'), events: [] };
+    expect(evaluate(attempt(), belonging, STATICS)).toMatchObject({
+      ok: false,
+      issues: [{ code: 'kinds-missing', path: ['challenge', 'requirements', 0, 'kinds'] }],
+    });
   });
   it('are counted in full sets', () => {
     expect(valueOf(attempt({ layout: laid('slab', 'cube', 'slab') }), 'full-sets')).toBe(1);
@@ -131,8 +139,8 @@ describe('what separates two builds', () => {
     const read = (heightMm: number, kept: boolean) =>
       reportOn(attempt({ observed: { heightReadingsMm: [heightMm] }, answers: { tape: { kept } } }), ranked);
     expect(compareReports(read(80, true), read(91, false), ranked)).toEqual([
-      { kind: 'key', by: 'pieces', first: 2, second: 2, ahead: null, decides: false, withinError: false },
-      { kind: 'key', by: 'height', first: 80, second: 91, ahead: 'second', decides: true, withinError: false },
+      { kind: 'key', by: 'pieces', first: 2, second: 2, ahead: null, withinError: false },
+      { kind: 'key', by: 'height', first: 80, second: 91, ahead: 'second', withinError: false },
       { kind: 'row', row: 'tall-row', measure: 'height', first: 16, second: 18 },
       { kind: 'requirement', requirement: 'tape', verdicts: ['kept', 'broken'], first: 0, second: -5 },
       { kind: 'total', first: 16, second: 13 },

@@ -12,10 +12,11 @@ import { kindFacts, stockBreaches, usedByKind } from '../facts/pieces.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
 import { stoodFact, tiltFact } from '../facts/seen.ts';
 import { ownLines } from '../own/own-lines.ts';
+import type { Report } from '../report-types.ts';
 import { stabilityQuestion } from '../stability/question.ts';
 import type { Statics } from '../stability/statics.ts';
 import { supplyFacts, supplyOf } from '../supply/supply-facts.ts';
-import type { Attempt, AttemptState, Challenge, Group, Report } from '../types.ts';
+import type { Attempt, AttemptState, Challenge, Group } from '../types.ts';
 import { ENGINE_VERSION } from '../version.ts';
 import { measure } from './measure.ts';
 

@@ -1,7 +1,8 @@
 // A fact of a report: the value that counts and where it came from, with predicted, observed and decided side by side.
 
 import type { Fact, Unit } from '@cairnmark/geometry';
-import type { Attempt, Decision, FactSource, ReportedFact } from '../types.ts';
+import type { FactSource, ReportedFact } from '../report-types.ts';
+import type { Attempt, Decision } from '../types.ts';
 
 /** A value that counts unless a person decides otherwise. */
 export interface Counted {

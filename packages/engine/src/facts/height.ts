@@ -2,7 +2,8 @@
 // them counts. mm.
 
 import { rulerOf } from '@cairnmark/geometry';
-import type { Challenge, HeightSource, Observed, ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
+import type { Challenge, HeightSource, Observed } from '../types.ts';
 import type { Counted } from './fact.ts';
 
 export type ObservedValue = NonNullable<ReportedFact['observed']>;

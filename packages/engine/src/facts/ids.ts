@@ -1,6 +1,7 @@
 // The names of facts: the measures of geometry; how long it stood, the tilt it stands to, full sets of pieces; `kind:`
 // with the id of a kind of piece, `judged:` with that of a criterion, `earned:` with what a supply counts.
 
+import type { Unit } from '@cairnmark/geometry';
 import { MEASURES } from '@cairnmark/geometry';
 import { SUPPLY_FACT_IDS } from '@cairnmark/scoring';
 import type { Challenge } from '../types.ts';
@@ -16,6 +17,15 @@ export const SETS_ID = 'full-sets';
 
 export const kindFactId = (kind: string): string => `kind:${kind}`;
 export const judgedFactId = (criterion: string): string => `judged:${criterion}`;
+
+/** The unit of a fact or of the points. What was not measured with a ruler, a clock or a slope is a count. */
+export const unitOf = (id: string): Unit => UNITS.get(id) ?? 'count';
+
+const UNITS: ReadonlyMap<string, Unit> = new Map<string, Unit>([
+  ...MEASURES.map(({ id, unit }): [string, Unit] => [id, unit]),
+  [STOOD_ID, 's'],
+  [TILT_ID, 'rad'],
+]);
 
 /** What a person may decide: everything that is read or worked out, nothing that is listed or judged. */
 export const DECIDABLE: ReadonlySet<string> = new Set([...MEASURES.map(({ id }) => id), STOOD_ID, TILT_ID]);

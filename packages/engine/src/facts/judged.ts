@@ -1,6 +1,7 @@
 // What judges marked from 0 to 4: for every criterion the mean of the marks given.
 
-import type { Criterion, Mark, ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
+import type { Criterion, Mark } from '../types.ts';
 import { plainFact } from './fact.ts';
 import { judgedFactId } from './ids.ts';
 

@@ -1,7 +1,8 @@
 // The measures of a build as a report holds them. Of all of them only the height is observed; any may be decided.
 
 import type { Fact } from '@cairnmark/geometry';
-import type { Attempt, Challenge, Group, ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
+import type { Attempt, Challenge, Group } from '../types.ts';
 import type { Counted } from './fact.ts';
 import { reportedFact } from './fact.ts';
 import { countedHeight, observedHeight } from './height.ts';
@@ -34,8 +35,8 @@ function named(
   { id: group, measured }: Group,
 ): Readonly<Record<string, number>> {
   const nameOf = (reading: string): string => {
-    const [kind = '', size] = reading.split('/');
-    if (size === undefined || kind === 'outline') return `${attempt}:${reading}`;
+    if (!reading.includes('/')) return `${attempt}:${reading}`;
+    const [kind = ''] = reading.split('/');
     return Object.hasOwn(measured, kind) ? `${group}:${reading}` : reading;
   };
   return Object.fromEntries(Object.entries(errors).map(([reading, error]) => [nameOf(reading), error]));

@@ -2,7 +2,8 @@
 
 import type { Layout } from '@cairnmark/geometry';
 import type { Pieces } from '@cairnmark/scoring';
-import type { Kit, ReportedFact, StockBreach } from '../types.ts';
+import type { ReportedFact, StockBreach } from '../report-types.ts';
+import type { Kit } from '../types.ts';
 import { plainFact } from './fact.ts';
 import { kindFactId, SETS_ID } from './ids.ts';
 

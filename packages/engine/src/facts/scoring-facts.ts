@@ -1,5 +1,5 @@
 import type { Facts } from '@cairnmark/scoring';
-import type { ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
 
 /** The facts of a report as scoring asks for them: the value that counts, with unit and tolerance. */
 export function scoringFacts(facts: readonly ReportedFact[]): Facts {

@@ -1,7 +1,8 @@
 // What was seen or worked out of the standing of a build: for how many seconds it stood, and the tilt it stands to.
 
 import type { Stability } from '@cairnmark/geometry';
-import type { Attempt, ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
+import type { Attempt } from '../types.ts';
 import { reportedFact } from './fact.ts';
 import { STOOD_ID, TILT_ID } from './ids.ts';
 

@@ -3,7 +3,7 @@
 
 import type { Expr } from '@cairnmark/geometry';
 import { rewritten, sum } from '@cairnmark/geometry';
-import type { Slip } from '../types.ts';
+import type { Slip } from '../report-types.ts';
 import type { SlipValue } from './slips.ts';
 import type { Term, Worked } from './working-tree.ts';
 import { edited, isKnown, isWorked, worth } from './working-tree.ts';

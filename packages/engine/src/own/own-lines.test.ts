@@ -4,7 +4,8 @@ import type { Fact, MeasureId } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { box, factsOf, kit, laid, PLAIN, put } from '../../../../tests/reference/measured-builds.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
-import type { OwnLine, OwnRule } from '../types.ts';
+import type { OwnLine } from '../report-types.ts';
+import type { OwnRule } from '../types.ts';
 import { ownLines } from './own-lines.ts';
 import { piOf } from './pi.ts';
 

@@ -2,7 +2,8 @@
 // own pi. mm, mm2, mm3, counts.
 
 import type { Fact } from '@cairnmark/geometry';
-import type { OwnLine, OwnResult, OwnRule } from '../types.ts';
+import type { OwnLine } from '../report-types.ts';
+import type { OwnResult, OwnRule } from '../types.ts';
 import { piOf } from './pi.ts';
 import { slipOf } from './slips.ts';
 import { treeOf } from './tree-of-fact.ts';

@@ -3,7 +3,7 @@
 
 import type { Expr, Fact } from '@cairnmark/geometry';
 import { rewritten } from '@cairnmark/geometry';
-import type { Slip } from '../types.ts';
+import type { Slip } from '../report-types.ts';
 import type { Slants } from './slants.ts';
 import { isSlant, slantsOf } from './slants.ts';
 import type { SlipValue } from './slips.ts';

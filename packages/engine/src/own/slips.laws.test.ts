@@ -6,7 +6,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { box, factsOf, kit, laid, PLAIN, put } from '../../../../tests/reference/measured-builds.ts';
 import { share } from '../../../../tests/tools/share.ts';
-import type { ClassPi, OwnLine, OwnRule, Slip } from '../types.ts';
+import type { OwnLine, Slip } from '../report-types.ts';
+import type { ClassPi, OwnRule } from '../types.ts';
 import { ownLines } from './own-lines.ts';
 
 const SEED = 20_261_126;

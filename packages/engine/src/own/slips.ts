@@ -2,7 +2,8 @@
 // two different slips do, or none, nothing is said.
 
 import type { Fact, MeasuredFact, Unit } from '@cairnmark/geometry';
-import type { ClassPi, Slip } from '../types.ts';
+import type { Slip } from '../report-types.ts';
+import type { ClassPi } from '../types.ts';
 import { buildSlips } from './build-slips.ts';
 import { otherPis, piOf } from './pi.ts';
 import { pieceSlips } from './piece-slips.ts';

@@ -18,11 +18,11 @@ export const READY_IDS = [
 ] as const;
 export type ReadyId = (typeof READY_IDS)[number];
 
-/** `pieces`: how many a build may have, where the challenge counts them. */
-export function readyChallenge(id: ReadyId, name: string, kit: Kit, pieces: number): Challenge {
-  const { grade, labels, plan } = READY[id];
+/** `pieces`: how many a build may have, where the challenge counts them; null: as many as are usual for it. */
+export function readyChallenge(id: ReadyId, name: string, kit: Kit, pieces: number | null): Challenge {
+  const { grade, labels, usualPieces, plan } = READY[id];
   const { ruler, pi, hidden } = presetOf(grade);
-  const { first, tieBreaks = [], points = [], requirements = [] } = plan(pieces, rulerOf(ruler).stepMm);
+  const { first, tieBreaks = [], points = [], requirements = [] } = plan(pieces ?? usualPieces, rulerOf(ruler).stepMm);
   const asked = new Set([first.by, ...tieBreaks.map(({ by }) => by), ...points.map(({ measure }) => measure)]);
   return {
     id,
@@ -64,22 +64,28 @@ interface Plan {
 interface Ready {
   readonly grade: GradePreset;
   readonly labels: readonly string[];
+  readonly usualPieces: number;
   readonly plan: (pieces: number, stepMm: number) => Plan;
 }
 
 /** rad. 15 degrees: a ramp of 27 cm over a metre. */
 const RAMP_RAD = (15 * Math.PI) / 180;
 const MM2_PER_CM2 = 100;
+/** A tower of five is quickly built; a wall round a courtyard takes a dozen and a few. Common practice, no source. */
+const TOWER_PIECES = 5;
+const FORT_PIECES = 16;
 
 const READY: Readonly<Record<ReadyId, Ready>> = {
   tallest: {
     grade: 'grades-2-3',
     labels: ['2.MD.A.1', '2.MD.D.9', 'K-2-ETS1-3'],
+    usualPieces: TOWER_PIECES,
     plan: (pieces, stepMm) => ({ first: highest(stepMm), requirements: [pieceLimit('exactly', pieces)] }),
   },
   'tallest-on-smallest-base': {
     grade: 'grades-4-5',
     labels: ['3.MD.C.7', '4.MD.A.3', '3-5-ETS1-2'],
+    usualPieces: TOWER_PIECES,
     plan: (pieces, stepMm) => ({
       first: { by: 'height-to-width', better: 'more', roundTo: 0.1 },
       tieBreaks: [highest(stepMm), { by: 'base-area', better: 'less', roundTo: MM2_PER_CM2 }],
@@ -89,6 +95,7 @@ const READY: Readonly<Record<ReadyId, Ready>> = {
   'largest-courtyard': {
     grade: 'grades-4-5',
     labels: ['3.MD.C.7', '3.MD.D.8', '3-5-ETS1-2'],
+    usualPieces: FORT_PIECES,
     plan: (pieces) => ({
       first: { by: 'courtyard-area', better: 'more', roundTo: MM2_PER_CM2 },
       tieBreaks: [{ by: 'pieces', better: 'less', roundTo: 1 }],
@@ -98,6 +105,7 @@ const READY: Readonly<Record<ReadyId, Ready>> = {
   'most-volume-for-paper': {
     grade: 'grades-6-8',
     labels: ['6.G.A.4', '7.G.B.6', '8.G.C.9'],
+    usualPieces: TOWER_PIECES,
     plan: (pieces) => ({
       first: { by: 'volume-per-paper', better: 'more', roundTo: 0.01 },
       tieBreaks: [{ by: 'volume', better: 'more', roundTo: 1000 }],
@@ -107,6 +115,7 @@ const READY: Readonly<Record<ReadyId, Ready>> = {
   'tallest-that-stands-a-tilt': {
     grade: 'grades-6-8',
     labels: ['MS-ETS1-1', 'MS-ETS1-3'],
+    usualPieces: TOWER_PIECES,
     plan: (pieces, stepMm) => ({
       first: highest(stepMm),
       requirements: [
@@ -125,6 +134,7 @@ const READY: Readonly<Record<ReadyId, Ready>> = {
   'one-of-every-kind': {
     grade: 'grades-2-3',
     labels: ['2.G.A.1', 'K-2-ETS1-2'],
+    usualPieces: TOWER_PIECES,
     plan: (_, stepMm) => ({
       first: { by: 'points', better: 'more', roundTo: 1 },
       tieBreaks: [highest(stepMm)],

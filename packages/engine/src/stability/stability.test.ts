@@ -18,7 +18,8 @@ import {
 import { expectNear } from '../../../../tests/tools/within.ts';
 import { scoreClass } from '../class/score-class.ts';
 import { evaluate } from '../evaluate/evaluate.ts';
-import type { Challenge, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge } from '../types.ts';
 import { needsSolver, someNeedSolver } from './statics.ts';
 
 const at = (kind: string, xMm: number, more: Partial<LaidPiece> = {}): LaidPiece => ({

@@ -2,7 +2,7 @@
 
 import type { LinearSolver, WorkLimits } from '@cairnmark/geometry';
 import type { ClassScore } from '../class/score-class.ts';
-import type { Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
 
 export interface Statics {
   /** null: none is loaded. Towers and small builds are judged without; others say that they need one. */

@@ -3,7 +3,8 @@
 
 import { leaders } from '@cairnmark/scoring';
 import { secondsOf } from '../instant.ts';
-import type { Challenge, Group, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge, Group } from '../types.ts';
 import { entryOf } from './entry.ts';
 import { outReason } from './out.ts';
 

@@ -4,7 +4,8 @@ import type { Entry } from '@cairnmark/scoring';
 import { pointsErrors } from '@cairnmark/scoring';
 import { POINTS_ID } from '../facts/ids.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
-import type { Challenge, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge } from '../types.ts';
 import { outReason } from './out.ts';
 
 /** `name`: what the entry is called in the standings, a group or an attempt. */

@@ -2,7 +2,8 @@
 
 import type { OutReason } from '@cairnmark/scoring';
 import { POINTS_ID } from '../facts/ids.ts';
-import type { Challenge, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge } from '../types.ts';
 
 /** null: nothing keeps it out, as far as the report alone can tell (the ranking may still miss a measure). */
 export function outReason(report: Report, challenge: Challenge): OutReason | null {

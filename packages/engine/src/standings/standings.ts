@@ -2,7 +2,8 @@
 
 import type { Entry, Standing } from '@cairnmark/scoring';
 import { rank } from '@cairnmark/scoring';
-import type { Challenge, Group, Report } from '../types.ts';
+import type { Report } from '../report-types.ts';
+import type { Challenge, Group } from '../types.ts';
 import { countingReports } from './counting.ts';
 import { entryOf } from './entry.ts';
 

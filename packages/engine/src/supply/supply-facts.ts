@@ -5,7 +5,8 @@ import type { Supply, SupplyEvent } from '@cairnmark/scoring';
 import { supplies, supplyFactValues } from '@cairnmark/scoring';
 import { kindsOf } from '../evaluate/kinds.ts';
 import { plainFact } from '../facts/fact.ts';
-import type { Challenge, Group, KindOfPiece, ReportedFact } from '../types.ts';
+import type { ReportedFact } from '../report-types.ts';
+import type { Challenge, Group, KindOfPiece } from '../types.ts';
 
 /** null where the challenge has no supply game. A group without any stroke has earned nothing. */
 export function supplyOf(events: readonly SupplyEvent[], challenge: Challenge, group: Group): Supply | null {

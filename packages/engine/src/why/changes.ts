@@ -1,6 +1,6 @@
 // What changed between two attempts of a group: the facts whose counting value is another one, and the pieces.
 
-import type { Report, ReportedFact } from '../types.ts';
+import type { Report, ReportedFact } from '../report-types.ts';
 
 export interface Change {
   readonly fact: string;

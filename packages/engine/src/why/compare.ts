@@ -3,21 +3,21 @@
 
 import type { Consequence, Verdict } from '@cairnmark/scoring';
 import { exactSum, rank } from '@cairnmark/scoring';
+import type { Report } from '../report-types.ts';
 import { entryOf } from '../standings/entry.ts';
-import type { Challenge, Report } from '../types.ts';
+import type { Challenge } from '../types.ts';
 
 /** The first of two, the second, or neither. */
 export type Ahead = 'first' | 'second' | null;
 
 export type WhyLine =
-  /** A measure of the ranking, rounded as the ranking rounds; `decides`: the places differ by this one. */
+  /** A measure of the ranking, rounded as the ranking rounds */
   | {
       readonly kind: 'key';
       readonly by: string;
       readonly first: number | null;
       readonly second: number | null;
       readonly ahead: Ahead;
-      readonly decides: boolean;
       readonly withinError: boolean;
     }
   /** A row of the points table. */
@@ -63,7 +63,6 @@ function keyLines(first: Report, second: Report, challenge: Challenge): readonly
       first: value(one),
       second: value(two),
       ahead,
-      decides: ahead !== null,
       withinError,
     });
     if (ahead !== null) break;

@@ -55,7 +55,12 @@ const requirement = z.discriminatedUnion('kind', [
     consequence,
   }),
   z.strictObject({ id, kind: z.literal('judged'), text, consequence }),
-  z.strictObject({ id, kind: z.literal('only-kinds'), kinds: listOf(id, KINDS_MOST), consequence }),
+  z.strictObject({
+    id,
+    kind: z.literal('only-kinds'),
+    kinds: listOf(id, KINDS_MOST).check(z.minLength(1)),
+    consequence,
+  }),
   z.strictObject({ id, kind: z.literal('only-earned'), consequence }),
 ]);
 

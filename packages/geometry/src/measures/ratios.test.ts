@@ -175,9 +175,9 @@ describe('errors by reading', () => {
       kit({}),
       PLAIN,
     );
-    expect(Object.keys(measuredFact(facts, 'height').errors)).toEqual(['height']);
+    expect(Object.keys(measuredFact(facts, 'height').errors)).toEqual(['traced:height']);
     const { errors } = measuredFact(facts, 'footprint-perimeter');
-    expect(Object.keys(errors)).toEqual(['outline/0', 'outline/1']);
-    expectNear(errors['outline/1']!, 2 * U * 2 * PI, SLOPES);
+    expect(Object.keys(errors)).toEqual(['traced:0', 'traced:1']);
+    expectNear(errors['traced:1']!, 2 * U * 2 * PI, SLOPES);
   });
 });

@@ -13,7 +13,7 @@ import { linksOf } from './in-touch.ts';
 import { laidSizeReading, sizeId, withResized } from './size-reading.ts';
 
 export interface Reading {
-  /** `kind/size`, `height` or `outline/index`. */
+  /** `kind/size`, or `traced:height` and `traced:` with the index of an outline. */
   readonly id: string;
   /** How far to nudge it, mm: so little that what touches goes on touching and nothing else does. */
   readonly nudgeMm: number;
@@ -52,11 +52,11 @@ function traceReadings({ layout, solids }: Build): readonly Reading[] {
   const { outlines, heightMm } = layout;
   const as = (changed: Layout): Build => ({ layout: changed, solids });
   const edges = outlines.map((_, index) =>
-    plainReading(`outline/${index}`, (byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
+    plainReading(`traced:${index}`, (byMm) => as({ ...layout, outlines: withGrown(outlines, index, byMm) })),
   );
   return heightMm === undefined
     ? edges
-    : [...edges, plainReading('height', (byMm) => as({ ...layout, heightMm: heightMm + byMm }))];
+    : [...edges, plainReading('traced:height', (byMm) => as({ ...layout, heightMm: heightMm + byMm }))];
 }
 
 function withGrown(outlines: readonly TracedOutline[], index: number, byMm: number): readonly TracedOutline[] {

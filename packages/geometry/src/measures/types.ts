@@ -71,7 +71,7 @@ export interface MeasuredFact {
   readonly unit: Unit;
   /** Expanded uncertainty, twice the standard one (about 95 %), from the ruler's resolution; 0 for counts. */
   readonly tolerance: number;
-  /** The parts of it by reading, signed: `kind/size`, `height` or `outline/index`. Their root sum square is the tolerance. */
+  /** The parts of it by reading, signed: `kind/size`, or `traced:` and what was traced. Their root sum square is the tolerance. */
   readonly errors: Readonly<Record<string, number>>;
   readonly working: Working;
 }

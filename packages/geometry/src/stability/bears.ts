@@ -1,10 +1,8 @@
 // Whether a build stands at all, and whether it bears a given tilt in every direction: cheaper than its exact margin,
 // and without a solver. For trying many layouts.
 
-import { STILL } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
-import { frictionCone } from './cone.ts';
-import { firstMotion } from './first-motion.ts';
+import { bearsAllRound } from './all-round.ts';
 import { judge } from './judge.ts';
 import type { WorkLimits } from './margin.ts';
 import { jointsOfTree } from './recursion.ts';
@@ -22,19 +20,7 @@ export function standsLevel(problem: StaticProblem, limits: WorkLimits): boolean
 export function bearsTilt(problem: StaticProblem, tiltRad: number, first: Vec2, limits: WorkLimits): boolean | null {
   if (jointsOfTree(problem) !== null) return (judge(problem, null, limits).standsTo?.push ?? -1) >= Math.tan(tiltRad);
   const push = Math.tan(tiltRad) / Math.cos(Math.PI / DIRECTIONS);
-  const start = Math.atan2(first[1], first[0]);
-  for (let k = 0; k < DIRECTIONS; k += 1) {
-    const angle = start + (2 * Math.PI * k) / DIRECTIONS;
-    const motion = firstMotion(
-      problem,
-      frictionCone(angle),
-      [push * Math.cos(angle), push * Math.sin(angle)],
-      limits.pivots,
-    );
-    if (motion === null) return null;
-    if (motion.worst > STILL) return false;
-  }
-  return true;
+  return bearsAllRound(problem, push, DIRECTIONS, first, limits);
 }
 
 const DIRECTIONS = 32;

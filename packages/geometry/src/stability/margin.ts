@@ -5,18 +5,9 @@
 
 import type { Vec2 } from '../kernel/vec.ts';
 import { dot2 } from '../kernel/vec.ts';
-import type { Side } from './inner-polygon.ts';
 import { nearestSide } from './inner-polygon.ts';
 import type { LinearModel, LinearSession, LinearSolver } from './linear-solver.ts';
 import type { Margin } from './types.ts';
-
-/** When to stop looking closer. */
-export interface Enough {
-  /** A build that bears this push all round is not looked at any closer. */
-  readonly push: number;
-  /** An edge counts as a true edge when the region reaches no further past it than this share of its distance. */
-  readonly gain: number;
-}
 
 /** No unit (a share of gravity): the gain that is always enough, what the solvers' rounding leaves. */
 const LEAST_GAIN = 1e-9;
@@ -31,35 +22,34 @@ export interface WorkLimits {
   readonly trials: number;
 }
 
-/** 'enough': it bears at least the push that was asked for. */
 export type MarginAnswer =
   | { readonly kind: 'margin'; readonly margin: Margin }
-  | { readonly kind: 'enough' }
   | { readonly kind: 'falls' }
   | { readonly kind: 'not-decided' };
 
 /**
- * The least push in any direction. `model`: the last two columns are the free pushes along x and along y. `corners`: pushes
- * that are known to be borne, from which the search sets out when they span a polygon; those that it finds are added.
+ * The least push in any direction. `model`: the last two columns are the free pushes along x and along y. `gain`: an edge
+ * counts as a true one when the region reaches no further past it than this share of its distance; 0: to the last edge.
+ * `corners`: pushes that are known to be borne, from which the search sets out when they span a polygon; those that it
+ * finds are added.
  */
 export function leastPush(
   model: LinearModel,
   solver: LinearSolver,
   limits: WorkLimits,
-  enough: Enough,
-  corners: Vec2[] = [],
+  gain: number,
+  corners: Vec2[],
 ): MarginAnswer {
   const session = solver.open(model);
   try {
     const first = nearestSide(corners).ofPolygon ? [] : FIRST;
     for (let solves = 0; solves < limits.solves; solves += 1) {
       const side = nearestSide(corners);
-      if (side.ofPolygon && side.distance >= enough.push) return { kind: 'enough' };
       const normal = first[solves] ?? side.normal;
       const point = furthest(session, model, normal, limits.pivots);
       if (point === 'infeasible') return { kind: 'falls' };
       if (point === 'limit') return { kind: 'not-decided' };
-      if (solves >= first.length && dot2(point, normal) <= side.distance + gainFor(enough, side)) {
+      if (solves >= first.length && dot2(point, normal) <= side.distance + Math.max(LEAST_GAIN, gain * side.distance)) {
         if (side.distance < -LEAST_GAIN) return { kind: 'falls' };
         return { kind: 'margin', margin: { push: Math.max(0, side.distance), direction: normal } };
       }
@@ -106,8 +96,6 @@ const FIRST: readonly Vec2[] = [
   [-1, 0],
   [0, -1],
 ];
-
-const gainFor = ({ gain }: Enough, { distance }: Side): number => Math.max(LEAST_GAIN, gain * distance);
 
 /** The corner of the region furthest along `normal`. */
 function furthest(

@@ -6,7 +6,7 @@ import type { Vec2 } from '../kernel/vec.ts';
 import { bearsAllRound } from './all-round.ts';
 import { frictionCone } from './cone.ts';
 import type { LinearSolver } from './linear-solver.ts';
-import type { Enough, WorkLimits } from './margin.ts';
+import type { WorkLimits } from './margin.ts';
 import { leastPush, marginOf, pushTowards, smaller } from './margin.ts';
 import { grippingModel, PLAN, pushModel } from './push-models.ts';
 import { leastOnRoundCones } from './round-cones.ts';
@@ -45,7 +45,7 @@ export function marginTowards(
 }
 
 /** To the last edge of the region. */
-const EXACTLY: Enough = { push: Number.POSITIVE_INFINITY, gain: 0 };
+const EXACTLY = 0;
 
 /**
  * The smaller of tipping and sliding, unless the build wedges itself apart earlier. Many builds bear that much all round;

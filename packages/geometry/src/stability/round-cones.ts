@@ -6,7 +6,7 @@ import { CONE_EDGES } from '../kernel/tolerance.ts';
 import type { Vec2 } from '../kernel/vec.ts';
 import { frictionCone } from './cone.ts';
 import type { LinearModel, LinearSolver } from './linear-solver.ts';
-import type { Enough, WorkLimits } from './margin.ts';
+import type { WorkLimits } from './margin.ts';
 import { leastPush, marginOf, pushTowards } from './margin.ts';
 import { PLAN, pushModel } from './push-models.ts';
 import type { Margin, StaticProblem } from './types.ts';
@@ -28,4 +28,4 @@ export function leastOnRoundCones(
 }
 
 /** To what cones of CONE_EDGES can say of a round region. */
-const NEARLY: Enough = { push: Number.POSITIVE_INFINITY, gain: 1 - Math.cos(Math.PI / CONE_EDGES) };
+const NEARLY = 1 - Math.cos(Math.PI / CONE_EDGES);

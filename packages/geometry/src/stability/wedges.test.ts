@@ -92,7 +92,7 @@ it(`friction is that of the round cone within 0.1 degrees on seeded rows of unli
     // Cones of 96 edges hold 0.9995 of the round one.
     const cone = { edges: 96, turnRad: 0 };
     const model = { matrix: withPushes(contactColumns(problem, cone), PLAN), right: weights(problem, [0, 0]), free: 2 };
-    const fine = leastPush(model, HIGHS, { ...LIMITS, solves: 400 }, { push: Number.POSITIVE_INFINITY, gain: 5e-4 });
+    const fine = leastPush(model, HIGHS, { ...LIMITS, solves: 400 }, 5e-4, []);
     const push = fine.kind === 'margin' ? fine.margin.push : 0;
     expectNear(Math.atan(standsTo!.push), Math.atan(push), { absolute: ROUND_RAD }, `row ${k}`);
     seen[standsTo!.push < Math.min(tips!.push, slides!.push) ? 'earlier' : 'other'] += 1;

@@ -27,9 +27,10 @@ export function leastWithoutThrust(
   borne: Vec2[],
 ): Margin | null {
   if (problem.patches.some(({ normal }) => normal[2] < LEVEL_NORMAL)) return null;
-  const everywhere = { push: Number.POSITIVE_INFINITY, gain: 0 };
-  return marginOf(leastPush(leverModel(problem), solver, limits, everywhere, borne));
+  return marginOf(leastPush(leverModel(problem), solver, limits, TO_THE_LAST_EDGE, borne));
 }
+
+const TO_THE_LAST_EDGE = 0;
 
 /** The region of pushes for the levers of the level table. */
 function leverModel(problem: StaticProblem): LinearModel {

@@ -1,6 +1,6 @@
 // What a supply is worth, as numbers that rows of a points table and rules may ask for.
 
-import type { Supply } from '../types.ts';
+import type { Supply } from './types.ts';
 
 /** The names of these numbers; all are counts, but for the points of the penalties. */
 export const SUPPLY_FACT_IDS = [

@@ -1,8 +1,8 @@
 // Strokes that cannot be true: the class handed out what it no longer had, or a group gave away what it never got. A stroke
 // that went too far is told and then left out, so that those after it are looked at as if it had been taken back.
 
-import type { SupplyEvent, SupplyIssue } from '../types.ts';
 import { apply, changeOfGroup, changeOfStock } from './strokes.ts';
+import type { SupplyEvent, SupplyIssue } from './types.ts';
 
 /** In the order of the events; `event` is the place in the list as handed in, strokes taken back included. */
 export function supplyIssues(events: readonly SupplyEvent[], stock: Readonly<Record<string, number>>): SupplyIssue[] {

@@ -3,10 +3,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { share } from '../../../../tests/tools/share.ts';
-import type { SupplyEvent } from '../types.ts';
 import { supplyIssues } from './issues.ts';
 import { stockLeft } from './stock.ts';
 import { supplies } from './supplies.ts';
+import type { SupplyEvent } from './types.ts';
 
 const runs = share(10_000, 500);
 const STOCK = { cube: 7, drum: 5, cone: 3 };

@@ -1,6 +1,6 @@
 // When a supply game ends.
 
-import type { SupplyRule } from '../types.ts';
+import type { SupplyRule } from './types.ts';
 
 /** `played`: so far. `left`: pieces that the class has left, by kind id. The last second or turn itself ends the game. */
 export function isOver(

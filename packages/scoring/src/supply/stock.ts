@@ -1,7 +1,7 @@
 // What the class has left to hand out.
 
-import type { SupplyEvent } from '../types.ts';
 import { apply, changeOfStock, strokes } from './strokes.ts';
+import type { SupplyEvent } from './types.ts';
 
 /** Pieces by kind id: the stock, less what all groups earned, and what they returned. */
 export function stockLeft(

@@ -1,7 +1,7 @@
 // What one stroke on a supply list does: to the pieces of its group, and to the stock of the class. Pieces only move
 // between the two, or are lost: earned less returned is what the stock gave away.
 
-import type { SupplyEvent } from '../types.ts';
+import type { SupplyEvent } from './types.ts';
 
 /** Pieces by which a number of one kind changes. */
 export type Change = readonly [kind: string, count: number];

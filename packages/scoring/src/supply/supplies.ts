@@ -3,8 +3,8 @@
 
 import { byId } from '../ranking/places.ts';
 import { exactSum } from '../rounding/sum.ts';
-import type { Supply, SupplyEvent } from '../types.ts';
 import { apply, changeOfGroup, strokes } from './strokes.ts';
+import type { Supply, SupplyEvent } from './types.ts';
 
 /**
  * One supply a group with a stroke that was not taken back, by group id. Every kind of `stock` is listed, in its order,

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { Supply, SupplyEvent, SupplyRule } from '../types.ts';
 import { SUPPLY_FACT_IDS, supplyFactValues } from './facts.ts';
 import { supplyIssues } from './issues.ts';
 import { isOver } from './over.ts';
 import { stockLeft } from './stock.ts';
 import { supplies } from './supplies.ts';
+import type { Supply, SupplyEvent, SupplyRule } from './types.ts';
 
 const STOCK = { cube: 7, drum: 5, cone: 3 };
 

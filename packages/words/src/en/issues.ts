@@ -78,6 +78,7 @@ export const issues = {
     'At the challenge "{challenge}" pieces are not earned in a game. Set the rules of the game, or take this list out.',
   'supply-missing':
     'This asks for what was earned, but pieces are not earned in a game here. Set the rules of the game, or take this out.',
+  'kinds-missing': 'This rule names no kind that may be used. Name at least one, or take the rule out.',
   'own-twice': 'The result "{measure}" stands here twice. Keep one of the two.',
   'stock-exceeded': 'This hands out {count} of "{piece}"; left in the stock: {left}. Check the number.',
   'more-than-the-group-has': 'This takes away {count} of "{piece}", but the group has only {has}. Check the number.',

@@ -74,6 +74,7 @@ export const issues: IssueTexts = {
     'En el reto "{challenge}" no se ganan piezas en un juego. Pon las reglas del juego o quita esta lista.',
   'supply-missing':
     'Esto pregunta por lo ganado, pero aquí no se ganan piezas en un juego. Pon las reglas del juego o quítalo.',
+  'kinds-missing': 'Esta regla no nombra ningún tipo que se pueda usar. Nombra al menos uno o quita la regla.',
   'own-twice': 'El resultado "{measure}" está aquí dos veces. Deja solo uno.',
   'stock-exceeded': 'Esto reparte {count} de "{piece}"; quedan por repartir: {left}. Revisa el número.',
   'more-than-the-group-has': 'Esto quita {count} de "{piece}", pero el grupo solo tiene {has}. Revisa el número.',
