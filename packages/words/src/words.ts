@@ -12,14 +12,12 @@ import { english } from './en/index.ts';
 import { spanish } from './es/index.ts';
 import { issueSentence, placeText } from './issue.ts';
 import type { CautionTexts, CountedThing, NameTables } from './keys.ts';
+import type { Language } from './language.ts';
 import { trimmed } from './numbers.ts';
 import type { Reader } from './reader.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 import { gameSentences } from './supplies.ts';
-
-export type Language = 'en' | 'es';
-export const LANGUAGES: readonly Language[] = ['en', 'es'];
 
 type CommandKey = keyof EnglishCommands;
 

@@ -1,0 +1,38 @@
+// The screens and their addresses. Addresses stand behind a #, so that any web host and a USB stick serve the app.
+
+import { lazy, Suspense, useEffect } from 'react';
+import { Route, Router, Switch } from 'wouter';
+import { useHashLocation } from 'wouter/use-hash-location';
+import { Start } from '../screens/start/start.tsx';
+import { useSession } from '../store/use-session.ts';
+import { Frame } from './frame.tsx';
+import { useKeptClass } from './use-kept-class.ts';
+import { useScreenWords } from './use-words.ts';
+
+const Build = lazy(() => import('../screens/build/build.tsx'));
+const ScoreCard = lazy(() => import('../screens/score/score-card.tsx'));
+const Board = lazy(() => import('../screens/board/board.tsx'));
+
+export function App() {
+  const words = useScreenWords();
+  const language = useSession((session) => session.language);
+  useEffect(() => {
+    document.documentElement.lang = language;
+  }, [language]);
+  const looking = useKeptClass();
+  if (looking) return null;
+  return (
+    <Router hook={useHashLocation}>
+      <Frame>
+        <Suspense fallback={<p className="page">{words.say('frame.loading')}</p>}>
+          <Switch>
+            <Route path="/build" component={Build} />
+            <Route path="/score" component={ScoreCard} />
+            <Route path="/board" component={Board} />
+            <Route component={Start} />
+          </Switch>
+        </Suspense>
+      </Frame>
+    </Router>
+  );
+}

@@ -1,0 +1,32 @@
+// Puts the app on the page: storage, session and worker are made here and handed down.
+
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app/app.tsx';
+import './look/base.css';
+import { browserStorage } from './store/browser-storage.ts';
+import { createSession } from './store/session.ts';
+import { SessionContext } from './store/use-session.ts';
+import { StorageContext } from './store/use-storage.ts';
+import { engineClient } from './workers/engine-client.ts';
+import { EngineContext } from './workers/use-engine.ts';
+
+const storage = browserStorage();
+const session = createSession(storage);
+const engine = engineClient(
+  () => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' }),
+);
+
+const root = document.getElementById('app');
+if (root === null) throw new RangeError('the page has no place for the app');
+createRoot(root).render(
+  <StrictMode>
+    <StorageContext value={storage}>
+      <SessionContext value={session}>
+        <EngineContext value={engine}>
+          <App />
+        </EngineContext>
+      </SessionContext>
+    </StorageContext>
+  </StrictMode>,
+);

@@ -1,0 +1,37 @@
+// A bar of choices of which one is pressed.
+
+import { useId } from 'react';
+
+interface Option<T extends string> {
+  readonly id: T;
+  readonly text: string;
+}
+
+export function Choice<T extends string>({
+  label,
+  options,
+  chosen,
+  choose,
+}: {
+  readonly label: string;
+  readonly options: readonly Option<T>[];
+  readonly chosen: T | null;
+  readonly choose: (id: T) => void;
+}) {
+  const id = useId();
+  return (
+    <div className="field">
+      <span className="lab" id={id}>
+        {label}
+      </span>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as one bar in every browser */}
+      <div className="seg" role="group" aria-labelledby={id}>
+        {options.map((option) => (
+          <button key={option.id} type="button" aria-pressed={option.id === chosen} onClick={() => choose(option.id)}>
+            {option.text}
+          </button>
+        ))}
+      </div>
+    </div>
+  );
+}

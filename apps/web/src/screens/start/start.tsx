@@ -1,0 +1,126 @@
+// The first screen: look round the demo class, open a class file, go on where you were.
+
+import type { ClassRecord } from '@cairnmark/engine';
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { useLocation } from 'wouter';
+import { useScreenWords } from '../../app/use-words.ts';
+import type { KeptClass } from '../../store/storage.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useStorage } from '../../store/use-storage.ts';
+import type { Refusal } from './open-file.ts';
+import { openDemo, openFile, openKept } from './open-file.ts';
+import './start.css';
+import { Way } from './way.tsx';
+
+const Tower = lazy(() => import('./tower.tsx'));
+
+export function Start() {
+  const words = useScreenWords();
+  const { kept, refusal, open } = useOpening();
+  const storage = useStorage();
+  const [last, ...others] = kept;
+  return (
+    <div className="page start">
+      <div>
+        <h1>{words.say('start.title')}</h1>
+        <p className="lede">{words.say('start.lede')}</p>
+        {refusal !== null && <Refused refusal={refusal} />}
+        <h2>{words.say('start.teaching')}</h2>
+        <Way title={words.say('start.demo')} what={words.say('start.demo-what', { groups: 6, challenges: 3 })}>
+          <button type="button" className="btn main" onClick={() => open(openDemo())}>
+            {words.say('start.demo-open')}
+          </button>
+        </Way>
+        <Way title={words.say('start.file')} what={words.say('start.file-what')}>
+          <label className="btn">
+            {words.say('start.file-choose')}
+            <input
+              className="vh"
+              type="file"
+              accept=".json,application/json"
+              onChange={({ target }) => {
+                const [file] = target.files ?? [];
+                if (file !== undefined) open(openFile(file, words.language));
+                target.value = '';
+              }}
+            />
+          </label>
+        </Way>
+        {last !== undefined && (
+          <KeptWay kept={last} first={true} open={() => open(openKept(last, storage, words.language))} />
+        )}
+        {others.length > 0 && <h2>{words.say('start.other-classes')}</h2>}
+        {others.map((one) => (
+          <KeptWay key={one.id} kept={one} first={false} open={() => open(openKept(one, storage, words.language))} />
+        ))}
+        <p className="mut privacy">{words.say('start.privacy')}</p>
+      </div>
+      <Suspense fallback={<div className="hero" />}>
+        <Tower />
+      </Suspense>
+    </div>
+  );
+}
+
+function KeptWay({ kept, first, open }: { readonly kept: KeptClass; readonly first: boolean; open(): void }) {
+  const words = useScreenWords();
+  const when = new Date(kept.savedAt).toLocaleDateString(words.language, {
+    weekday: 'long',
+    day: 'numeric',
+    month: 'long',
+  });
+  return (
+    <Way
+      title={first ? words.say('start.last', { name: kept.name }) : kept.name}
+      what={words.say('start.last-what', { when, groups: kept.groups })}
+    >
+      <button type="button" className="btn" onClick={open}>
+        {words.say('start.go-on')}
+      </button>
+    </Way>
+  );
+}
+
+function Refused({ refusal }: { readonly refusal: Refusal }) {
+  return (
+    <div className="badbox" role="alert">
+      <p>
+        <b>{refusal.title}</b>
+      </p>
+      <ul>
+        {refusal.sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** A class that was opened, or why it was not. */
+export type Opened =
+  | { readonly ok: true; readonly classId: string; readonly record: ClassRecord; readonly isKept: boolean }
+  | { readonly ok: false; readonly refusal: Refusal };
+
+function useOpening() {
+  const storage = useStorage();
+  const begin = useSession((session) => session.begin);
+  const resume = useSession((session) => session.resume);
+  const [, navigate] = useLocation();
+  const [kept, setKept] = useState<readonly KeptClass[]>([]);
+  const [refusal, setRefusal] = useState<Refusal | null>(null);
+  useEffect(() => {
+    let here = true;
+    void storage.list().then((list) => here && setKept(list));
+    return () => {
+      here = false;
+    };
+  }, [storage]);
+  const open = (opening: Promise<Opened>): void => {
+    void opening.then((opened) => {
+      if (!opened.ok) return setRefusal(opened.refusal);
+      (opened.isKept ? resume : begin)(opened.classId, opened.record);
+      navigate('/build');
+    });
+  };
+  return { kept, refusal, open };
+}

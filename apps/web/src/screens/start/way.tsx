@@ -1,0 +1,23 @@
+// One way to begin: what it is, and the button that does it.
+
+import type { ReactNode } from 'react';
+
+export function Way({
+  title,
+  what,
+  children,
+}: {
+  readonly title: string;
+  readonly what: string;
+  readonly children: ReactNode;
+}) {
+  return (
+    <div className="way">
+      <div>
+        <h3>{title}</h3>
+        <p>{what}</p>
+      </div>
+      {children}
+    </div>
+  );
+}

@@ -1,0 +1,139 @@
+// What the app knows while it is open: the class, who is at work in it, and whether all of it is kept. Every change goes
+// to the storage at once, so that a closed tab loses nothing.
+
+import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import type { Language } from '@cairnmark/words';
+import { createStore } from 'zustand/vanilla';
+import type { Change } from './class-changes.ts';
+import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-changes.ts';
+import { nowWithZone } from './clock.ts';
+import type { Place, Units } from './device.ts';
+import { languageOf, recall, remember } from './device.ts';
+import type { ClassStorage, Kept } from './storage.ts';
+import { changesBetween } from './storage.ts';
+
+export interface Session {
+  readonly language: Language;
+  /** null: as the ruler of the challenge reads. */
+  readonly units: Units | null;
+  readonly record: ClassRecord | null;
+  readonly place: Place | null;
+  readonly saved: Kept | 'saving';
+  /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
+  begin(classId: string, record: ClassRecord): void;
+  /** Shows a class as it was kept; goes to where it was left. */
+  resume(classId: string, record: ClassRecord): void;
+  goTo(place: Partial<Place>): void;
+  change(change: Change): void;
+  /** Changes the try at work; begins one when there is none. */
+  changeTry(change: (attempt: Attempt) => Attempt): void;
+  startTry(from?: Attempt): void;
+  speak(language: Language): void;
+  measureIn(units: Units | null): void;
+}
+
+export type SessionStore = ReturnType<typeof createSession>;
+
+export function createSession(storage: ClassStorage) {
+  const memory = recall();
+  let writing: Promise<unknown> = Promise.resolve();
+  return createStore<Session>()((set, get) => {
+    const keep = (before: ClassRecord | null, after: ClassRecord, classId: string): void => {
+      const changes = changesBetween(before, after);
+      set({ saved: 'saving' });
+      const turn = writing.then(() => storage.keep(classId, changes, nowWithZone()));
+      writing = turn;
+      void turn.then((saved) => {
+        if (writing === turn) set({ saved });
+      });
+    };
+    const rememberNow = (): void => {
+      const { language, units, place } = get();
+      remember({ language, units, place });
+    };
+    return {
+      language: memory.language ?? languageOf(navigator.languages),
+      units: memory.units,
+      record: null,
+      place: memory.place,
+      saved: 'kept',
+      begin: (classId, record) => {
+        set({ record, place: firstPlace(classId, record) });
+        keep(null, record, classId);
+        rememberNow();
+      },
+      resume: (classId, record) => {
+        const { place } = get();
+        const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
+        set({ record, place: left ?? firstPlace(classId, record) });
+        rememberNow();
+      },
+      goTo: (change) => {
+        const { record, place } = get();
+        if (record === null || place === null) return;
+        const next = { ...place, ...change };
+        const moved = next.group !== place.group || next.challenge !== place.challenge;
+        const tries = attemptsOf(record, next.group, next.challenge);
+        const attempt = moved && change.attempt === undefined ? (tries.at(-1)?.id ?? null) : next.attempt;
+        set({ place: { ...next, attempt } });
+        rememberNow();
+      },
+      change: (change) => {
+        const { record, place } = get();
+        if (record === null || place === null) return;
+        const after = change(record);
+        set({ record: after });
+        keep(record, after, place.classId);
+      },
+      changeTry: (change) => {
+        const { place, startTry } = get();
+        if (place !== null && place.attempt === null) startTry();
+        const attempt = get().place?.attempt;
+        if (attempt !== null && attempt !== undefined) get().change(changeAttempt(attempt, change));
+      },
+      startTry: (from) => {
+        const { record, place } = get();
+        const at = whereAt(record, place);
+        if (record === null || place === null || at === null) return;
+        const fresh = newAttempt(record, at.group, at.challenge, nowWithZone());
+        const attempt = from === undefined ? fresh : { ...fresh, layout: from.layout };
+        get().change(addAttempt(attempt));
+        get().goTo({ attempt: attempt.id });
+      },
+      speak: (language) => {
+        set({ language });
+        rememberNow();
+      },
+      measureIn: (units) => {
+        set({ units });
+        rememberNow();
+      },
+    };
+  });
+}
+
+/** Where the class is at work, as records; null while no class is open, or the place is of another class. */
+export interface At {
+  readonly record: ClassRecord;
+  readonly group: Group;
+  readonly challenge: Challenge;
+  readonly tries: readonly Attempt[];
+  /** null: not begun. */
+  readonly attempt: Attempt | null;
+}
+
+export function whereAt(record: ClassRecord | null, place: Place | null): At | null {
+  const group = record?.groups.find(({ id }) => id === place?.group);
+  const challenge = record?.challenges.find(({ id }) => id === place?.challenge);
+  if (record === null || group === undefined || challenge === undefined) return null;
+  const tries = attemptsOf(record, group.id, challenge.id);
+  return { record, group, challenge, tries, attempt: tries.find(({ id }) => id === place?.attempt) ?? null };
+}
+
+function firstPlace(classId: string, record: ClassRecord): Place | null {
+  const [group] = record.groups;
+  const [challenge] = record.challenges;
+  if (group === undefined || challenge === undefined) return null;
+  const attempt = attemptsOf(record, group.id, challenge.id).at(-1)?.id ?? null;
+  return { classId, group: group.id, challenge: challenge.id, attempt };
+}

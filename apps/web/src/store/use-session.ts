@@ -1,0 +1,21 @@
+// React's way to the session: one store a page, handed down from the root.
+
+import { createContext, useContext } from 'react';
+import { useStore } from 'zustand';
+import type { At, Session, SessionStore } from './session.ts';
+import { whereAt } from './session.ts';
+
+export const SessionContext = createContext<SessionStore | null>(null);
+
+export function useSession<T>(select: (session: Session) => T): T {
+  const store = useContext(SessionContext);
+  if (store === null) throw new RangeError('no session above this part');
+  return useStore(store, select);
+}
+
+/** Where the class is at work; null while no class is open. */
+export function useAt(): At | null {
+  const record = useSession((session) => session.record);
+  const place = useSession((session) => session.place);
+  return whereAt(record, place);
+}

@@ -1,0 +1,12 @@
+// React's way to the storage.
+
+import { createContext, useContext } from 'react';
+import type { ClassStorage } from './storage.ts';
+
+export const StorageContext = createContext<ClassStorage | null>(null);
+
+export function useStorage(): ClassStorage {
+  const storage = useContext(StorageContext);
+  if (storage === null) throw new RangeError('no storage above this part');
+  return storage;
+}

@@ -1,0 +1,82 @@
+// The engine's answer to each question. The linear solver, two megabytes, is loaded only for a build that asks for it.
+
+import type { Statics } from '@cairnmark/engine';
+import { evaluate, needsSolver, scoreClass, someNeedSolver, stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
+import type { LinearSolver, WithoutPiece } from '@cairnmark/geometry';
+import { SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
+import { loadSolver } from './load-solver.ts';
+import type { Build, Question, Questions, Topic } from './questions.ts';
+
+type Progress = (solved: number, most: number) => void;
+
+export async function answerTo(question: Question, progress: Progress): Promise<Questions[Topic]['answer']> {
+  switch (question.topic) {
+    case 'report':
+      return askTwice(
+        (statics) => evaluate(question.ask.attempt, question.ask, statics),
+        (result) => result.ok && needsSolver(result.value),
+        progress,
+      );
+    case 'score':
+      return askTwice(
+        (statics) => scoreClass(question.ask, statics),
+        (result) => result.ok && someNeedSolver(result.value),
+        progress,
+      );
+    case 'without':
+      return withoutEach(question.ask, await staticsFor(question.ask, progress));
+    case 'tilt':
+      return tiltOf(question.ask, question.ask.towardsRad, await staticsFor(question.ask, progress));
+  }
+}
+
+/** Without a solver first; with one where the answer says that it takes one. */
+async function askTwice<T>(
+  ask: (statics: Statics) => T,
+  needsOne: (answer: T) => boolean,
+  progress: Progress,
+): Promise<T> {
+  const first = ask({ solver: null, limits: USUAL_LIMITS });
+  return needsOne(first) ? ask({ solver: counting(await loadSolver(), progress), limits: USUAL_LIMITS }) : first;
+}
+
+/** Builds too large for the small solver of geometry get the large one. */
+async function staticsFor({ attempt }: Build, progress: Progress): Promise<Statics> {
+  const large = attempt.layout.pieces.length > SMALL_BUILD;
+  return { solver: large ? counting(await loadSolver(), progress) : null, limits: USUAL_LIMITS };
+}
+
+/** The same solver, which tells each time it has solved a programme. */
+function counting(solver: LinearSolver, progress: Progress): LinearSolver {
+  let solved = 0;
+  return {
+    name: solver.name,
+    open: (model) => {
+      const session = solver.open(model);
+      return {
+        close: session.close,
+        maximise: (goal, pivotLimit) => {
+          solved += 1;
+          progress(solved, USUAL_LIMITS.solves);
+          return session.maximise(goal, pivotLimit);
+        },
+      };
+    },
+  };
+}
+
+function withoutEach(build: Build, statics: Statics): readonly (WithoutPiece | null)[] {
+  const question = stabilityQuestion(build.attempt, build.challenge, build.group, statics);
+  if (question === null) return [];
+  return question.pieces.map((_, piece) => {
+    const answer = withoutPiece(question, piece);
+    return answer.ok ? answer.value : null;
+  });
+}
+
+function tiltOf(build: Build, towardsRad: number, statics: Statics): Questions['tilt']['answer'] {
+  const question = stabilityQuestion(build.attempt, build.challenge, build.group, statics);
+  if (question === null) return null;
+  const answer = tiltTowards(question, [Math.cos(towardsRad), Math.sin(towardsRad)]);
+  return answer.ok ? answer.value : null;
+}

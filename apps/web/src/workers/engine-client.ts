@@ -1,0 +1,79 @@
+// The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null.
+// Cancelling ends the worker, and the next question starts a fresh one.
+
+import type { Message, Question, Questions, Topic } from './questions.ts';
+
+export type Progress = (solved: number, most: number) => void;
+
+export interface EngineClient {
+  /** null: a newer question took its place, or it was cancelled. Rejects when the worker fails. */
+  ask<T extends Topic>(
+    channel: string,
+    topic: T,
+    ask: Questions[T]['ask'],
+    progress: Progress,
+  ): Promise<Questions[T]['answer'] | null>;
+  /** Gives up what is being worked out now. */
+  cancel(): void;
+}
+
+interface Waiting {
+  readonly question: Question;
+  readonly channel: string;
+  readonly progress: Progress;
+  readonly settle: (answer: Questions[Topic]['answer'] | null) => void;
+  readonly fail: (reason: Error) => void;
+}
+
+export function engineClient(start: () => Worker): EngineClient {
+  let worker: Worker | null = null;
+  let working: Waiting | null = null;
+  let queue: readonly Waiting[] = [];
+  let last = 0;
+
+  const next = (): void => {
+    const [first, ...others] = queue;
+    if (working !== null || first === undefined) return;
+    queue = others;
+    working = first;
+    worker ??= listening(start());
+    worker.postMessage(first.question);
+  };
+  const finish = (how: (one: Waiting) => void): void => {
+    const done = working;
+    working = null;
+    if (done !== null) how(done);
+    next();
+  };
+  const listening = (fresh: Worker): Worker => {
+    fresh.onmessage = ({ data }: MessageEvent<Message>) => {
+      if (data.number !== working?.question.number) return;
+      if ('solved' in data) working.progress(data.solved, data.most);
+      else if ('failed' in data) finish((one) => one.fail(new Error(data.failed)));
+      else finish((one) => one.settle(data.answer));
+    };
+    fresh.onerror = ({ message }) => {
+      worker = null;
+      fresh.terminate();
+      finish((one) => one.fail(new Error(message)));
+    };
+    return fresh;
+  };
+
+  return {
+    ask: <T extends Topic>(channel: string, topic: T, ask: Questions[T]['ask'], progress: Progress) =>
+      new Promise<Questions[T]['answer'] | null>((resolve, fail) => {
+        last += 1;
+        const question = { number: last, topic, ask } as Question;
+        const settle = resolve as Waiting['settle'];
+        for (const overtaken of queue.filter((one) => one.channel === channel)) overtaken.settle(null);
+        queue = [...queue.filter((one) => one.channel !== channel), { question, channel, progress, settle, fail }];
+        next();
+      }),
+    cancel: () => {
+      worker?.terminate();
+      worker = null;
+      finish((one) => one.settle(null));
+    },
+  };
+}

@@ -1,0 +1,12 @@
+// The large linear solver, fetched when the first build asks for it and kept for the next ones.
+
+import type { HighsRuntime, LinearSolver } from '@cairnmark/geometry';
+import { highsSolver } from '@cairnmark/geometry';
+import address from 'highs/runtime?url';
+
+export async function loadSolver(): Promise<LinearSolver> {
+  const { default: load } = await import('highs');
+  // The module's types are those of its CommonJS build; what is imported is the loader itself.
+  const loader = load as unknown as (options: object) => Promise<HighsRuntime>;
+  return highsSolver(await loader({ locateFile: () => address }));
+}

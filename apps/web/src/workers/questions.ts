@@ -1,0 +1,34 @@
+// What the pages ask the worker, and what it answers. Plain data both ways.
+
+import type { Attempt, Challenge, ClassRecord, ClassScore, EngineIssue, Group, Report } from '@cairnmark/engine';
+import type { Result, Tilt, WithoutPiece } from '@cairnmark/geometry';
+import type { SupplyEvent } from '@cairnmark/scoring';
+
+/** One try with all that its report depends on. */
+export interface Build {
+  readonly attempt: Attempt;
+  readonly challenge: Challenge;
+  readonly group: Group;
+  readonly events: readonly SupplyEvent[];
+}
+
+export interface Questions {
+  readonly report: { readonly ask: Build; readonly answer: Result<Report, EngineIssue> };
+  readonly score: { readonly ask: ClassRecord; readonly answer: Result<ClassScore, EngineIssue> };
+  /** One answer a piece, in building order; null where it cannot be told. */
+  readonly without: { readonly ask: Build; readonly answer: readonly (WithoutPiece | null)[] };
+  /** The tilt it bears with the table tilted down towards a direction, rad counter-clockwise from the right. */
+  readonly tilt: { readonly ask: Build & { readonly towardsRad: number }; readonly answer: Tilt | null };
+}
+
+export type Topic = keyof Questions;
+
+export type Question = {
+  [T in Topic]: { readonly number: number; readonly topic: T; readonly ask: Questions[T]['ask'] };
+}[Topic];
+
+/** `solved`: linear programmes done so far, while a hard build is being judged; the answer comes last. */
+export type Message =
+  | { readonly number: number; readonly solved: number; readonly most: number }
+  | { readonly number: number; readonly answer: Questions[Topic]['answer'] }
+  | { readonly number: number; readonly failed: string };

@@ -1,0 +1,75 @@
+// React's way to the worker: the report of a build and the score of a class, always of what is shown now.
+
+import type { ClassRecord, ClassScore, EngineIssue, Report } from '@cairnmark/engine';
+import { createContext, useContext, useEffect, useState } from 'react';
+import type { At } from '../store/session.ts';
+import type { EngineClient } from './engine-client.ts';
+import type { Build, Questions, Topic } from './questions.ts';
+
+export const EngineContext = createContext<EngineClient | null>(null);
+
+export function useEngine(): EngineClient {
+  const client = useContext(EngineContext);
+  if (client === null) throw new RangeError('no engine above this part');
+  return client;
+}
+
+/** `value`: the last answer there was, which may be of an older question while `working`. */
+export interface Worked<T> {
+  readonly value: T | null;
+  readonly working: boolean;
+  /** Programmes solved, while a hard build is judged. */
+  readonly progress: { readonly solved: number; readonly most: number } | null;
+  readonly issues: readonly EngineIssue[];
+  readonly failed: string | null;
+}
+
+/** The report of the try at work; `build` must be the same object until something changed. null: nothing to ask. */
+export const useReport = (build: Build | null): Worked<Report> => useAnswer('report', build);
+
+export const useClassScore = (record: ClassRecord | null): Worked<ClassScore> => useAnswer('score', record);
+
+export function buildOf(at: At | null): Build | null {
+  if (at === null || at.attempt === null) return null;
+  const { attempt, challenge, group, record } = at;
+  return { attempt, challenge, group, events: record.supplies[challenge.id] ?? [] };
+}
+
+type Scored = { report: Report; score: ClassScore };
+
+function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['ask'] | null): Worked<Scored[T]> {
+  const engine = useEngine();
+  const [state, setState] = useState<Worked<Scored[T]>>(IDLE);
+  useEffect(() => {
+    if (ask === null) {
+      setState(IDLE);
+      return;
+    }
+    let current = true;
+    const update = (change: (before: Worked<Scored[T]>) => Worked<Scored[T]>): void => {
+      if (current) setState(change);
+    };
+    update((before) => ({ ...before, working: true, progress: null, failed: null }));
+    engine
+      .ask(topic, topic, ask, (solved, most) => update((before) => ({ ...before, progress: { solved, most } })))
+      .then((answer) => {
+        if (answer === null) update((before) => ({ ...before, working: false, progress: null }));
+        else if (answer.ok) update(() => ({ ...IDLE, value: answer.value as Scored[T] }));
+        else update(() => ({ ...IDLE, issues: answer.issues }));
+      })
+      .catch((error: unknown) =>
+        update((before) => ({
+          ...before,
+          working: false,
+          progress: null,
+          failed: error instanceof Error ? error.message : String(error),
+        })),
+      );
+    return () => {
+      current = false;
+    };
+  }, [engine, topic, ask]);
+  return state;
+}
+
+const IDLE = { value: null, working: false, progress: null, issues: [], failed: null } as const;

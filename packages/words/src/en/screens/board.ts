@@ -1,0 +1,5 @@
+// English texts of the board screen.
+
+export const board = {
+  'board.title': 'Board',
+} as const;

@@ -1,0 +1,38 @@
+// Textos en español del marco de cada pantalla: pestañas, quién trabaja, qué queda guardado.
+
+import type { frame as pattern } from '../../en/screens/frame.ts';
+
+export const frame: Readonly<Record<keyof typeof pattern, string>> = {
+  'frame.brand': 'Cairnmark',
+  'frame.skip': 'Ir al contenido',
+  'frame.tabs': 'Pantallas',
+  'tab.build': 'Construir',
+  'tab.score': 'Tarjeta de puntos',
+  'tab.board': 'Tablero',
+  'frame.try': '{group}, intento {number}',
+  'frame.change-group': 'Cambiar de grupo o de reto',
+  'frame.group': 'Grupo',
+  'frame.challenge': 'Reto',
+  'frame.attempt': 'Intento',
+  'frame.new-try': 'Intento nuevo',
+  'frame.close': 'Cerrar',
+  'frame.invented': 'Todo en esta clase es inventado.',
+  'saved.saved': 'Guardado',
+  'saved.saving': 'Guardando',
+  'saved.full': 'No se guardó: este aparato está lleno. Guarda la clase en un archivo y haz sitio.',
+  'saved.failed': 'No se guardó: este navegador no guarda nada. Guarda la clase en un archivo.',
+  'frame.language': 'Idioma',
+  'language.en': 'English',
+  'language.es': 'Español',
+  'frame.units': 'Longitudes en',
+  'units.cm': 'cm',
+  'units.in': 'pulgadas',
+  'frame.class-file': 'Guardar la clase en un archivo',
+  'frame.home': 'Inicio',
+  'frame.loading': 'Calculando',
+  'frame.no-class': 'No hay ninguna clase abierta en este aparato.',
+  'frame.to-start': 'Ir al inicio',
+  'frame.help': '¿Qué es esto?',
+  'frame.refused': 'Esta clase no se puede puntuar así:',
+  'frame.settings': 'Ajustes',
+};

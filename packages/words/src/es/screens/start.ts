@@ -1,0 +1,23 @@
+// Textos en español de la primera pantalla.
+
+import type { start as pattern } from '../../en/screens/start.ts';
+
+export const start: Readonly<Record<keyof typeof pattern, string>> = {
+  'start.title': 'Mide lo que construyes.',
+  'start.lede': 'Cairnmark mide sólidos apilados, dice si se sostienen y enseña todas las cuentas.',
+  'start.teaching': '¿Das clase?',
+  'start.demo': 'Mira la clase de muestra',
+  'start.demo-what': 'Skerry Light: {groups} grupos, {challenges} retos. Todo es inventado.',
+  'start.demo-open': 'Abrir la muestra',
+  'start.file': 'Abre un archivo de clase',
+  'start.file-what': 'Una clase que guardaste antes, en este u otro ordenador.',
+  'start.file-choose': 'Elegir un archivo',
+  'start.file-refused': 'El archivo {file} no se abrió:',
+  'start.file-more': 'y {count} más.',
+  'start.last': 'La última vez aquí: {name}',
+  'start.last-what': '{when}, {groups} grupos, guardada en este ordenador',
+  'start.go-on': 'Seguir',
+  'start.other-classes': 'Otras clases guardadas aquí',
+  'start.privacy': 'Sin cuentas ni nombres de alumnos. Nada sale de este aparato.',
+  'start.kept-refused': 'La clase guardada en este aparato no se puede abrir:',
+};
