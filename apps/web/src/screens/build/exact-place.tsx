@@ -1,17 +1,19 @@
 // Exact places for one piece: on or beside another, so far from its middle, so much turned, on which face, held how.
 
 import type { Side } from '@cairnmark/editing';
+import { LENGTH_MM_MOST } from '@cairnmark/engine';
 import type { Hold } from '@cairnmark/geometry';
 import { useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
-import { WholeField } from '../../parts/whole-field.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
 import { PieceSelect } from './piece-select.tsx';
 import { degreesOf, offsetOf, usualReference } from './places.ts';
 import type { Shown } from './shown.ts';
 
 const SIDES: readonly Side[] = ['left', 'right', 'back', 'front'];
+const FULL_TURN_RAD = 2 * Math.PI;
 const HOLDS = ['free', 'taped', 'glued', 'leaning', 'nested'] as const;
 
 export function ExactPlace({ at, editor, words, worked, piece, ...rest }: Shown & { readonly piece: number }) {
@@ -35,21 +37,24 @@ export function ExactPlace({ at, editor, words, worked, piece, ...rest }: Shown 
           label={screen.say('tool.offset-right')}
           valueMm={offset.xMm}
           ruler={words.ruler}
-          signed
+          leastMm={-LENGTH_MM_MOST}
           change={(xMm) => editor.edit({ do: 'offset', piece, of, xMm, yMm: offset.yMm })}
         />
         <LengthField
           label={screen.say('tool.offset-back')}
           valueMm={offset.yMm}
           ruler={words.ruler}
-          signed
+          leastMm={-LENGTH_MM_MOST}
           change={(yMm) => editor.edit({ do: 'offset', piece, of, xMm: offset.xMm, yMm })}
         />
-        <WholeField
+        <NumberField
           label={screen.say('tool.turned')}
-          unit="°"
-          value={degreesOf(laid.turnRad)}
-          change={(degrees) => editor.edit({ do: 'turn-to', piece, degrees })}
+          unit="rad"
+          ruler={words.ruler}
+          least={-FULL_TURN_RAD}
+          most={FULL_TURN_RAD}
+          value={(degreesOf(laid.turnRad) * Math.PI) / 180}
+          change={(turnRad) => editor.edit({ do: 'turn-to', piece, degrees: Math.round((turnRad * 180) / Math.PI) })}
         />
       </div>
       <p className="mut small">{screen.say('tool.minus')}</p>

@@ -1,9 +1,10 @@
 // Just the numbers: what the ruler and the clock said, and which pieces were used. Nothing is drawn.
 
+import { SECONDS_MOST } from '@cairnmark/engine';
 import { useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
 import { LengthField } from '../../parts/length-field.tsx';
-import { WholeField } from '../../parts/whole-field.tsx';
+import { NumberField } from '../../parts/number-field.tsx';
 import { useSession } from '../../store/use-session.ts';
 import type { Door } from './doors.tsx';
 import { NumbersList } from './numbers-list.tsx';
@@ -68,9 +69,12 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
           })}
         </ul>
       )}
-      <WholeField
+      <NumberField
         label={screen.say('numbers.seconds')}
-        unit={screen.say('numbers.seconds-unit')}
+        unit="s"
+        ruler={words.ruler}
+        least={0}
+        most={SECONDS_MOST}
         value={observed.stoodSeconds ?? null}
         change={(stoodSeconds) =>
           changeTry((attempt) => ({ ...attempt, observed: { ...attempt.observed, stoodSeconds } }))

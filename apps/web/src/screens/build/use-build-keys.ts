@@ -10,7 +10,8 @@ import type { Shown } from './shown.ts';
 export type KeyAction =
   | { readonly do: 'command'; readonly command: Command }
   | { readonly do: 'pick'; readonly piece: number }
-  | { readonly do: 'undo' | 'redo' };
+  | { readonly do: 'undo' }
+  | { readonly do: 'redo' };
 
 export interface KeyScene {
   readonly kinds: readonly string[];
@@ -42,10 +43,9 @@ export function useBuildKeys({ at, editor, words }: Shown): (event: KeyboardEven
     );
     if (action === null) return;
     event.preventDefault();
-    if (action.do === 'undo') editor.undo();
-    else if (action.do === 'redo') editor.redo();
+    if (action.do === 'command') editor.edit(action.command);
     else if (action.do === 'pick') editor.pick(action.piece);
-    else editor.edit(action.command);
+    else editor[action.do]();
   };
 }
 
