@@ -27,7 +27,14 @@ const STANDING: Stability = {
   mend: null,
   steadyingMove: null,
 };
-const FALLING: Stability = { ...STANDING, verdict: 'falls', stands: false, tipsAt: null, slidesAt: null, standsTo: null };
+const FALLING: Stability = {
+  ...STANDING,
+  verdict: 'falls',
+  stands: false,
+  tipsAt: null,
+  slidesAt: null,
+  standsTo: null,
+};
 
 function tilt(degrees: number) {
   const tiltRad = (degrees * Math.PI) / 180;
@@ -35,7 +42,18 @@ function tilt(degrees: number) {
 }
 
 function goes(pieces: readonly number[]): Failure {
-  return { pieces, on: 1, hinge: { ends: [[0, -5, 9], [0, 5, 9]], towards: [1, 0], pastMm: 9 } };
+  return {
+    pieces,
+    on: 1,
+    hinge: {
+      ends: [
+        [0, -5, 9],
+        [0, 5, 9],
+      ],
+      towards: [1, 0],
+      pastMm: 9,
+    },
+  };
 }
 
 describe('a verdict in short', () => {
@@ -69,7 +87,9 @@ describe('a verdict in short', () => {
   });
 
   it('in Spanish too', () => {
-    const spanish = wordsFor('es').inClass(reader).stabilityBrief({ ...FALLING, first: [goes([2, 3, 4])] }, KINDS);
+    const spanish = wordsFor('es')
+      .inClass(reader)
+      .stabilityBrief({ ...FALLING, first: [goes([2, 3, 4])] }, KINDS);
     expect(spanish.sentence).toBe('Las piezas 3, 4 y 5 vuelcan: el punto de equilibrio pasa el borde por 0,9 cm.');
   });
 

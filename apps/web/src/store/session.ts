@@ -43,7 +43,8 @@ export interface Session {
 
 export type SessionStore = ReturnType<typeof createSession>;
 
-export function createSession(storage: ClassStorage) {
+/** `preferred`: languages of the browser, the best first. */
+export function createSession(storage: ClassStorage, preferred: readonly string[]) {
   const memory = recall();
   let writing: Promise<unknown> = Promise.resolve();
   return createStore<Session>()((set, get) => {
@@ -72,7 +73,7 @@ export function createSession(storage: ClassStorage) {
       set({ histories: { ...get().histories, [attempt.id]: { ...history, ...next } } });
     };
     return {
-      language: memory.language ?? languageOf(navigator.languages),
+      language: memory.language ?? languageOf(preferred),
       units: memory.units,
       record: null,
       place: memory.place,

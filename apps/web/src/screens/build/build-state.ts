@@ -40,7 +40,9 @@ export function moodOf(state: BuildState): Mood {
 
 /** Ids of measured rules that are broken by having too much or the wrong thing: too little is only not yet enough. */
 export function brokenRules({ requirements }: Report): readonly string[] {
-  return requirements.filter((line) => line.verdict === 'broken' && !isUnfinished(line)).map((line) => line.requirement);
+  return requirements
+    .filter((line) => line.verdict === 'broken' && !isUnfinished(line))
+    .map((line) => line.requirement);
 }
 
 /** A build with fewer pieces, or lower, than the rule asks is not at fault while it grows. */

@@ -3,12 +3,18 @@
 
 import { useMemo, useState } from 'react';
 import { useBuildWords } from '../../app/use-build-words.ts';
+import { NoClass } from '../../parts/no-class.tsx';
 import type { At } from '../../store/session.ts';
 import { useAt } from '../../store/use-session.ts';
-import { useReport } from '../../workers/use-engine.ts';
 import type { Build as Question } from '../../workers/questions.ts';
-import { NoClass } from '../../parts/no-class.tsx';
+import { useReport } from '../../workers/use-engine.ts';
 import './build.css';
+import './shelf.css';
+import './scene.css';
+import './verdict.css';
+import './list.css';
+import './numbers.css';
+import './narrow.css';
 import type { Door } from './doors.tsx';
 import { Go } from './go.tsx';
 import { NumbersDoor } from './numbers-door.tsx';

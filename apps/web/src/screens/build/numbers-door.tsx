@@ -58,7 +58,6 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
           {observed.heightReadingsMm.map((readingMm, k) => {
             const reading = words.inClass.amount('height', readingMm, 0);
             return (
-              // biome-ignore lint/suspicious/noArrayIndexKey: readings are told apart by their order alone
               <li key={k}>
                 <b>{reading}</b>
                 <button type="button" className="btn bare" onClick={() => dropReading(k)}>

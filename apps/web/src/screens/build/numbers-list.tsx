@@ -3,9 +3,9 @@
 import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { useSession } from '../../store/use-session.ts';
-import { stacked } from './stacked.ts';
 import type { Door } from './doors.tsx';
 import type { Shown } from './shown.ts';
+import { stacked } from './stacked.ts';
 import { kindsIn, useNumbersPieces } from './use-numbers-pieces.ts';
 
 export function NumbersList({ at, editor, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {

@@ -4,9 +4,9 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
-import { useBuildKeys } from './use-build-keys.ts';
 import { PieceTools } from './piece-tools.tsx';
 import type { Shown } from './shown.ts';
+import { useBuildKeys } from './use-build-keys.ts';
 
 export function PieceList(props: Shown) {
   const { at, words, editor, worked, door } = props;
@@ -30,7 +30,6 @@ export function PieceList(props: Shown) {
             const solid = editor.bench.solids.get(piece.kind);
             const open = k === picked;
             return (
-              // biome-ignore lint/suspicious/noArrayIndexKey: a piece is its place in the building order
               <li key={k} className={rowClass(open, falling.has(k))}>
                 <button
                   type="button"
@@ -56,8 +55,7 @@ export function PieceList(props: Shown) {
   );
 }
 
-const rowClass = (open: boolean, falls: boolean): string | undefined =>
-  open ? 'picked' : falls ? 'falls' : undefined;
+const rowClass = (open: boolean, falls: boolean): string | undefined => (open ? 'picked' : falls ? 'falls' : undefined);
 
 /** How tall the piece is as it lies. */
 function heightText(

@@ -31,10 +31,7 @@ export function PieceSelect({
       >
         <option value="table">{screen.say('tool.on-table')}</option>
         {editor.pieces.map(({ kind }, k) =>
-          k === piece ? null : (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a piece is its place in the building order
-            <option key={k} value={k}>{`${k + 1} ${nameOf(kind)}`}</option>
-          ),
+          k === piece ? null : <option key={k} value={k}>{`${k + 1} ${nameOf(kind)}`}</option>,
         )}
       </select>
     </div>

@@ -2,8 +2,8 @@
 
 import { useId } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
-import { Icon } from '../../parts/icon.tsx';
 import type { IconName } from '../../parts/icon.tsx';
+import { Icon } from '../../parts/icon.tsx';
 import { ExactPlace } from './exact-place.tsx';
 import { MOVES, TURN_DEGREES, usualStepMm } from './moves.ts';
 import type { Shown } from './shown.ts';

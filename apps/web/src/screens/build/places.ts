@@ -17,7 +17,9 @@ export function offsetOf(pieces: Pieces, piece: number, of: number | 'table'): {
 export function usualReference(pieces: Pieces, piece: number, { solids, slackMm }: Bench): number | 'table' {
   const stack = buildStack(pieces, solids, slackMm);
   if (!stack.ok) return 'table';
-  const below = stack.value.supports.flatMap(({ upper, lower }) => (upper === piece && lower !== 'table' ? [lower] : []));
+  const below = stack.value.supports.flatMap(({ upper, lower }) =>
+    upper === piece && lower !== 'table' ? [lower] : [],
+  );
   return below.length === 0 ? 'table' : Math.max(...below);
 }
 

@@ -12,7 +12,8 @@ export function Shelf({ at, words, editor, door }: Shown) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
-  const hint = door === 'numbers' ? 'build.shelf-hint-numbers' : door === 'lay' ? 'build.shelf-hint' : 'build.shelf-hint-tap';
+  const hint =
+    door === 'numbers' ? 'build.shelf-hint-numbers' : door === 'lay' ? 'build.shelf-hint' : 'build.shelf-hint-tap';
   const add = (kind: KindOfPiece): void => {
     if (door === 'numbers') numbers.add(kind.id);
     else editor.edit({ do: 'add', kind: kind.id });

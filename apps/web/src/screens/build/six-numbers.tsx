@@ -3,8 +3,8 @@
 import type { Report } from '@cairnmark/engine';
 import type { MeasureId, Stability } from '@cairnmark/geometry';
 import type { ScreenKey } from '@cairnmark/words';
-import { useScreenWords } from '../../app/use-words.ts';
 import type { BuildWords } from '../../app/use-build-words.ts';
+import { useScreenWords } from '../../app/use-words.ts';
 import { NumberText } from '../../parts/number-text.tsx';
 import type { Shown } from './shown.ts';
 

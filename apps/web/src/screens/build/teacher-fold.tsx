@@ -47,9 +47,7 @@ export function TeacherFold({ at, words }: Shown) {
       <button type="button" className="btn" onClick={() => void without()}>
         {screen.say('teacher.ask')}
       </button>
-      <ul aria-live="polite">
-        {answer?.of === attempt && answer.lines.map((line) => <li key={line}>{line}</li>)}
-      </ul>
+      <ul aria-live="polite">{answer?.of === attempt && answer.lines.map((line) => <li key={line}>{line}</li>)}</ul>
     </details>
   );
 }

@@ -1,7 +1,7 @@
 // The list of pieces of a build of which nothing is drawn: how many of each kind.
 
-import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/session.ts';
+import { useSession } from '../../store/use-session.ts';
 
 export interface NumbersPieces {
   /** Pieces of each kind that may still be used. */

@@ -70,7 +70,9 @@ function useVerdictText(state: BuildState, { at, words, worked }: Shown): { titl
         return line === undefined || rule === undefined ? [] : [words.inClass.rule(line, rule, 0)];
       });
       const title =
-        broken.length === 1 ? screen.say('verdict.one-broken') : screen.say('verdict.several-broken', { count: broken.length });
+        broken.length === 1
+          ? screen.say('verdict.one-broken')
+          : screen.say('verdict.several-broken', { count: broken.length });
       return text(title, sentences.join(' '));
     }
     case 'judged': {
