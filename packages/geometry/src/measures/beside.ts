@@ -22,12 +22,12 @@ export interface Beside {
 }
 
 /** All pairs of pieces whose outlines touch without overlapping. */
-export function besideEachOther(stack: Stack): readonly Beside[] {
-  const boxes = stack.pieces.map((piece) => bodyBox(piece.body));
+export function besideEachOther({ pieces }: Pick<Stack, 'pieces'>): readonly Beside[] {
+  const boxes = pieces.map((piece) => bodyBox(piece.body));
   const neighbours = earlierNeighbours(boxes, CONTACT_MM);
-  return stack.pieces.flatMap((second) =>
+  return pieces.flatMap((second) =>
     neighbours(second.index).flatMap((index): readonly Beside[] => {
-      const first = stack.pieces[index];
+      const first = pieces[index];
       const direction = first === undefined ? null : touchingDirection(first.outline, second.outline);
       if (first === undefined || direction === null) return [];
       return [{ first: index, second: second.index, pushes: atCommonHeight(first, second), direction }];
