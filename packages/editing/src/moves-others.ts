@@ -37,11 +37,11 @@ interface Moved {
   readonly index: number;
 }
 
-/** All that a piece can land on: what comes before it and lies near it, the latest first. */
+/** All that a piece can land on: what comes before it and lies near it, the highest first. */
 function beforeIn(staying: readonly Staying[], upper: Staying, moved: readonly Moved[]): readonly PlacedPiece[] {
   const still = staying
     .slice(0, upper.index)
     .filter(({ box, index }) => meetInPlan(box, upper.box, 0) && !moved.some((other) => other.placed.index === index))
     .map(({ placed }) => placed);
-  return [...moved.map(({ placed }) => placed), ...still.reverse()];
+  return [...moved.map(({ placed }) => placed), ...still].sort((a, b) => b.topMm - a.topMm);
 }
