@@ -11,7 +11,7 @@ import { begin, canRedo, canUndo, did, redo, undo } from './history.ts';
 import type { Bench, Command, Pieces } from './types.ts';
 
 const SEED = 20261127;
-const RUNS = { seed: SEED, numRuns: share(2000, 100) };
+const RUNS = { seed: SEED, numRuns: share(2000, 40) };
 
 it(`undone step by step a run gives the first layout back, redone the last (seed ${SEED})`, () => {
   fc.assert(

@@ -12,7 +12,7 @@ import type { Settled } from './settle-at.ts';
  */
 export function movesOthers({ placed, index }: Settled, staying: readonly Staying[], slackMm: number): boolean {
   const reachMm = CONTACT_MM + slackMm;
-  const moved: Moved[] = [{ placed, box: bodyBox(placed.body), index }];
+  const moved: Moved[] = [{ placed, box: bodyBox(placed.body) }];
   for (const one of staying.slice(index)) {
     const under = moved.filter(({ box }) => meetInPlan(box, one.box, 0));
     if (under.length === 0) continue;
@@ -25,7 +25,7 @@ export function movesOthers({ placed, index }: Settled, staying: readonly Stayin
     const away = Math.min(Math.abs(bottomMm - one.placed.bottomMm), Math.abs(bottomMm - one.beforeMm));
     if (away > slackMm + SAME_LEVEL_MM) return true;
     if (Math.abs(bottomMm - one.placed.bottomMm) <= SAME_LEVEL_MM) continue;
-    moved.push({ placed: placePiece(one.known, one.index, bottomMm), box: one.box, index: one.index });
+    moved.push({ placed: placePiece(one.known, one.index, bottomMm), box: one.box });
   }
   return false;
 }
@@ -34,7 +34,6 @@ export function movesOthers({ placed, index }: Settled, staying: readonly Stayin
 interface Moved {
   readonly placed: PlacedPiece;
   readonly box: Box3;
-  readonly index: number;
 }
 
 /** All that a piece can land on: what comes before it and lies near it, the highest first. */

@@ -29,9 +29,9 @@ it(`of all places in the order the latest that lands there and moves no other, e
       expect(placed[expected]?.topMm).toBe(ghost.value.topMm);
       if (expected < others.length) under += 1;
     }),
-    { seed: SEED, numRuns: share(4000, 100) },
+    { seed: SEED, numRuns: share(4000, 80) },
   );
-  expect(under).toBeGreaterThan(share(100, 2));
+  expect(under).toBeGreaterThan(share(100, 1));
 });
 
 it(`round a bridge too, with pillars taken out and put in (seed ${SEED + 1})`, () => {
