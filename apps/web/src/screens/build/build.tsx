@@ -1,6 +1,8 @@
 // The Build screen: the rules above, the shelf at the left, the build in the middle, its pieces at the right, the verdict
 // and the numbers below. Three doors lead to the same record.
 
+import type { Pieces } from '@cairnmark/editing';
+import type { Attempt } from '@cairnmark/engine';
 import { useMemo, useState } from 'react';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
@@ -23,9 +25,11 @@ import { PieceList } from './piece-list.tsx';
 import { RulesBar } from './rules-bar.tsx';
 import { Scene } from './scene.tsx';
 import { Shelf } from './shelf.tsx';
+import type { Carry } from './shown.ts';
 import { SixNumbers } from './six-numbers.tsx';
 import { useBench } from './use-bench.ts';
 import { useEditor } from './use-editor.ts';
+import { usePreview } from './use-preview.ts';
 import { VerdictStrip } from './verdict-strip.tsx';
 
 export default function BuildScreen() {
@@ -37,12 +41,14 @@ function BuildAt({ at }: { readonly at: At }) {
   const words = useBuildWords(at.challenge, at.record);
   const bench = useBench(at.challenge, at.group);
   const editor = useEditor(at, bench);
-  const worked = useReport(useQuestion(at));
+  const [preview, setPreview] = usePreview();
+  const worked = useReport(useQuestion(at, preview));
+  const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
   const door = chosen ?? usualDoor(at);
   const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
-  const shown = { at, words, editor, worked, door, scale, why };
+  const shown = { at, words, editor, worked, door, scale, why, carry, setCarry, preview: setPreview };
   return (
     <div className={`build door-${door}`}>
       <RulesBar {...shown} setDoor={setDoor} />
@@ -61,10 +67,11 @@ const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
 
 /** The same object until something changed, so that nothing is asked twice. An empty table is no question. */
-function useQuestion({ attempt, challenge, group, record }: At): Question | null {
+function useQuestion({ attempt, challenge, group, record }: At, preview: Pieces | null): Question | null {
   const events = record.supplies[challenge.id];
   return useMemo(() => {
-    if (attempt === null || attempt.layout.pieces.length === 0) return null;
-    return { attempt, challenge, group, events: events ?? [] };
-  }, [attempt, challenge, group, events]);
+    if (attempt === null) return null;
+    const shown: Attempt = preview === null ? attempt : { ...attempt, layout: { kind: 'laid-out', pieces: preview } };
+    return shown.layout.pieces.length === 0 ? null : { attempt: shown, challenge, group, events: events ?? [] };
+  }, [attempt, preview, challenge, group, events]);
 }

@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
+import type { ViewName } from '../../drawing/view.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { KeysDialog } from './keys-dialog.tsx';
@@ -9,7 +10,6 @@ import { SceneCanvas } from './scene-canvas.tsx';
 import type { Shown } from './shown.ts';
 import { useBuildKeys } from './use-build-keys.ts';
 
-export type ViewName = 'corner' | 'front' | 'side' | 'above';
 const VIEWS: readonly ViewName[] = ['corner', 'front', 'side', 'above'];
 export type LineUp = 'piece-below' | 'grid' | 'free';
 const LINE_UPS: readonly LineUp[] = ['piece-below', 'grid', 'free'];

@@ -8,7 +8,7 @@ import type { Shown } from './shown.ts';
 import { sizesText } from './sizes-text.ts';
 import { useNumbersPieces } from './use-numbers-pieces.ts';
 
-export function Shelf({ at, words, editor, door, scale }: Shown) {
+export function Shelf({ at, words, editor, door, scale, setCarry }: Shown) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
@@ -34,6 +34,12 @@ export function Shelf({ at, words, editor, door, scale }: Shown) {
                 aria-disabled={count <= 0}
                 aria-label={screen.say('build.add', { kind: kind.name, count })}
                 onClick={() => add(kind)}
+                onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
+                  if (door !== 'lay' || count <= 0) return;
+                  // A finger is bound to where it came down; let go, so that the scene can follow it.
+                  if (currentTarget.hasPointerCapture(pointerId)) currentTarget.releasePointerCapture(pointerId);
+                  setCarry({ kind: kind.id, from: [clientX, clientY] });
+                }}
               >
                 {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span className="name">
