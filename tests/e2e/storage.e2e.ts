@@ -3,8 +3,8 @@
 import { demoClass } from '@cairnmark/demo';
 import { encode } from '@cairnmark/formats';
 import { expect, it } from 'vitest';
-import { allKept, goTo, openDemo, reload, savedClass } from './tools/classes.ts';
-import { newPage, openApp } from './tools/open-app.ts';
+import { allKept, goTo, openDemo, openScreen, reload, savedClass } from './tools/classes.ts';
+import { openApp } from './tools/open-app.ts';
 import { KEEPING_NOTHING, roomOf } from './tools/storage.ts';
 import { english } from './tools/words.ts';
 
@@ -18,8 +18,7 @@ it.each(Object.entries(KEEPING_NOTHING))(
     const told = page.getByRole('alert');
     await told.waitFor();
     expect(await told.textContent()).toBe(english('saved.failed'));
-    await page.getByRole('link', { name: english('tab.board') }).click();
-    await page.getByRole('heading', { name: english('board.title') }).waitFor();
+    await openScreen(page, 'board');
     await goTo(page, 'Gannets', 'Harbour Wall');
     expect((await savedClass(page)).text).toBe(DEMO);
   },

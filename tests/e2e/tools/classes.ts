@@ -6,13 +6,37 @@ import { english } from './words.ts';
 /** From Start: opens the demo class; ends on Build. */
 export async function openDemo(page: Page): Promise<void> {
   await page.getByRole('button', { name: english('start.demo-open') }).click();
-  await page.waitForURL('**/#/build');
+  await onScreen(page, 'build');
 }
 
-/** From Start: hands the app a file; it ends on Build, or says on Start why not. */
-export async function openFile(page: Page, name: string, text: string): Promise<void> {
+/** From Start: opens a class file; ends on Build. */
+export async function openClass(page: Page, text: string): Promise<void> {
+  await chooseFile(page, 'class.json', text);
+  await onScreen(page, 'build');
+}
+
+/** From Start: hands the app a file, whatever comes of it. */
+export async function chooseFile(page: Page, name: string, text: string): Promise<void> {
   const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
   await page.getByLabel(english('start.file-choose')).setInputFiles(file);
+}
+
+/** Goes by its tab to a screen: build, score or board. */
+export async function openScreen(page: Page, screen: 'build' | 'score' | 'board'): Promise<void> {
+  await page.getByRole('link', { name: english(`tab.${screen}`), exact: true }).click();
+  await onScreen(page, screen);
+}
+
+/** Waits until a screen stands. */
+export async function onScreen(page: Page, screen: string): Promise<void> {
+  await page.locator(`nav a[href$="/${screen}"][aria-current="page"]`).waitFor();
+  await page.locator('h1').first().waitFor({ state: 'attached' });
+}
+
+/** Goes to Start by the name at the top. */
+export async function openStart(page: Page): Promise<void> {
+  await page.getByRole('link', { name: english('frame.brand') }).click();
+  await page.getByRole('heading', { name: english('start.title') }).waitFor();
 }
 
 /** The class as the app saves it: the file's name and its text. The settings are open afterwards no more. */
@@ -30,7 +54,7 @@ export async function savedClass(page: Page): Promise<{ name: string; text: stri
 /** Reloads, and waits until the screen stands again. */
 export async function reload(page: Page): Promise<void> {
   await page.reload();
-  await page.locator('h1').first().waitFor();
+  await page.locator('h1').first().waitFor({ state: 'attached' });
 }
 
 /** Waits until the browser has kept everything. */

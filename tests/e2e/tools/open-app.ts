@@ -4,6 +4,7 @@
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { expect, inject, onTestFinished } from 'vitest';
+import { SCHOOL_HOST } from './chromium.ts';
 import { watch } from './watch.ts';
 
 /** How long an action waits for what it acts on, ms. */
@@ -18,6 +19,8 @@ export interface Device {
   readonly reducedMotion?: boolean;
   /** Without network once the page stands; see also `page.context().setOffline`. */
   readonly offline?: boolean;
+  /** Reached over plain http by a name in the school's network, where browsers allow less than on this machine. */
+  readonly overNetwork?: boolean;
   /** Where the app is opened: '#/build' and so on. */
   readonly at?: string;
   /** Runs in the page before anything of the app, on every load. */
@@ -32,19 +35,24 @@ export const PROJECTOR = { width: 1920, height: 1080 } as const;
 export const NARROW = { width: 320, height: 640 } as const;
 
 export async function openApp(device: Device = {}): Promise<Page> {
-  const page = await newPage(await freshContext(device));
-  await page.goto(`./${device.at ?? ''}`);
-  await page.locator('h1').first().waitFor();
+  const address = inject('appAddress').replace('127.0.0.1', device.overNetwork === true ? SCHOOL_HOST : '127.0.0.1');
+  const page = await newPage(await freshContext(device), address);
+  await page.goto(`${address}${device.at ?? ''}`);
+  await page.locator('h1').first().waitFor({ state: 'attached' });
   if (device.offline === true) await page.context().setOffline(true);
   return page;
 }
 
 /** A further page of the same device, watched like the first. It is not yet at the app. */
-export async function newPage(context: BrowserContext): Promise<Page> {
+export async function newPage(context: BrowserContext, address = inject('appAddress')): Promise<Page> {
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_MS);
-  const faults = watch(page, inject('appAddress'));
-  onTestFinished(() => expect(faults, 'what the page did besides').toEqual([]));
+  const faults = watch(page, address);
+  onTestFinished(async () => {
+    // What the page has told by now arrives before its answer.
+    if (!page.isClosed()) await page.evaluate(() => undefined);
+    expect(faults, 'what the page did besides').toEqual([]);
+  });
   return page;
 }
 
@@ -64,7 +72,6 @@ function optionsOf({
   reducedMotion,
 }: Device): BrowserContextOptions {
   return {
-    baseURL: inject('appAddress'),
     viewport,
     colorScheme: colorScheme ?? 'light',
     locale: locale ?? 'en-GB',

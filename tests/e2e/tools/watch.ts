@@ -6,7 +6,14 @@ import type { Page } from 'playwright-core';
 /** The page's faults so far; the list goes on growing. `address`: where the app is served. */
 export function watch(page: Page, address: string): readonly string[] {
   const faults: string[] = [];
-  page.on('console', (line) => faults.push(`console ${line.type()}: ${line.text()}`));
+  page.on('console', (line) => {
+    if (!isIcon(line.location().url)) faults.push(`console ${line.type()}: ${line.text()}`);
+  });
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText ?? '';
+    // A page that is left gives up what it asked for.
+    if (why !== 'net::ERR_ABORTED' && !isIcon(request.url())) faults.push(`not answered (${why}): ${request.url()}`);
+  });
   page.on('pageerror', (error) => faults.push(`thrown: ${error instanceof Error ? error.message : String(error)}`));
   page.on('crash', () => faults.push('the page crashed'));
   page.on('dialog', (box) => {
@@ -22,3 +29,6 @@ export function watch(page: Page, address: string): readonly string[] {
   });
   return faults;
 }
+
+/** The browser asks for the icon by itself, again and again, without network too. */
+const isIcon = (url: string): boolean => url.endsWith('/icon.svg');
