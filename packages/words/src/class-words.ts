@@ -34,8 +34,10 @@ import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
+import type { StabilityBrief } from './stability-brief.ts';
+import { stabilityBrief } from './stability-brief.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
-import { statedRow, statedRule } from './stated.ts';
+import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
 import type { Voice } from './voice.ts';
@@ -69,6 +71,8 @@ export interface ClassWords {
   gap(gap: GapPlace): string;
   /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
   stability(stability: Stability, kinds: readonly string[]): StabilityWords;
+  /** The same in a sentence or two. */
+  stabilityBrief(stability: Stability, kinds: readonly string[]): StabilityBrief;
   /** How the rest does when one piece (counted from 0) is taken out. */
   withoutPiece(answer: WithoutPiece, piece: number, kinds: readonly string[]): string;
   /** The tilt it bears to the side that was asked about; null: there is no answer. */
@@ -76,6 +80,8 @@ export interface ClassWords {
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
   /** A rule as it is announced, with what hangs on it. */
   statedRule(rule: Requirement): string;
+  /** A rule in a few words: "exactly 5 pieces". */
+  ruleTitle(rule: Requirement): string;
   /** A row of the points table as it is announced. */
   statedRow(row: PointsRow): string;
   stock(breach: StockBreach): string;
@@ -119,10 +125,12 @@ export function classWords(voice: Voice): ClassWords {
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
     stability: (stability, kinds) => stabilityWords(stability, kinds, voice),
+    stabilityBrief: (stability, kinds) => stabilityBrief(stability, kinds, voice),
     withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
     statedRule: (rule) => statedRule(rule, voice),
+    ruleTitle: (rule) => ruleTitle(rule, voice),
     statedRow: (row) => statedRow(row, voice),
     stock: (breach) => stockSentence(breach, voice),
     points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),
