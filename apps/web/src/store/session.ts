@@ -47,11 +47,18 @@ export type SessionStore = ReturnType<typeof createSession>;
 export function createSession(storage: ClassStorage, preferred: readonly string[]) {
   const memory = recall();
   let writing: Promise<unknown> = Promise.resolve();
+  // What the storage holds. What it once refused is in the next changes again.
+  let held: { readonly classId: string; readonly record: ClassRecord } | null = null;
   return createStore<Session>()((set, get) => {
-    const keep = (before: ClassRecord | null, after: ClassRecord, classId: string): void => {
-      const changes = changesBetween(before, after);
+    const write = async (classId: string, record: ClassRecord): Promise<Kept> => {
+      const before = held?.classId === classId ? held.record : null;
+      const saved = await storage.keep(classId, changesBetween(before, record), nowWithZone());
+      if (saved === 'kept') held = { classId, record };
+      return saved;
+    };
+    const keep = (classId: string, record: ClassRecord): void => {
       set({ saved: 'saving' });
-      const turn = writing.then(() => storage.keep(classId, changes, nowWithZone()));
+      const turn = writing.then(() => write(classId, record));
       writing = turn;
       void turn.then((saved) => {
         if (writing === turn) set({ saved });
@@ -80,12 +87,13 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       saved: 'kept',
       begin: (classId, record) => {
         set({ record, place: firstPlace(classId, record) });
-        keep(null, record, classId);
+        keep(classId, record);
         rememberNow();
       },
       resume: (classId, record) => {
         const { place } = get();
         const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
+        held = { classId, record };
         set({ record, place: left ?? firstPlace(classId, record) });
         rememberNow();
       },
@@ -104,7 +112,7 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         if (record === null || place === null) return;
         const after = change(record);
         set({ record: after });
-        keep(record, after, place.classId);
+        keep(place.classId, after);
       },
       changeTry: (change) => {
         const { place, startTry } = get();
