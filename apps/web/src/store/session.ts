@@ -1,6 +1,8 @@
 // What the app knows while it is open: the class, who is at work in it, and whether all of it is kept. Every change goes
 // to the storage at once, so that a closed tab loses nothing.
 
+import type { History } from '@cairnmark/editing';
+import { begin, did, redo, undo } from '@cairnmark/editing';
 import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import type { Language } from '@cairnmark/words';
@@ -10,8 +12,6 @@ import { addAttempt, attemptsOf, changeAttempt, newAttempt, withLayout } from '.
 import { nowWithZone } from './clock.ts';
 import type { Place, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
-import type { LayoutHistory } from './layout-history.ts';
-import { NO_HISTORY } from './layout-history.ts';
 import type { ClassStorage, Kept } from './storage.ts';
 import { changesBetween } from './storage.ts';
 
@@ -32,7 +32,7 @@ export interface Session {
   changeTry(change: (attempt: Attempt) => Attempt): void;
   startTry(from?: Attempt): void;
   /** Undo and redo of layouts, by attempt. */
-  readonly histories: Readonly<Record<string, LayoutHistory>>;
+  readonly histories: Readonly<Record<string, History<Layout>>>;
   /** Another layout for the try at work; what was confirmed before has to be seen again. */
   layOut(layout: Layout): void;
   undo(): void;
@@ -68,16 +68,14 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       const { language, units, place } = get();
       remember({ language, units, place });
     };
-    /** One layout back or forth: from one side of the history to the other. */
-    const step = (from: keyof LayoutHistory, to: keyof LayoutHistory): void => {
+    /** The history of the try at work, changed, and with it the layout. */
+    const step = (how: (history: History<Layout>) => History<Layout>): void => {
       const attempt = whereAt(get().record, get().place)?.attempt;
       if (attempt === null || attempt === undefined) return;
-      const history = get().histories[attempt.id] ?? NO_HISTORY;
-      const layout = history[from].at(-1);
-      if (layout === undefined) return;
-      get().change(changeAttempt(attempt.id, withLayout(layout)));
-      const next = { [from]: history[from].slice(0, -1), [to]: [...history[to], attempt.layout] };
-      set({ histories: { ...get().histories, [attempt.id]: { ...history, ...next } } });
+      const history = how(get().histories[attempt.id] ?? begin(attempt.layout));
+      if (history.now === attempt.layout) return;
+      set({ histories: { ...get().histories, [attempt.id]: history } });
+      get().change(changeAttempt(attempt.id, withLayout(history.now)));
     };
     return {
       language: memory.language ?? languageOf(preferred),
@@ -131,15 +129,11 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       },
       histories: {},
       layOut: (layout) => {
-        const before = whereAt(get().record, get().place)?.attempt?.layout ?? EMPTY;
-        get().changeTry(withLayout(layout));
-        const id = get().place?.attempt;
-        if (id === null || id === undefined) return;
-        const { past } = get().histories[id] ?? NO_HISTORY;
-        set({ histories: { ...get().histories, [id]: { past: [...past, before], future: [] } } });
+        if (get().place?.attempt === null) get().startTry();
+        step((history) => did(history, layout));
       },
-      undo: () => step('past', 'future'),
-      redo: () => step('future', 'past'),
+      undo: () => step(undo),
+      redo: () => step(redo),
       speak: (language) => {
         set({ language });
         rememberNow();
@@ -151,8 +145,6 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
     };
   });
 }
-
-const EMPTY: Layout = { kind: 'laid-out', pieces: [] };
 
 /** Where the class is at work, as records; null while no class is open, or the place is of another class. */
 export interface At {
