@@ -4,6 +4,9 @@
 import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
 import type { Language } from '@cairnmark/words';
 import { createStore } from 'zustand/vanilla';
+import { recallBoard, rememberBoard } from './board-memory.ts';
+import type { BoardState } from './board-state.ts';
+import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
 import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
@@ -19,6 +22,7 @@ export interface Session {
   readonly record: ClassRecord | null;
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
+  readonly board: BoardState;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
@@ -28,6 +32,8 @@ export interface Session {
   /** Changes the try at work; begins one when there is none. */
   changeTry(change: (attempt: Attempt) => Attempt): void;
   startTry(from?: Attempt): void;
+  /** Changes what the Board shows, on this device. */
+  showOnBoard(change: Partial<BoardState>): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
 }
@@ -57,15 +63,16 @@ export function createSession(storage: ClassStorage) {
       record: null,
       place: memory.place,
       saved: 'kept',
+      board: NEW_BOARD,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record) });
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId) });
         keep(null, record, classId);
         rememberNow();
       },
       resume: (classId, record) => {
         const { place } = get();
         const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
-        set({ record, place: left ?? firstPlace(classId, record) });
+        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId) });
         rememberNow();
       },
       goTo: (change) => {
@@ -99,6 +106,12 @@ export function createSession(storage: ClassStorage) {
         const attempt = from === undefined ? fresh : { ...fresh, layout: from.layout };
         get().change(addAttempt(attempt));
         get().goTo({ attempt: attempt.id });
+      },
+      showOnBoard: (change) => {
+        const { board, place } = get();
+        const next = { ...board, ...change };
+        set({ board: next });
+        if (place !== null) rememberBoard(place.classId, next);
       },
       speak: (language) => {
         set({ language });

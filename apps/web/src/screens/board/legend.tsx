@@ -1,0 +1,63 @@
+// What the bars on the board are made of, in the order in which they are set end to end.
+
+import { useScreenWords } from '../../app/use-words.ts';
+import type { Bar, Segment } from './bars.ts';
+import type { PartId } from './parts.ts';
+import type { Scene } from './scene.ts';
+import { columnTitle, partText } from './texts.ts';
+
+/** Which of the fillings a part of a bar has. */
+export type Fills = ReadonlyMap<Segment['part'], number>;
+
+/** There are so many fillings, each told apart in grey too; further parts begin again. */
+const FILLINGS = 6;
+
+export function fillsOf(bars: readonly Bar[], { challenge }: Scene): Fills {
+  const used = new Set(bars.flatMap(({ segments }) => segments.map(({ part }) => part)));
+  const order: readonly Segment['part'][] = [
+    'measure',
+    ...challenge.points.map(({ id }): PartId => `row:${id}`),
+    'rules',
+    'own',
+    'by-hand',
+    'stated',
+  ];
+  return new Map(order.filter((part) => used.has(part)).map((part, k) => [part, k % FILLINGS]));
+}
+
+export function Legend({
+  bars,
+  fills,
+  scene,
+}: {
+  readonly bars: readonly Bar[];
+  readonly fills: Fills;
+  readonly scene: Scene;
+}) {
+  const words = useScreenWords();
+  const name = (part: Segment['part']): string =>
+    part === 'measure' ? columnTitle(scene.challenge.ranking.first.by, scene) : partText(part, scene);
+  const off = [...new Set(bars.flatMap(({ takenOff }) => takenOff?.parts ?? []))];
+  return (
+    <ul className="legend" aria-label={words.say('board.legend')}>
+      {[...fills].map(([part, fill]) => (
+        <li key={part}>
+          <i className={`fill-${fill}`} />
+          {name(part)}
+        </li>
+      ))}
+      {off.length > 0 && (
+        <li>
+          <i className="fill-off" />
+          {words.say('board.taken-off', { parts: off.map(name).join('; ') })}
+        </li>
+      )}
+      {bars.some(({ error }) => error > 0) && (
+        <li>
+          <b className="whisker" />
+          {words.say('board.measuring-error')}
+        </li>
+      )}
+    </ul>
+  );
+}
