@@ -12,7 +12,7 @@ import { engineClient } from './workers/engine-client.ts';
 import { EngineContext } from './workers/use-engine.ts';
 
 const storage = browserStorage();
-const session = createSession(storage);
+const session = createSession(storage, navigator.languages);
 const engine = engineClient(
   () => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' }),
 );

@@ -34,6 +34,8 @@ import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
+import type { StabilityBrief } from './stability-brief.ts';
+import { stabilityBrief } from './stability-brief.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
 import { statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
@@ -72,6 +74,8 @@ export interface ClassWords {
   gap(gap: GapPlace): string;
   /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
   stability(stability: Stability, kinds: readonly string[]): StabilityWords;
+  /** The same in a sentence or two. */
+  stabilityBrief(stability: Stability, kinds: readonly string[]): StabilityBrief;
   /** How the rest does when one piece (counted from 0) is taken out. */
   withoutPiece(answer: WithoutPiece, piece: number, kinds: readonly string[]): string;
   /** The tilt it bears to the side that was asked about; null: there is no answer. */
@@ -123,6 +127,7 @@ export function classWords(voice: Voice): ClassWords {
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
     stability: (stability, kinds) => stabilityWords(stability, kinds, voice),
+    stabilityBrief: (stability, kinds) => stabilityBrief(stability, kinds, voice),
     withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),

@@ -2,11 +2,13 @@
 
 import { board as enBoard } from './en/screens/board.ts';
 import { build as enBuild } from './en/screens/build.ts';
+import { field as enField } from './en/screens/field.ts';
 import { frame as enFrame } from './en/screens/frame.ts';
 import { scoreCard as enScoreCard } from './en/screens/score-card.ts';
 import { start as enStart } from './en/screens/start.ts';
 import { board as esBoard } from './es/screens/board.ts';
 import { build as esBuild } from './es/screens/build.ts';
+import { field as esField } from './es/screens/field.ts';
 import { frame as esFrame } from './es/screens/frame.ts';
 import { scoreCard as esScoreCard } from './es/screens/score-card.ts';
 import { start as esStart } from './es/screens/start.ts';
@@ -14,13 +16,14 @@ import type { Language } from './language.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 
-const english = { ...enFrame, ...enStart, ...enBuild, ...enScoreCard, ...enBoard };
+const english = { ...enFrame, ...enField, ...enStart, ...enBuild, ...enScoreCard, ...enBoard };
 
 export type EnglishScreens = typeof english;
 export type ScreenKey = keyof EnglishScreens;
 
 const spanish: Readonly<Record<ScreenKey, string>> = {
   ...esFrame,
+  ...esField,
   ...esStart,
   ...esBuild,
   ...esScoreCard,

@@ -2,16 +2,19 @@
 // to the storage at once, so that a closed tab loses nothing.
 
 import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
 import type { Language } from '@cairnmark/words';
 import { createStore } from 'zustand/vanilla';
 import { recallBoard, rememberBoard } from './board-memory.ts';
 import type { BoardState } from './board-state.ts';
 import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
-import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-changes.ts';
+import { addAttempt, attemptsOf, changeAttempt, newAttempt, withLayout } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
 import type { Place, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
+import type { LayoutHistory } from './layout-history.ts';
+import { NO_HISTORY } from './layout-history.ts';
 import type { ClassStorage, Kept } from './storage.ts';
 import { changesBetween } from './storage.ts';
 
@@ -32,15 +35,22 @@ export interface Session {
   /** Changes the try at work; begins one when there is none. */
   changeTry(change: (attempt: Attempt) => Attempt): void;
   startTry(from?: Attempt): void;
-  /** Changes what the Board shows, on this device. */
-  showOnBoard(change: Partial<BoardState>): void;
+  /** Undo and redo of layouts, by attempt. */
+  readonly histories: Readonly<Record<string, LayoutHistory>>;
+  /** Another layout for the try at work; what was confirmed before has to be seen again. */
+  layOut(layout: Layout): void;
+  undo(): void;
+  redo(): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
+  /** Changes what the Board shows, on this device. */
+  showOnBoard(change: Partial<BoardState>): void;
 }
 
 export type SessionStore = ReturnType<typeof createSession>;
 
-export function createSession(storage: ClassStorage) {
+/** `preferred`: languages of the browser, the best first. */
+export function createSession(storage: ClassStorage, preferred: readonly string[]) {
   const memory = recall();
   let writing: Promise<unknown> = Promise.resolve();
   return createStore<Session>()((set, get) => {
@@ -57,8 +67,19 @@ export function createSession(storage: ClassStorage) {
       const { language, units, place } = get();
       remember({ language, units, place });
     };
+    /** One layout back or forth: from one side of the history to the other. */
+    const step = (from: keyof LayoutHistory, to: keyof LayoutHistory): void => {
+      const attempt = whereAt(get().record, get().place)?.attempt;
+      if (attempt === null || attempt === undefined) return;
+      const history = get().histories[attempt.id] ?? NO_HISTORY;
+      const layout = history[from].at(-1);
+      if (layout === undefined) return;
+      get().change(changeAttempt(attempt.id, withLayout(layout)));
+      const next = { [from]: history[from].slice(0, -1), [to]: [...history[to], attempt.layout] };
+      set({ histories: { ...get().histories, [attempt.id]: { ...history, ...next } } });
+    };
     return {
-      language: memory.language ?? languageOf(navigator.languages),
+      language: memory.language ?? languageOf(preferred),
       units: memory.units,
       record: null,
       place: memory.place,
@@ -107,12 +128,17 @@ export function createSession(storage: ClassStorage) {
         get().change(addAttempt(attempt));
         get().goTo({ attempt: attempt.id });
       },
-      showOnBoard: (change) => {
-        const { board, place } = get();
-        const next = { ...board, ...change };
-        set({ board: next });
-        if (place !== null) rememberBoard(place.classId, next);
+      histories: {},
+      layOut: (layout) => {
+        const before = whereAt(get().record, get().place)?.attempt?.layout ?? EMPTY;
+        get().changeTry(withLayout(layout));
+        const id = get().place?.attempt;
+        if (id === null || id === undefined) return;
+        const { past } = get().histories[id] ?? NO_HISTORY;
+        set({ histories: { ...get().histories, [id]: { past: [...past, before], future: [] } } });
       },
+      undo: () => step('past', 'future'),
+      redo: () => step('future', 'past'),
       speak: (language) => {
         set({ language });
         rememberNow();
@@ -121,9 +147,17 @@ export function createSession(storage: ClassStorage) {
         set({ units });
         rememberNow();
       },
+      showOnBoard: (change) => {
+        const { board, place } = get();
+        const next = { ...board, ...change };
+        set({ board: next });
+        if (place !== null) rememberBoard(place.classId, next);
+      },
     };
   });
 }
+
+const EMPTY: Layout = { kind: 'laid-out', pieces: [] };
 
 /** Where the class is at work, as records; null while no class is open, or the place is of another class. */
 export interface At {

@@ -1,0 +1,80 @@
+// A field for a number with a unit: areas, volumes, seconds, counts. What cannot be read is flagged and the last value
+// stays. A value is never read back from its own text, so other units change no size.
+
+import type { Ruler, Unit } from '@cairnmark/geometry';
+import { typedText } from '@cairnmark/words';
+import { useId, useRef } from 'react';
+import { useScreenWords } from '../app/use-words.ts';
+import './field.css';
+import { FieldAnswer } from './field-answer.tsx';
+import type { Limits } from './number-entry.ts';
+import { useTypedNumber } from './use-typed-number.ts';
+import { writtenUnits } from './written-units.ts';
+
+export interface NumberFieldProps extends Limits {
+  readonly label: string;
+  /** The label is for screen readers alone: something beside the field says it already. */
+  readonly hideLabel?: boolean;
+  /** In the unit of the engine; null: nothing is entered. */
+  readonly value: number | null;
+  readonly unit: Unit;
+  /** As lengths are shown on this device. */
+  readonly ruler: Ruler;
+  readonly change: (value: number) => void;
+  /** An emptied field has no value; without this it keeps the last one. */
+  readonly clear?: (() => void) | undefined;
+  readonly disabled?: boolean;
+}
+
+export function NumberField(props: NumberFieldProps) {
+  const { label, hideLabel = false, value, unit, ruler, change, clear, disabled = false } = props;
+  const words = useScreenWords();
+  const id = useId();
+  const input = useRef<HTMLInputElement>(null);
+  const units = writtenUnits(unit, ruler);
+  const name = units[0]?.name ?? '';
+  const plain = (amount: number): string => typedText(amount, unit, ruler, words.say('field.decimal-mark'));
+  const field = useTypedNumber(value === null ? '' : plain(value), units, props, change, clear);
+  const refused = field.open?.kind === 'refused';
+  return (
+    <div className="field number-field">
+      <label htmlFor={id} className={hideLabel ? 'vh' : undefined}>
+        {label}
+      </label>
+      <span className="with">
+        <input
+          ref={input}
+          id={id}
+          className="in n"
+          type="text"
+          inputMode={props.whole === true ? 'numeric' : 'decimal'}
+          autoComplete="off"
+          enterKeyHint="done"
+          value={field.text}
+          disabled={disabled}
+          aria-invalid={refused || undefined}
+          aria-describedby={`${id}-answer`}
+          onChange={({ target }) => field.type(target.value)}
+          onBlur={field.settle}
+          onKeyDown={({ key }) => {
+            if (key === 'Enter') field.settle();
+            if (key === 'Escape') field.forget();
+          }}
+        />
+        {name !== '' && <span className="unit">{name}</span>}
+      </span>
+      <FieldAnswer
+        id={`${id}-answer`}
+        field={field}
+        limits={props}
+        kept={value}
+        what={props.whole === true ? 'whole' : unit === 'mm' ? 'length' : 'number'}
+        inFull={(amount) => (name === '' ? plain(amount) : `${plain(amount)}${name === '°' ? '' : ' '}${name}`)}
+        mean={(meant) => {
+          field.mean(meant);
+          input.current?.focus();
+        }}
+      />
+    </div>
+  );
+}
