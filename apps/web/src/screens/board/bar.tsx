@@ -14,9 +14,9 @@ export function BarDrawing({ bar, axis, fills }: { readonly bar: Bar; readonly a
   return (
     <div className="bar" aria-hidden="true">
       {segments.map(({ part, from, to }) => (
-        <i key={part} className={`fill-${fills.get(part) ?? 0}`} style={stretch(from, to)} />
+        <i key={part} className={`piece fill-${fills.get(part) ?? 0}`} style={stretch(from, to)} />
       ))}
-      {takenOff !== null && <i className="fill-off" style={stretch(takenOff.from, takenOff.to)} />}
+      {takenOff !== null && <i className="piece fill-off" style={stretch(takenOff.from, takenOff.to)} />}
       {axis.from < 0 && <b className="zero" style={{ left: `${percentAt(0, axis)}%` }} />}
       {error > 0 && <b className="whisker" style={stretch(Math.max(axis.from, value - error), value + error)} />}
     </div>

@@ -25,6 +25,6 @@ export function ChallengeBoard({
     [record, score, challenge, screen, words, inClass, ruler],
   );
   const lines = useMemo(() => boardLines(record, score, challenge), [record, score, challenge]);
-  if (view === 'own') return <OwnProgress scene={scene} lines={lines} />;
+  if (view === 'own') return <OwnProgress scene={scene} lines={lines} freezing={freezing} />;
   return <Ranking scene={scene} lines={lines} freezing={freezing} />;
 }

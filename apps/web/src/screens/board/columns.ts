@@ -47,10 +47,3 @@ export function decimalsOf(values: readonly number[]): number {
   });
   return Math.max(0, ...decimals);
 }
-
-/** Number and unit apart, since the unit is written smaller: "45.3" and "cm", "7 3/8" and "in", "10.5°" and "". */
-export function splitUnit(text: string): { readonly number: string; readonly unit: string } {
-  const found = /^([−\d][\d.,/ ]*[\d°]|[\d°])\s+(\D.*)$/u.exec(text);
-  const [, number = text, unit = ''] = found ?? [];
-  return { number, unit };
-}

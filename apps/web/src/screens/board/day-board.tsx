@@ -41,11 +41,12 @@ export function DayBoard({ record, score, freezing }: Shown & { readonly freezin
   return (
     <>
       <Tools rows={rows} freezing={freezing} tell={tell}>
-        {words.day(record.day, challengeName).join(' ')}
+        {null}
       </Tools>
       <Warnings record={record} warnings={score.warnings} words={words} />
       <DayTable scene={scene} rows={rows} ask={rows.isWhole ? ask : null} />
       <div className="board-foot">
+        <p className="day-rule">{words.day(record.day, challengeName).join(' ')}</p>
         <Pager rows={rows} />
         {(rows.isWhole || rows.placesHidden) && (
           <SaveTable

@@ -5,7 +5,7 @@ import { sharers } from './arrangement.ts';
 import { decimalsOf } from './columns.ts';
 import type { DayScene } from './day.ts';
 import { dayChallenges, mostOf, resultOf, withoutText } from './day.ts';
-import { rowCount } from './row-count.ts';
+import { rowSizes } from './row-sizes.ts';
 import { groupName } from './scene.ts';
 import type { Rows } from './use-rows.ts';
 
@@ -21,19 +21,28 @@ export function DayTable({
   const { record, screen, words } = scene;
   const challenges = dayChallenges(scene);
   const page = rows.pages[rows.page] ?? [];
+  const names = record.groups.map(({ name }) => name);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled with the keys too
     <section className="scrolls" data-scrolls tabIndex={0} aria-label={screen.say('board.day')}>
-      <table className="rank day" style={rowCount(page.length)}>
+      <table className={rows.dense ? 'rank day dense' : 'rank day'} style={rowSizes(page.length, names)}>
         <thead>
           <tr>
-            {!rows.placesHidden && <th scope="col">{screen.say('board.place')}</th>}
-            <th scope="col">{screen.say('board.group')}</th>
+            {!rows.placesHidden && (
+              <th scope="col" className="rank-place">
+                {screen.say('board.place')}
+              </th>
+            )}
+            <th scope="col" className="rank-name">
+              {screen.say('board.group')}
+            </th>
             {challenges.map(({ id, name }) => (
               <th key={id} scope="col" className="day-result">
                 {name}
                 {weightOf(id) !== 1 && (
-                  <small>{screen.say('board.times', { times: words.number(weightOf(id)) })}</small>
+                  <small className="day-weight">
+                    {screen.say('board.times', { times: words.number(weightOf(id)) })}
+                  </small>
                 )}
               </th>
             ))}
@@ -72,7 +81,7 @@ function DayRow({
   if (!rows.isShown(standing)) {
     return (
       <tr className="not-shown">
-        <td className="rank-place">…</td>
+        <td className="rank-place" />
         <th scope="row" colSpan={challenges.length + 2}>
           {screen.say('board.not-shown')}
         </th>
@@ -85,7 +94,8 @@ function DayRow({
     <tr className={standing.place === null ? 'out' : undefined}>
       {!rows.placesHidden && (
         <td className="rank-place">
-          {standing.place ?? '–'} {sharers(standing, score.day) > 1 && <small>{screen.say('board.shared')}</small>}
+          {standing.place ?? '–'}
+          {sharers(standing, score.day) > 1 && <small> {screen.say('board.shared')}</small>}
         </td>
       )}
       <th scope="row" className="rank-name">
@@ -102,7 +112,11 @@ function DayRow({
         <DayResult key={id} standing={standing} challenge={id} title={challenge} scene={scene} />
       ))}
       <td className="rank-first" data-title={screen.say('board.together')}>
-        {standing.total === null ? <small>{words.present(standing)}</small> : words.number(standing.total, decimals)}
+        {standing.total === null ? (
+          <small>{screen.say('board.present', { present: words.present(standing) })}</small>
+        ) : (
+          words.number(standing.total, decimals)
+        )}
       </td>
     </tr>
   );
@@ -131,8 +145,10 @@ function DayResult({
   const isMost = value === mostOf(challenge, scene);
   return (
     <td className={isMost ? 'day-result most' : 'day-result'} data-title={title}>
-      {scene.words.number(value, decimalsOf(all))}
-      {isMost && <small>{scene.screen.say('board.most')}</small>}
+      <span className="day-value">
+        {scene.words.number(value, decimalsOf(all))}
+        {isMost && <small> {scene.screen.say('board.most')}</small>}
+      </span>
     </td>
   );
 }

@@ -32,7 +32,7 @@ export function DayWhy({
           <table>
             <thead>
               <tr>
-                <td />
+                <td className="corner" />
                 {pair.map((one) => (
                   <th key={one.group} scope="col" className="number">
                     {groupName(record, one.group)}

@@ -1,6 +1,7 @@
 // What the bars on the board are made of, in the order in which they are set end to end.
 
 import { useScreenWords } from '../../app/use-words.ts';
+import { Icon } from '../../parts/icon.tsx';
 import type { Bar, Segment } from './bars.ts';
 import type { PartId } from './parts.ts';
 import type { Scene } from './scene.ts';
@@ -29,10 +30,13 @@ export function Legend({
   bars,
   fills,
   scene,
+  withNear,
 }: {
   readonly bars: readonly Bar[];
   readonly fills: Fills;
   readonly scene: Scene;
+  /** The rows have the sign of near neighbours without its words. */
+  readonly withNear: boolean;
 }) {
   const words = useScreenWords();
   const name = (part: Segment['part']): string =>
@@ -42,13 +46,13 @@ export function Legend({
     <ul className="legend" aria-label={words.say('board.legend')}>
       {[...fills].map(([part, fill]) => (
         <li key={part}>
-          <i className={`fill-${fill}`} />
+          <i className={`piece legend-piece fill-${fill}`} />
           {name(part)}
         </li>
       ))}
       {off.length > 0 && (
         <li>
-          <i className="fill-off" />
+          <i className="piece legend-piece fill-off" />
           {words.say('board.taken-off', { parts: off.map(name).join('; ') })}
         </li>
       )}
@@ -56,6 +60,12 @@ export function Legend({
         <li>
           <b className="whisker" />
           {words.say('board.measuring-error')}
+        </li>
+      )}
+      {withNear && (
+        <li className="legend-near">
+          <Icon name="near" />
+          {words.say('board.near-sign')}
         </li>
       )}
     </ul>

@@ -2,7 +2,7 @@
 
 import type { Challenge, ClassRecord, ClassScore, Report } from '@cairnmark/engine';
 import { countingReports } from '@cairnmark/engine';
-import type { Standing } from '@cairnmark/scoring';
+import type { OutReason, Standing } from '@cairnmark/scoring';
 
 export interface BoardLine {
   readonly group: string;
@@ -31,11 +31,16 @@ export function boardLines({ groups }: ClassRecord, score: ClassScore, challenge
 /** The value that the ranking asks for first, rounded as it rounds; null: not measured. */
 export const firstValue = ({ standing }: BoardLine): number | null => standing.decidedBy[0]?.value ?? null;
 
+/** Of these nothing was measured that could stand beside the others: what is worked out for a fallen build does not. */
+export const isVoid = ({ standing: { out } }: BoardLine): boolean => out !== null && VOID.includes(out.code);
+
+const VOID: readonly OutReason['code'][] = ['absent', 'not-taking-part', 'fell', 'no-attempt'];
+
 /** Tries that nobody has confirmed, besides the one that counts. */
 export const waitingTries = ({ report, tries }: BoardLine): readonly Report[] =>
   tries.filter((one) => one !== report && one.confirmedBy === null && !isAway(one));
 
-const isAway = ({ state }: Report): boolean => state.kind === 'absent' || state.kind === 'not-taking-part';
+export const isAway = ({ state }: Report): boolean => state.kind === 'absent' || state.kind === 'not-taking-part';
 
 const inTime = (reports: readonly Report[]): readonly Report[] =>
   [...reports].sort((a, b) => Date.parse(a.at) - Date.parse(b.at));

@@ -24,6 +24,8 @@ export function nearMarks(lines: readonly BoardLine[]): ReadonlyMap<string, Near
   return marks;
 }
 
+export const NO_MARKS: ReadonlyMap<string, Near> = new Map();
+
 /** Any group of the one place within measuring error of any group of the other. */
 function placesAreNear(line: BoardLine, next: BoardLine, lines: readonly BoardLine[]): boolean {
   const at = (place: number | null) => lines.filter((one) => one.place === place);

@@ -4,9 +4,11 @@
 import type { Report } from '@cairnmark/engine';
 import { POINTS_ID } from '@cairnmark/engine';
 import type { Cell } from '@cairnmark/formats';
+import { numberAndUnit } from '../../parts/number-and-unit.ts';
 import { errorOf } from './bars.ts';
-import { keyValue, splitUnit } from './columns.ts';
+import { keyValue } from './columns.ts';
 import type { BoardLine } from './lines.ts';
+import { isAway, isVoid } from './lines.ts';
 import type { PartId } from './parts.ts';
 import { partsOf } from './parts.ts';
 import type { Scene } from './scene.ts';
@@ -35,7 +37,7 @@ export function numberColumns(lines: readonly BoardLine[], scene: Scene, withPla
       : []),
     column(screen.say('board.group'), false, ({ group }) => text(groupName(scene.record, group))),
     column(screen.say('board.try'), true, ({ report, tries }) => {
-      const number = report === null ? null : tries.indexOf(report) + 1;
+      const number = report === null || isAway(report) ? null : tries.indexOf(report) + 1;
       return plain(number, String(number ?? ''));
     }),
     ...keyColumns(scene),
@@ -56,8 +58,10 @@ function keyColumns(scene: Scene): readonly Column[] {
   const { challenge, inClass, words, screen } = scene;
   const { first, tieBreaks } = challenge.ranking;
   const unitOf = (by: string) => inClass.unit(by);
-  const titled = (title: string, by: string): string =>
-    unitOf(by).name === '' ? title : `${title} (${unitOf(by).name})`;
+  const titled = (title: string, by: string): string => {
+    const unit = by === POINTS_ID ? inClass.label(by) : unitOf(by).name;
+    return unit === '' ? title : `${title} (${unit})`;
+  };
   const measures = [first, ...tieBreaks].filter(({ by }) => by !== POINTS_ID);
   const keys = measures.map(
     (key): Column => ({
@@ -65,16 +69,17 @@ function keyColumns(scene: Scene): readonly Column[] {
       isNumber: true,
       cell: (line) => {
         const value = keyValue(line, key);
-        if (value === null) return NOTHING;
-        return plain(value / unitOf(key.by).size, splitUnit(keyText(line, key, 0, scene) ?? '').number);
+        if (value === null || isVoid(line)) return NOTHING;
+        return plain(value / unitOf(key.by).size, numberAndUnit(keyText(line, key, 0, scene) ?? '').number);
       },
     }),
   );
   const error: Column = {
     title: titled(words.capital(screen.say('board.measuring-error')), first.by),
     isNumber: true,
-    cell: ({ report }) => {
-      const value = report === null ? 0 : errorOf(report, challenge) / unitOf(first.by).size;
+    cell: (line) => {
+      const { report } = line;
+      const value = report === null || isVoid(line) ? 0 : errorOf(report, challenge) / unitOf(first.by).size;
       return value === 0 ? NOTHING : plain(value, words.number(Number(value.toFixed(2))));
     },
   };

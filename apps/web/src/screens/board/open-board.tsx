@@ -8,7 +8,7 @@ import { useSession } from '../../store/use-session.ts';
 import { useClassScore } from '../../workers/use-engine.ts';
 import { ChallengeBoard } from './challenge-board.tsx';
 import { DayBoard } from './day-board.tsx';
-import { FreezeNote } from './freeze-note.tsx';
+import { FreezeButton, FreezeNote } from './freeze.tsx';
 import { Head } from './head.tsx';
 import type { Shown } from './scene.ts';
 import { useFrozen } from './use-frozen.ts';
@@ -24,9 +24,17 @@ export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
   return (
     <section className="board" ref={section} aria-label={words.say('board.title')}>
       <Head record={freezing.record ?? now} shown={shown} section={section} />
-      <FreezeNote freezing={freezing} />
       <Working worked={worked} />
-      {isWhole(whole) && <BoardOf whole={whole} shown={shown} freezing={freezing} />}
+      {isWhole(whole) ? (
+        <BoardOf whole={whole} shown={shown} freezing={freezing} />
+      ) : (
+        freezing.frozen !== null && (
+          <div className="board-tools">
+            <FreezeNote frozen={freezing.frozen} />
+            <FreezeButton freezing={freezing} />
+          </div>
+        )
+      )}
     </section>
   );
 }

@@ -4,7 +4,11 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import type { Rows } from './use-rows.ts';
 
-export function Pager<T>({ rows: { pages, page, turnTo } }: { readonly rows: Rows<T> }) {
+export function Pager<T>({
+  rows: { pages, page, turnTo },
+}: {
+  readonly rows: Pick<Rows<T>, 'pages' | 'page' | 'turnTo'>;
+}) {
   const words = useScreenWords();
   if (pages.length < 2) return null;
   const turn = (to: number): void => {

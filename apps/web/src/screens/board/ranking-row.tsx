@@ -8,10 +8,11 @@ import type { Bar } from './bars.ts';
 import type { Beside } from './columns.ts';
 import type { Fills } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
+import { isVoid } from './lines.ts';
 import type { Near } from './near.ts';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
-import { besideText, keyText, nearText, notesOf, outText } from './texts.ts';
+import { besideText, besideTitle, columnTitle, keyText, nearTexts, notesOf, outText } from './texts.ts';
 import { ValueCell } from './value-cell.tsx';
 
 interface RowProps {
@@ -36,7 +37,7 @@ export function RankingRow(props: RowProps) {
   if (!isShown) {
     return (
       <tr className="not-shown">
-        <td className="rank-place">…</td>
+        <td className="rank-place" />
         <th scope="row" colSpan={beside === null ? 3 : 4}>
           {screen.say('board.not-shown')}
         </th>
@@ -58,22 +59,20 @@ export function RankingRow(props: RowProps) {
       {beside !== null && (
         <ValueCell
           className="rank-beside"
+          title={besideTitle(beside, scene)}
           text={isVoid(line) ? null : besideText(line, beside, decimals.beside, scene)}
           scene={scene}
         />
       )}
       <ValueCell
         className="rank-first"
+        title={columnTitle(challenge.ranking.first.by, scene)}
         text={isVoid(line) ? null : keyText(line, challenge.ranking.first, decimals.first, scene)}
         scene={scene}
       />
     </tr>
   );
 }
-
-/** Of these nothing was measured that could be shown beside the others. */
-const isVoid = ({ standing }: BoardLine): boolean =>
-  standing.out !== null && ['absent', 'not-taking-part', 'fell', 'no-attempt'].includes(standing.out.code);
 
 function Place({ line, lines, scene }: Pick<RowProps, 'line' | 'lines' | 'scene'>) {
   if (line.place === null) {
@@ -86,7 +85,8 @@ function Place({ line, lines, scene }: Pick<RowProps, 'line' | 'lines' | 'scene'
   }
   return (
     <td className="rank-place">
-      {line.place} {sharers(line, lines) > 1 && <small>{scene.screen.say('board.shared')}</small>}
+      {line.place}
+      {sharers(line, lines) > 1 && <small> {scene.screen.say('board.shared')}</small>}
     </td>
   );
 }
@@ -117,21 +117,32 @@ function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
 
 function Notes({ line, near, isLast, placesHidden, scene }: RowProps) {
   const notes = notesOf(line, scene);
-  const mark = near === null ? '' : nearText(near, line, scene);
   return (
     <>
       {notes.length > 0 && <p className="rank-notes">{notes.join(' · ')}</p>}
       {!placesHidden && <span className="vh">{scene.inClass.placeNotes(line.standing).join('; ')}</span>}
-      {near !== null && (
-        <p className="near">
-          <span>
-            <Icon name="near" />
-            {isLast
-              ? scene.screen.say('board.near-next', { group: groupName(scene.record, near.next), near: mark })
-              : mark}
-          </span>
-        </p>
-      )}
+      {near !== null && <NearMark line={line} near={near} isLast={isLast} scene={scene} />}
     </>
+  );
+}
+
+/** On the line between two rows; where they stand close, in a few words at the side. */
+function NearMark({
+  line,
+  near,
+  isLast,
+  scene,
+}: Pick<RowProps, 'line' | 'isLast' | 'scene'> & { readonly near: Near }) {
+  const { long, short } = nearTexts(near, line, scene);
+  const group = groupName(scene.record, near.next);
+  const told = (mark: string): string => (isLast ? scene.screen.say('board.near-next', { group, near: mark }) : mark);
+  return (
+    <p className="near">
+      <Icon name="near" />
+      <span className="near-long">{told(long)}</span>
+      <span className="near-short" aria-hidden="true">
+        {told(short)}
+      </span>
+    </p>
   );
 }

@@ -4,11 +4,12 @@ import { besideOf, decimalsOf, pointsIn } from './columns.ts';
 import type { Drawing } from './drawing.ts';
 import type { Fills } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
-import { nearMarks } from './near.ts';
+import type { Near } from './near.ts';
 import { RankingRow } from './ranking-row.tsx';
-import { rowCount } from './row-count.ts';
+import { rowSizes } from './row-sizes.ts';
 import { Ruler } from './ruler.tsx';
 import type { Scene } from './scene.ts';
+import { groupName } from './scene.ts';
 import { besideTitle, columnTitle } from './texts.ts';
 import type { Rows } from './use-rows.ts';
 
@@ -18,6 +19,7 @@ export function RankingTable({
   rows,
   drawing,
   fills,
+  marks,
   ask,
 }: {
   readonly scene: Scene;
@@ -25,6 +27,7 @@ export function RankingTable({
   readonly rows: Rows<BoardLine>;
   readonly drawing: Drawing;
   readonly fills: Fills;
+  readonly marks: ReadonlyMap<string, Near>;
   /** null: places are not all shown, so nobody asks why. */
   readonly ask: ((group: string) => void) | null;
 }) {
@@ -35,15 +38,21 @@ export function RankingTable({
     first: decimalsOf(pointsIn(lines, first) ?? []),
     beside: decimalsOf(pointsIn(lines, beside) ?? []),
   };
-  const marks = rows.placesHidden ? NO_MARKS : nearMarks(lines);
   const page = rows.pages[rows.page] ?? [];
+  const names = lines.map(({ group }) => groupName(scene.record, group));
   return (
-    <table className="rank" style={rowCount(page.length)}>
+    <table className={rows.dense ? 'rank dense' : 'rank'} style={rowSizes(page.length, names)}>
       <caption className="vh">{screen.say('board.order', { order: inClass.order(challenge.ranking) })}</caption>
       <thead>
         <tr>
-          {!rows.placesHidden && <th scope="col">{screen.say('board.place')}</th>}
-          <th scope="col">{screen.say('board.group')}</th>
+          {!rows.placesHidden && (
+            <th scope="col" className="rank-place">
+              {screen.say('board.place')}
+            </th>
+          )}
+          <th scope="col" className="rank-name">
+            {screen.say('board.group')}
+          </th>
           <th scope="col" className="rank-bar">
             <span className="vh">{screen.say('board.notes')}</span>
             <Ruler axis={drawing.axis} unit={drawing.unit} number={(value) => words.number(value)} />
@@ -90,5 +99,3 @@ export function RankingTable({
     return rows.isShown(next) && rows.isShown(own) ? mark : null;
   }
 }
-
-const NO_MARKS: ReturnType<typeof nearMarks> = new Map();

@@ -5,6 +5,7 @@ import { Decisions } from './decisions.tsx';
 import { drawingOf } from './drawing.ts';
 import { fillsOf, Legend } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
+import { NO_MARKS, nearMarks } from './near.ts';
 import { NumbersTable } from './numbers-table.tsx';
 import { Pager } from './pager.tsx';
 import { RankingTable } from './ranking-table.tsx';
@@ -30,6 +31,7 @@ export function Ranking({
   const drawing = useMemo(() => drawingOf(lines, scene), [lines, scene]);
   const bars = useMemo(() => [...drawing.bars.values()], [drawing]);
   const fills = useMemo(() => fillsOf(bars, scene), [bars, scene]);
+  const marks = useMemo(() => (rows.placesHidden ? NO_MARKS : nearMarks(lines)), [lines, rows.placesHidden]);
   const dialog = useRef<HTMLDialogElement>(null);
   const [asked, setAsked] = useState<string | null>(null);
   const ask = (group: string): void => {
@@ -56,10 +58,11 @@ export function Ranking({
         rows={rows}
         drawing={drawing}
         fills={fills}
+        marks={marks}
         ask={rows.isWhole ? ask : null}
       />
       <div className="board-foot">
-        <Legend bars={bars} fills={fills} scene={scene} />
+        <Legend bars={bars} fills={fills} scene={scene} withNear={rows.dense && marks.size > 0} />
         <Pager rows={rows} />
       </div>
       <Decisions scene={scene} groups={lines.filter(rows.isShown).map(({ group }) => group)} />

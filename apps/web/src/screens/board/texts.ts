@@ -78,14 +78,21 @@ function decidedNotes({ report }: BoardLine, { inClass, words, screen }: Scene):
   ];
 }
 
-/** "Closer than the ruler can tell: 0.6 points apart". */
-export function nearText({ upper, lower }: Near, line: BoardLine, { challenge, inClass, screen }: Scene): string {
+/** "Closer than the ruler can tell: 0.6 points apart", and what stands there where there is no room for it. */
+export function nearTexts(
+  { upper, lower }: Near,
+  line: BoardLine,
+  { challenge, inClass, screen }: Scene,
+): { readonly long: string; readonly short: string } {
   const { by, roundTo } = challenge.ranking.first;
   const tolerance = toleranceOf(line.report, by);
   const show = (value: number): string =>
     roundTo > 0 ? inClass.roundedAmount(by, value, roundTo) : inClass.amount(by, value, tolerance);
-  if (show(upper) === show(lower)) return screen.say('board.near-same', { value: show(upper) });
-  return screen.say('board.near', { apart: show(Math.abs(upper - lower)) });
+  const short =
+    show(upper) === show(lower)
+      ? screen.say('board.both', { value: show(upper) })
+      : screen.say('board.apart', { apart: show(Math.abs(upper - lower)) });
+  return { long: screen.say('board.near', { apart: short }), short };
 }
 
 /** The name of a part in the legend: "height, 2 points for every 1 cm". */

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { useCallback, useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
+import { FreezeButton, FreezeNote } from './freeze.tsx';
 import type { Freezing } from './use-frozen.ts';
 import { useRevealKeys } from './use-reveal-keys.ts';
 import type { Rows } from './use-rows.ts';
@@ -34,17 +35,17 @@ export function Tools<T>({
   useRevealKeys(rows.reveal !== null, stepAndTell);
   return (
     <div className="board-tools">
-      <p className="mut">{children}</p>
+      <div className="board-said">
+        {freezing.frozen === null && <p className="mut">{children}</p>}
+        <FreezeNote frozen={freezing.frozen} />
+        {rows.reveal !== null && <p className="mut">{words.say('board.keys')}</p>}
+      </div>
       <p className="vh" role="status">
         {told}
       </p>
       {rows.reveal === null ? (
         <div className="board-buttons">
-          {freezing.frozen === null && (
-            <button type="button" className="btn" onClick={freezing.freeze}>
-              {words.say('board.freeze')}
-            </button>
-          )}
+          <FreezeButton freezing={freezing} />
           <button
             type="button"
             className="btn"
@@ -76,7 +77,6 @@ function Reveal({
   const words = useScreenWords();
   return (
     <div className="board-buttons">
-      <span className="mut reveal-keys">{words.say('board.keys')}</span>
       <button type="button" className="btn" aria-disabled={done === 0} onClick={() => step(-1)}>
         {words.say('board.last-place')}
       </button>

@@ -5,13 +5,17 @@ import { useCallback, useMemo, useState } from 'react';
 import { useSession } from '../../store/use-session.ts';
 import type { Row } from './arrangement.ts';
 import { arranged } from './arrangement.ts';
+import { isDense } from './fit.ts';
 import { pageWith } from './pages.ts';
 import { isRevealed, placesToReveal, stepped } from './reveal.ts';
+import { useFit } from './use-fit.ts';
 
 export interface Rows<T> {
   readonly pages: readonly (readonly T[])[];
   /** Counted from 0. */
   readonly page: number;
+  /** The rows of this page stand close. */
+  readonly dense: boolean;
   readonly placesHidden: boolean;
   /** Places shown by now, of how many; null: all at once. */
   readonly reveal: { readonly done: number; readonly of: number } | null;
@@ -27,6 +31,7 @@ export interface Rows<T> {
 export function useRows<T extends Row>(rows: readonly T[], { groups }: ClassRecord, shown: string): Rows<T> {
   const { placesHidden, reveal } = useSession((session) => session.board);
   const showOnBoard = useSession((session) => session.showOnBoard);
+  const fit = useFit();
   const [turned, setTurned] = useState<number | null>(null);
   const pages = useMemo(
     () =>
@@ -34,8 +39,9 @@ export function useRows<T extends Row>(rows: readonly T[], { groups }: ClassReco
         rows,
         groups.map(({ id }) => id),
         placesHidden,
+        fit.most,
       ),
-    [rows, groups, placesHidden],
+    [rows, groups, placesHidden, fit.most],
   );
   const places = useMemo(() => placesToReveal(rows), [rows]);
   const done = reveal === null ? null : Math.min(reveal[shown] ?? 0, places.length);
@@ -52,9 +58,11 @@ export function useRows<T extends Row>(rows: readonly T[], { groups }: ClassReco
     },
     [done, places, reveal, shown, showOnBoard],
   );
+  const current = Math.min(page, pages.length - 1);
   return {
     pages,
-    page: Math.min(page, pages.length - 1),
+    page: current,
+    dense: isDense(pages[current]?.length ?? 0, fit),
     placesHidden,
     reveal: done === null ? null : { done, of: places.length },
     isWhole: !placesHidden && (done === null || done === places.length),

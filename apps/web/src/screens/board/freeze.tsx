@@ -1,10 +1,11 @@
-// That the board is frozen, and since when: always in sight while it is.
+// Freezing: the button, and that the board is frozen and since when, in sight as long as it is.
 
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
+import type { Frozen } from '../../store/board-state.ts';
 import type { Freezing } from './use-frozen.ts';
 
-export function FreezeNote({ freezing: { frozen, unfreeze } }: { readonly freezing: Freezing }) {
+export function FreezeNote({ frozen }: { readonly frozen: Frozen | null }) {
   const words = useScreenWords();
   if (frozen === null) return <div role="status" />;
   const time = new Date(frozen.since).toLocaleTimeString(words.language, { hour: 'numeric', minute: '2-digit' });
@@ -16,9 +17,15 @@ export function FreezeNote({ freezing: { frozen, unfreeze } }: { readonly freezi
         {words.say(lost ? 'board.frozen-lost' : 'board.frozen', { time })}{' '}
         {frozen.copy === 'not-kept' && words.say('board.frozen-not-kept')}
       </p>
-      <button type="button" className="btn" onClick={unfreeze}>
-        {words.say('board.unfreeze')}
-      </button>
     </div>
+  );
+}
+
+export function FreezeButton({ freezing: { frozen, freeze, unfreeze } }: { readonly freezing: Freezing }) {
+  const words = useScreenWords();
+  return (
+    <button type="button" className="btn" onClick={frozen === null ? freeze : unfreeze}>
+      {words.say(frozen === null ? 'board.freeze' : 'board.unfreeze')}
+    </button>
   );
 }
