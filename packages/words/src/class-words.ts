@@ -37,7 +37,7 @@ import { stabilityWords } from './stability.ts';
 import type { StabilityBrief } from './stability-brief.ts';
 import { stabilityBrief } from './stability-brief.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
-import { statedRow, statedRule } from './stated.ts';
+import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
 import type { ShownUnit } from './units.ts';
@@ -83,6 +83,8 @@ export interface ClassWords {
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
   /** A rule as it is announced, with what hangs on it. */
   statedRule(rule: Requirement): string;
+  /** A rule in a few words: "exactly 5 pieces". */
+  ruleTitle(rule: Requirement): string;
   /** A row of the points table as it is announced. */
   statedRow(row: PointsRow): string;
   stock(breach: StockBreach): string;
@@ -132,6 +134,7 @@ export function classWords(voice: Voice): ClassWords {
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
     statedRule: (rule) => statedRule(rule, voice),
+    ruleTitle: (rule) => ruleTitle(rule, voice),
     statedRow: (row) => statedRow(row, voice),
     stock: (breach) => stockSentence(breach, voice),
     points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),

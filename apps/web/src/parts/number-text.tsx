@@ -7,7 +7,7 @@ export function NumberText({ text }: { readonly text: string }) {
   return (
     <>
       {number}
-      {unit !== '' && <small> {unit}</small>}
+      {unit !== '' && <small>{unit === '°' ? unit : ` ${unit}`}</small>}
     </>
   );
 }

@@ -3,6 +3,7 @@
 
 import { useMemo, useState } from 'react';
 import { useBuildWords } from '../../app/use-build-words.ts';
+import { kitScale } from '../../drawing/kit-scale.ts';
 import { NoClass } from '../../parts/no-class.tsx';
 import type { At } from '../../store/session.ts';
 import { useAt } from '../../store/use-session.ts';
@@ -40,7 +41,8 @@ function BuildAt({ at }: { readonly at: At }) {
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
   const door = chosen ?? usualDoor(at);
-  const shown = { at, words, editor, worked, door, why };
+  const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
+  const shown = { at, words, editor, worked, door, scale, why };
   return (
     <div className={`build door-${door}`}>
       <RulesBar {...shown} setDoor={setDoor} />

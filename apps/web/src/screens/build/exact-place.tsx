@@ -1,6 +1,7 @@
 // Exact places for one piece: on or beside another, so far from its middle, so much turned, on which face, held how.
 
 import type { Side } from '@cairnmark/editing';
+import { degreesOf } from '@cairnmark/editing';
 import { LENGTH_MM_MOST } from '@cairnmark/engine';
 import type { Hold } from '@cairnmark/geometry';
 import { useState } from 'react';
@@ -9,7 +10,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { PieceSelect } from './piece-select.tsx';
-import { degreesOf, offsetOf, usualReference } from './places.ts';
+import { offsetOf, usualReference } from './places.ts';
 import type { Shown } from './shown.ts';
 
 const SIDES: readonly Side[] = ['left', 'right', 'back', 'front'];

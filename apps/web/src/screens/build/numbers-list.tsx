@@ -8,7 +8,7 @@ import type { Shown } from './shown.ts';
 import { stacked } from './stacked.ts';
 import { kindsIn, useNumbersPieces } from './use-numbers-pieces.ts';
 
-export function NumbersList({ at, editor, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {
+export function NumbersList({ at, editor, scale, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const layOut = useSession((session) => session.layOut);
@@ -34,7 +34,7 @@ export function NumbersList({ at, editor, setDoor }: Shown & { readonly setDoor:
             const solid = editor.bench.solids.get(id);
             return (
               <li key={id}>
-                {solid !== undefined && <SolidPicture solid={solid} />}
+                {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span>{name}</span>
                 <span className="step">
                   <button type="button" onClick={() => numbers.remove(id)}>

@@ -9,7 +9,7 @@ import type { Shown } from './shown.ts';
 import { useBuildKeys } from './use-build-keys.ts';
 
 export function PieceList(props: Shown) {
-  const { at, words, editor, worked, door } = props;
+  const { at, words, editor, worked, door, scale } = props;
   const screen = useScreenWords();
   const keys = useBuildKeys(props);
   const { pieces, picked } = editor;
@@ -39,7 +39,7 @@ export function PieceList(props: Shown) {
                   onClick={() => editor.pick(open ? null : k)}
                 >
                   <b>{k + 1}</b>
-                  {solid !== undefined && <SolidPicture solid={solid} resting={piece.resting} />}
+                  {solid !== undefined && <SolidPicture solid={solid} resting={piece.resting} scale={scale} />}
                   <span className="name">{kind?.name ?? piece.kind}</span>
                   <span className="mut">{heightText(solid, piece.resting, words)}</span>
                 </button>

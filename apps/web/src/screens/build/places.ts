@@ -23,8 +23,5 @@ export function usualReference(pieces: Pieces, piece: number, { solids, slackMm 
   return below.length === 0 ? 'table' : Math.max(...below);
 }
 
-/** A whole number of degrees from 0 to 359. */
-export const degreesOf = (turnRad: number): number => ((Math.round((turnRad * 180) / Math.PI) % 360) + 360) % 360;
-
 /** mm. Places are whole hundredths of a millimetre; a difference of two has no more digits than they have. */
 const difference = (a: number, b: number): number => Math.round((a - b) * 100) / 100;

@@ -1,6 +1,8 @@
 // The challenge and its rules, each with its sign: kept, broken, or not known yet.
 
-import type { RequirementLine } from '@cairnmark/scoring';
+import { unitOf } from '@cairnmark/engine';
+import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import type { ScreenWords } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { isUnfinished } from './build-state.ts';
@@ -21,7 +23,7 @@ export function RulesBar({ at, words, worked, door, setDoor }: Shown & { readonl
           return (
             <li key={rule.id} className={sign === 'no' ? 'broken' : undefined}>
               {sign !== null && <Icon name={sign} />}
-              <span>{line === undefined ? words.inClass.statedRule(rule) : words.inClass.rule(line, rule, 0)}</span>
+              <span>{ruleText(rule, line, words, screen)}</span>
             </li>
           );
         })}
@@ -29,6 +31,20 @@ export function RulesBar({ at, words, worked, door, setDoor }: Shown & { readonl
       <Doors door={door} setDoor={setDoor} />
     </div>
   );
+}
+
+/** "Exactly 5 pieces, 6 now"; what is kept needs no figure. */
+function ruleText(
+  rule: Requirement,
+  line: RequirementLine | undefined,
+  { words, inClass }: Shown['words'],
+  screen: ScreenWords,
+): string {
+  const title = words.capital(inClass.ruleTitle(rule));
+  if (line === undefined || line.measure === null || line.value === null || line.verdict === 'kept') return title;
+  const isCount = unitOf(line.measure) === 'count';
+  const value = isCount ? words.number(line.value) : inClass.amount(line.measure, line.value, 0);
+  return screen.say('build.rule-now', { rule: title, value });
 }
 
 function signOf(line: RequirementLine | undefined): 'yes' | 'no' | null {

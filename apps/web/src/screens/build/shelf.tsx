@@ -8,7 +8,7 @@ import type { Shown } from './shown.ts';
 import { sizesText } from './sizes-text.ts';
 import { useNumbersPieces } from './use-numbers-pieces.ts';
 
-export function Shelf({ at, words, editor, door }: Shown) {
+export function Shelf({ at, words, editor, door, scale }: Shown) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
@@ -35,7 +35,7 @@ export function Shelf({ at, words, editor, door }: Shown) {
                 aria-label={screen.say('build.add', { kind: kind.name, count })}
                 onClick={() => add(kind)}
               >
-                {solid !== undefined && <SolidPicture solid={solid} />}
+                {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span className="name">
                   {kind.name}
                   <small>{count <= 0 ? screen.say('build.all-used') : sizesText(kind, at.group, words)}</small>

@@ -13,6 +13,8 @@ export interface Shown {
   readonly editor: Editor;
   readonly worked: Worked<Report>;
   readonly door: Door;
+  /** px a mm of the small drawings: one for the whole kit. */
+  readonly scale: number;
   /** Whether the reasons are drawn into the scene. */
   readonly why: boolean;
 }

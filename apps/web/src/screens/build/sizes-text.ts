@@ -13,16 +13,18 @@ const CROSSED: Readonly<Partial<Record<SolidId, readonly string[]>>> = {
 export function sizesText({ id, solid }: KindOfPiece, { measured }: Group, { words, inClass }: BuildWords): string {
   const sizes: Sizes = measured[id] ?? solid.sizes;
   const crossed = CROSSED[solid.solid]?.map((name) => sizes[name] ?? Number.NaN) ?? [];
-  if (crossed.length > 0 && crossed.every(Number.isFinite)) return crossedText(crossed, inClass);
+  if (crossed.length > 0 && crossed.every(Number.isFinite)) return unitOnce(crossed.map(lengthBy(inClass))).join(' × ');
   const names: Readonly<Record<string, string>> = words.names.sizes;
-  return Object.entries(sizes)
-    .filter(([name]) => name !== 'sides')
-    .map(([name, value]) => `${names[name] ?? name} ${inClass.exact(value, 'mm')}`)
-    .join(', ');
+  const lengths = Object.entries(sizes).filter(([name]) => name !== 'sides');
+  const texts = unitOnce(lengths.map(([, lengthMm]) => lengthBy(inClass)(lengthMm)));
+  return lengths.map(([name], k) => `${names[name] ?? name} ${texts[k]}`).join(', ');
 }
 
-/** The unit stands once, behind the last. */
-function crossedText(lengthsMm: readonly number[], inClass: BuildWords['inClass']): string {
-  const texts = lengthsMm.map((lengthMm) => inClass.exact(lengthMm, 'mm'));
-  return texts.map((text, k) => (k < texts.length - 1 ? text.replace(/\s*[a-z]+$/, '') : text)).join(' × ');
-}
+const lengthBy =
+  (inClass: BuildWords['inClass']) =>
+  (lengthMm: number): string =>
+    inClass.exact(lengthMm, 'mm');
+
+/** The unit stands behind the last alone. */
+const unitOnce = (texts: readonly string[]): readonly string[] =>
+  texts.map((text, k) => (k < texts.length - 1 ? text.replace(/\s*[a-z]+$/, '') : text));

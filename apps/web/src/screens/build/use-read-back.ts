@@ -1,6 +1,6 @@
 // The build in sentences, from the bottom up: "3 of 5, box, on its side, on the cube (2), 0.8 cm over its edge".
 
-import type { ReadBack } from '@cairnmark/editing';
+import type { Reading } from '@cairnmark/editing';
 import { readBack } from '@cairnmark/editing';
 import type { ScreenWords } from '@cairnmark/words';
 import { useMemo } from 'react';
@@ -12,7 +12,8 @@ export function useReadBack({ at, editor, words }: Shown): readonly string[] {
   const { pieces, bench } = editor;
   return useMemo(() => {
     const names = new Map(at.challenge.kit.kinds.map(({ id, name }) => [id, name]));
-    return readBack(pieces, bench).map((back, k) => {
+    const read = readBack(pieces, bench);
+    return (read.ok ? read.value : []).map((back, k) => {
       const kind = names.get(pieces[k]?.kind ?? '') ?? '';
       return sentence(back, k, { pieces, names, kind, words, screen });
     });
@@ -27,7 +28,7 @@ interface Context {
   readonly screen: ScreenWords;
 }
 
-function sentence(back: ReadBack, piece: number, context: Context): string {
+function sentence(back: Reading, piece: number, context: Context): string {
   const { pieces, kind, words, screen } = context;
   const faces: Readonly<Record<string, string>> = words.words.names.restings;
   const whole = screen.say('back.piece', {
@@ -43,15 +44,13 @@ function sentence(back: ReadBack, piece: number, context: Context): string {
 }
 
 /** "on the cube (1), 0.8 cm over its edge"; "on the table". */
-function whereText(back: ReadBack, { pieces, names, words, screen }: Context): string {
+function whereText(back: Reading, { pieces, names, words, screen }: Context): string {
   const things = back.restsOn.map((one) =>
     one === 'table'
       ? screen.say('back.on-table')
       : screen.say('back.on-piece', { kind: names.get(pieces[one]?.kind ?? '') ?? '', number: one + 1 }),
   );
   const where = screen.say('back.on', { things: words.words.listed(things) });
-  if (back.overEdgeMm > 0) {
-    return screen.say('back.over-edge', { where, length: words.inClass.amount('height', back.overEdgeMm, 0) });
-  }
-  return where;
+  if (back.overEdge === null) return where;
+  return screen.say('back.over-edge', { where, length: words.inClass.amount('height', back.overEdge.mm, 0) });
 }

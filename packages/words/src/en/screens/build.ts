@@ -6,6 +6,7 @@ export const build = {
   'door.stack': 'Stack it',
   'door.lay': 'Lay it out',
   'build.rules': 'Rules',
+  'build.rule-now': '{rule}, {value} now',
   'build.shelf': 'Your pieces',
   'build.shelf-hint': 'Tap a piece: it goes on top. Or drag it to a place.',
   'build.shelf-hint-tap': 'Tap a piece: it goes on top.',

@@ -8,6 +8,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'door.stack': 'Apílalo',
   'door.lay': 'Colócalo',
   'build.rules': 'Reglas',
+  'build.rule-now': '{rule}, ahora {value}',
   'build.shelf': 'Tus piezas',
   'build.shelf-hint': 'Toca una pieza: va encima. O arrástrala a un sitio.',
   'build.shelf-hint-tap': 'Toca una pieza: va encima.',
