@@ -12,13 +12,13 @@ export function BarDrawing({ bar, axis, fills }: { readonly bar: Bar; readonly a
     width: `${percentAt(to, axis) - percentAt(from, axis)}%`,
   });
   return (
-    <div className="bar" aria-hidden="true">
+    <div className="rank-drawn" aria-hidden="true">
       {segments.map(({ part, from, to }) => (
-        <i key={part} className={`piece fill-${fills.get(part) ?? 0}`} style={stretch(from, to)} />
+        <i key={part} className={`rank-piece rank-fill-${fills.get(part) ?? 0}`} style={stretch(from, to)} />
       ))}
-      {takenOff !== null && <i className="piece fill-off" style={stretch(takenOff.from, takenOff.to)} />}
-      {axis.from < 0 && <b className="zero" style={{ left: `${percentAt(0, axis)}%` }} />}
-      {error > 0 && <b className="whisker" style={stretch(Math.max(axis.from, value - error), value + error)} />}
+      {takenOff !== null && <i className="rank-piece rank-fill-off" style={stretch(takenOff.from, takenOff.to)} />}
+      {axis.from < 0 && <b className="rank-zero" style={{ left: `${percentAt(0, axis)}%` }} />}
+      {error > 0 && <b className="rank-whisker" style={stretch(Math.max(axis.from, value - error), value + error)} />}
     </div>
   );
 }

@@ -24,8 +24,11 @@ export function DayTable({
   const names = record.groups.map(({ name }) => name);
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled with the keys too
-    <section className="scrolls" data-scrolls tabIndex={0} aria-label={screen.say('board.day')}>
-      <table className={rows.dense ? 'rank day dense' : 'rank day'} style={rowSizes(page.length, names)}>
+    <section className="board-scrolls" data-scrolls tabIndex={0} aria-label={screen.say('board.day')}>
+      <table
+        className={rows.dense ? 'rank-table day-table rank-dense' : 'rank-table day-table'}
+        style={rowSizes(page.length, names)}
+      >
         <thead>
           <tr>
             {!rows.placesHidden && (
@@ -80,7 +83,7 @@ function DayRow({
   const challenges = dayChallenges(scene);
   if (!rows.isShown(standing)) {
     return (
-      <tr className="not-shown">
+      <tr className="rank-unshown">
         <td className="rank-place" />
         <th scope="row" colSpan={challenges.length + 2}>
           {screen.say('board.not-shown')}
@@ -91,7 +94,7 @@ function DayRow({
   const decimals = decimalsOf(score.day.flatMap(({ total }) => total ?? []));
   const name = groupName(record, standing.group);
   return (
-    <tr className={standing.place === null ? 'out' : undefined}>
+    <tr className={standing.place === null ? 'rank-gone' : undefined}>
       {!rows.placesHidden && (
         <td className="rank-place">
           {standing.place ?? '–'}
@@ -144,7 +147,7 @@ function DayResult({
   const all = scene.score.day.flatMap((one) => resultOf(one, challenge) ?? []);
   const isMost = value === mostOf(challenge, scene);
   return (
-    <td className={isMost ? 'day-result most' : 'day-result'} data-title={title}>
+    <td className={isMost ? 'day-result day-most' : 'day-result'} data-title={title}>
       <span className="day-value">
         {scene.words.number(value, decimalsOf(all))}
         {isMost && <small> {scene.screen.say('board.most')}</small>}

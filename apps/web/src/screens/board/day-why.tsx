@@ -24,7 +24,7 @@ export function DayWhy({
   const challengeName = (id: string): string => record.challenges.find((one) => one.id === id)?.name ?? id;
   return (
     <Dialog dialog={dialog} title={standing === undefined ? title : `${groupName(record, standing.group)}. ${title}`}>
-      <div className="why">
+      <div className="board-why">
         <p className="mut">{words.day(record.day, challengeName).join(' ')}</p>
         {pair === null ? (
           <p>{screen.say('board.why-alone')}</p>
@@ -32,9 +32,9 @@ export function DayWhy({
           <table>
             <thead>
               <tr>
-                <td className="corner" />
+                <td className="board-corner" />
                 {pair.map((one) => (
-                  <th key={one.group} scope="col" className="number">
+                  <th key={one.group} scope="col" className="board-number">
                     {groupName(record, one.group)}
                   </th>
                 ))}
@@ -45,7 +45,7 @@ export function DayWhy({
                 <tr key={id}>
                   <th scope="row">{name}</th>
                   {pair.map((one) => (
-                    <td key={one.group} className="number">
+                    <td key={one.group} className="board-number">
                       {valueText(resultOf(one, id)) ?? withoutText(one.group, id, scene)}
                     </td>
                   ))}
@@ -54,7 +54,7 @@ export function DayWhy({
               <tr>
                 <th scope="row">{screen.say('board.together')}</th>
                 {pair.map((one) => (
-                  <td key={one.group} className="number">
+                  <td key={one.group} className="board-number">
                     <b>{valueText(one.total)}</b>
                   </td>
                 ))}

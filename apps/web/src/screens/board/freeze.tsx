@@ -11,7 +11,7 @@ export function FreezeNote({ frozen }: { readonly frozen: Frozen | null }) {
   const time = new Date(frozen.since).toLocaleTimeString(words.language, { hour: 'numeric', minute: '2-digit' });
   const lost = frozen.copy === 'lost';
   return (
-    <div role="status" className="frozen">
+    <div role="status" className="board-frozen">
       <Icon name="clock" />
       <p>
         {words.say(lost ? 'board.frozen-lost' : 'board.frozen', { time })}{' '}

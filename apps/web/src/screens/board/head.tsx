@@ -28,7 +28,7 @@ export function Head({
     <div className="board-head">
       <div>
         <h1>{title}</h1>
-        {record.invented && <p className="invented">{words.say('frame.invented')}</p>}
+        {record.invented && <p className="board-invented">{words.say('frame.invented')}</p>}
       </div>
       <div className="board-choices">
         <Choice

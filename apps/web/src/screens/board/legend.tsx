@@ -43,27 +43,27 @@ export function Legend({
     part === 'measure' ? columnTitle(scene.challenge.ranking.first.by, scene) : partText(part, scene);
   const off = [...new Set(bars.flatMap(({ takenOff }) => takenOff?.parts ?? []))];
   return (
-    <ul className="legend" aria-label={words.say('board.legend')}>
+    <ul className="rank-legend" aria-label={words.say('board.legend')}>
       {[...fills].map(([part, fill]) => (
         <li key={part}>
-          <i className={`piece legend-piece fill-${fill}`} />
+          <i className={`rank-piece rank-legend-piece rank-fill-${fill}`} />
           {name(part)}
         </li>
       ))}
       {off.length > 0 && (
         <li>
-          <i className="piece legend-piece fill-off" />
+          <i className="rank-piece rank-legend-piece rank-fill-off" />
           {words.say('board.taken-off', { parts: off.map(name).join('; ') })}
         </li>
       )}
       {bars.some(({ error }) => error > 0) && (
         <li>
-          <b className="whisker" />
+          <b className="rank-whisker" />
           {words.say('board.measuring-error')}
         </li>
       )}
       {withNear && (
-        <li className="legend-near">
+        <li className="rank-legend-near">
           <Icon name="near" />
           {words.say('board.near-sign')}
         </li>

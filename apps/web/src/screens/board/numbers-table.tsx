@@ -23,12 +23,12 @@ export function NumbersTable({
       <details>
         <summary>{screen.say('board.numbers')}</summary>
         {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled with the keys too */}
-        <section className="scrolls" data-scrolls tabIndex={0} aria-label={screen.say('board.numbers')}>
+        <section className="board-scrolls" data-scrolls tabIndex={0} aria-label={screen.say('board.numbers')}>
           <table>
             <thead>
               <tr>
                 {columns.map(({ title, isNumber }) => (
-                  <th key={title} scope="col" className={isNumber ? 'number' : undefined}>
+                  <th key={title} scope="col" className={isNumber ? 'board-number' : undefined}>
                     {title}
                   </th>
                 ))}
@@ -38,7 +38,7 @@ export function NumbersTable({
               {lines.map((line) => (
                 <tr key={line.group}>
                   {columns.map(({ title, isNumber, cell }) => (
-                    <td key={title} className={isNumber ? 'number' : undefined}>
+                    <td key={title} className={isNumber ? 'board-number' : undefined}>
                       {cell(line).text}
                     </td>
                   ))}

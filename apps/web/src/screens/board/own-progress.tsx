@@ -45,26 +45,26 @@ export function OwnProgress({
         </div>
         <FreezeButton freezing={freezing} />
       </div>
-      <table className="own">
-        <thead className="own-head">
+      <table className="progress">
+        <thead className="progress-head">
           <tr>
-            <th scope="col" className="own-name">
+            <th scope="col" className="progress-name">
               {screen.say('board.group')}
             </th>
             <th scope="col">{screen.say('board.own')}</th>
-            <th scope="col" className="own-tries">
+            <th scope="col" className="progress-tries">
               {screen.say('board.tries')}
             </th>
           </tr>
         </thead>
-        <tbody className="own-body">
+        <tbody className="progress-body">
           {pages[page]?.map((progress) => (
-            <tr key={progress.group} className="own-row">
-              <th scope="row" className="own-name">
+            <tr key={progress.group} className="progress-row">
+              <th scope="row" className="progress-name">
                 {groupName(record, progress.group)}
               </th>
-              <td className="own-text">{progressText(progress, scene)}</td>
-              <td className="own-tries">
+              <td className="progress-text">{progressText(progress, scene)}</td>
+              <td className="progress-tries">
                 <Tries progress={progress} scene={scene} />
               </td>
             </tr>

@@ -15,7 +15,7 @@ export function Pager<T>({
     if (to >= 0 && to < pages.length) turnTo(to);
   };
   return (
-    <div className="pager">
+    <div className="board-pager">
       <button type="button" className="btn sq" aria-disabled={page === 0} onClick={() => turn(page - 1)}>
         <Icon name="left" />
         <span className="vh">{words.say('board.page-before')}</span>

@@ -36,7 +36,7 @@ export function RankingRow(props: RowProps) {
   const { screen, challenge } = scene;
   if (!isShown) {
     return (
-      <tr className="not-shown">
+      <tr className="rank-unshown">
         <td className="rank-place" />
         <th scope="row" colSpan={beside === null ? 3 : 4}>
           {screen.say('board.not-shown')}
@@ -46,7 +46,7 @@ export function RankingRow(props: RowProps) {
   }
   const isOut = line.place === null;
   return (
-    <tr className={isOut ? 'out' : undefined}>
+    <tr className={isOut ? 'rank-gone' : undefined}>
       {!placesHidden && <Place line={line} lines={props.lines} scene={scene} />}
       <th scope="row" className="rank-name">
         <Name {...props} />
@@ -137,10 +137,10 @@ function NearMark({
   const group = groupName(scene.record, near.next);
   const told = (mark: string): string => (isLast ? scene.screen.say('board.near-next', { group, near: mark }) : mark);
   return (
-    <p className="near">
+    <p className="rank-near">
       <Icon name="near" />
-      <span className="near-long">{told(long)}</span>
-      <span className="near-short" aria-hidden="true">
+      <span className="rank-near-long">{told(long)}</span>
+      <span className="rank-near-short" aria-hidden="true">
         {told(short)}
       </span>
     </p>

@@ -41,7 +41,7 @@ export function RankingTable({
   const page = rows.pages[rows.page] ?? [];
   const names = lines.map(({ group }) => groupName(scene.record, group));
   return (
-    <table className={rows.dense ? 'rank dense' : 'rank'} style={rowSizes(page.length, names)}>
+    <table className={rows.dense ? 'rank-table rank-dense' : 'rank-table'} style={rowSizes(page.length, names)}>
       <caption className="vh">{screen.say('board.order', { order: inClass.order(challenge.ranking) })}</caption>
       <thead>
         <tr>

@@ -14,15 +14,15 @@ export function Ruler({
 }) {
   const path = axis.ticks.map(({ at, size }) => `M${10 * percentAt(at, axis)} 30v-${LENGTHS[size]}`).join('');
   return (
-    <div className="ruler" aria-hidden="true">
-      <div className="ruler-numbers">
+    <div className="rank-ruler" aria-hidden="true">
+      <div className="rank-ruler-numbers">
         {axis.numbers.map((at) => (
           <span key={at} style={{ left: `${percentAt(at, axis)}%` }}>
             {number(at)}
           </span>
         ))}
       </div>
-      <div className="ruler-wood">
+      <div className="rank-ruler-wood">
         <svg viewBox="0 0 1000 30" preserveAspectRatio="none" aria-hidden="true">
           <path d={path} />
         </svg>

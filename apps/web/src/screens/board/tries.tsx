@@ -7,15 +7,17 @@ import type { Scene } from './scene.ts';
 
 export function Tries({ progress: { tries, best }, scene }: { readonly progress: Progress; readonly scene: Scene }) {
   const shown = tries.filter(hasBar);
+  // Of a single try all is said beside.
+  if (tries.length === 1 && shown.length === 1) return null;
   const longest = Math.max(...shown.map(({ value }) => value));
   return (
-    <ol className="tries">
+    <ol className="progress-list">
       {tries.map((one, k) => (
         <li key={one.report.attempt}>
           {tryText(one, k + 1, scene)}
           {shown.length > 1 && hasBar(one) && (
             <i
-              className={one === best ? 'try-bar best' : 'try-bar'}
+              className={one === best ? 'progress-bar progress-best' : 'progress-bar'}
               aria-hidden="true"
               style={{ width: `${(100 * Math.max(0, one.value)) / (longest > 0 ? longest : 1)}%` }}
             />

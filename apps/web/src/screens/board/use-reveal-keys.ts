@@ -24,4 +24,4 @@ const STEPS: ReadonlyMap<string, 1 | -1> = new Map([
   ['PageUp', -1],
 ]);
 
-const KEEPS_ITS_KEYS = 'dialog, input, select, textarea, [data-scrolls]';
+const KEEPS_ITS_KEYS = ['dialog', 'input', 'select', 'textarea', '[data-scrolls]'].join();

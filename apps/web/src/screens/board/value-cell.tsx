@@ -17,7 +17,7 @@ export function ValueCell({
 }) {
   if (text === null) {
     return (
-      <td className={`${className} no-value`}>
+      <td className={`${className} rank-none`}>
         <span aria-hidden="true">–</span>
         <span className="vh">{scene.screen.say('board.no-value')}</span>
       </td>

@@ -26,7 +26,7 @@ export function Why({
   return (
     <Dialog dialog={dialog} title={line === null ? title : `${groupName(record, line.group)}. ${title}`}>
       {line !== null && (
-        <div className="why">
+        <div className="board-why">
           <p className="mut">{screen.say('board.order', { order: inClass.order(challenge.ranking) })}</p>
           {inClass.placeNotes(line.standing).map((note) => (
             <p key={note}>{screen.say('board.shares', { group: groupName(record, line.group), note })}</p>

@@ -73,7 +73,7 @@ export const board: Readonly<Record<keyof typeof pattern, string>> = {
   'board.shares': '{group}: {note}.',
   'board.present': '{present} resultados',
   'board.together': 'En total',
-  'board.most': 'lo más alto',
+  'board.most': 'máximo',
   'board.times': 'cuenta {times} veces',
   'board.absent': 'ausente',
   'board.not-taking-part': 'no participa',
