@@ -24,7 +24,7 @@ import type {
   Standing,
   Supply,
 } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
+import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, shownUnit } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
@@ -40,6 +40,7 @@ import { orderText, outSentence, placeNotes } from './standings.ts';
 import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
+import type { ShownUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 import type { Sides } from './why.ts';
 import { changeSentence, whySentences } from './why.ts';
@@ -52,6 +53,8 @@ export interface ClassWords {
   label(measure: string): string;
   /** The trade's name of a measure. */
   plainLabel(measure: string): string;
+  /** The unit that a measure is shown in; no name for a count. */
+  unit(measure: string): ShownUnit;
   /** A measured amount in honest digits. */
   amount(measure: string, value: number, tolerance: number): string;
   /** An amount that is known exactly: a limit, a rounded value. */
@@ -114,6 +117,7 @@ export function classWords(voice: Voice): ClassWords {
   return {
     label: (measure) => measureName(measure, voice),
     plainLabel: (measure) => plainMeasureName(measure, voice),
+    unit: (measure) => shownUnit(measure, voice),
     amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),

@@ -7,6 +7,9 @@ import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import type { Language } from '@cairnmark/words';
 import { createStore } from 'zustand/vanilla';
+import { recallBoard, rememberBoard } from './board-memory.ts';
+import type { BoardState } from './board-state.ts';
+import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
 import { addAttempt, attemptsOf, changeAttempt, newAttempt, withLayout } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
@@ -22,6 +25,7 @@ export interface Session {
   readonly record: ClassRecord | null;
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
+  readonly board: BoardState;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
@@ -39,6 +43,8 @@ export interface Session {
   redo(): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
+  /** Changes what the Board shows, on this device. */
+  showOnBoard(change: Partial<BoardState>): void;
 }
 
 export type SessionStore = ReturnType<typeof createSession>;
@@ -83,8 +89,9 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       record: null,
       place: memory.place,
       saved: 'kept',
+      board: NEW_BOARD,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record) });
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId) });
         keep(classId, record);
         rememberNow();
       },
@@ -92,7 +99,7 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         const { place } = get();
         const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
         held = { classId, record };
-        set({ record, place: left ?? firstPlace(classId, record) });
+        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId) });
         rememberNow();
       },
       goTo: (change) => {
@@ -141,6 +148,12 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       measureIn: (units) => {
         set({ units });
         rememberNow();
+      },
+      showOnBoard: (change) => {
+        const { board, place } = get();
+        const next = { ...board, ...change };
+        set({ board: next });
+        if (place !== null) rememberBoard(place.classId, next);
       },
     };
   });
