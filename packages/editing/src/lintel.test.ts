@@ -105,6 +105,21 @@ describe('a piece of the build', () => {
     expect(bottoms(away.pieces)).toEqual([0, 50, 0]);
   });
 
+  it('from the middle of a tower it goes back under what it carried, not under what came to lie there instead', () => {
+    const pieces: Pieces = [
+      put('post', 0, 0),
+      put('post', -10, 0),
+      put('slab', 0, 0),
+      put('post', 10, 0),
+      put('slab', 0, 0),
+    ];
+    expect(bottoms(pieces)).toEqual([0, 50, 100, 110, 160]);
+    expect(bottoms(dragOf(pieces, 2, over).others)).toEqual([0, 50, 50, 100]);
+    const back = ghost(pieces, 2, at(1, 0, 100));
+    expect([back.index, back.earlier]).toEqual([2, false]);
+    expect(bottoms(back.pieces)).toEqual([0, 50, 100, 110, 160]);
+  });
+
   it('a post pulled from a bridge and put back is where it was', () => {
     expect(ghost(bridge, 1, at(40, 0, 0)).pieces).toEqual(bridge);
     expect(dragOf(bridge, 1, over).others).toEqual([bridge[0], bridge[2]]);

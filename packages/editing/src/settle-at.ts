@@ -39,10 +39,16 @@ export function settleAt(hand: InHand, spot: Spot, { solids, slackMm }: Bench): 
   if (spot.surfaceMm === null) return success(onTop);
 
   const surfaceMm = Math.max(0, spot.surfaceMm);
-  const { index, landing } = latestBelow(surfaceMm + reachMm, onTop, landAt);
-  if (index === last || landing.bottomMm < surfaceMm - CONTACT_MM) return success(onTop);
-  const there = settled(index, landing);
-  return success(movesOthers(there, hand.staying, slackMm) ? onTop : there);
+  const latest = latestBelow(surfaceMm + reachMm, onTop, landAt);
+  for (const index of [latest, ...near.map((one) => one.index).filter((before) => before < latest)]) {
+    const landing = landAt(index);
+    if (index === last || landing.bottomMm < surfaceMm - CONTACT_MM) break;
+    const there = settled(index, landing);
+    if (!movesOthers(there, hand.staying, slackMm)) return success(there);
+    // Yet earlier it can only help pieces that stood on it before.
+    if (hand.was === null) break;
+  }
+  return success(onTop);
 }
 
 const ofPiece = (piece: number, issue: StackIssue): EditIssue => {
@@ -59,11 +65,7 @@ const landBefore = (before: number, onTable: PlacedPiece, near: readonly Staying
   );
 
 /** The latest place at which it lands no higher than `mostMm`: each time it lands too high, before what holds it up there. */
-function latestBelow(
-  mostMm: number,
-  onTop: Settled,
-  landAt: (before: number) => Landing,
-): Pick<Settled, 'index' | 'landing'> {
+function latestBelow(mostMm: number, onTop: Settled, landAt: (before: number) => Landing): number {
   let { index, landing } = onTop;
   while (landing.bottomMm > mostMm) {
     for (const { lower, closedMm } of landing.supports) {
@@ -71,5 +73,5 @@ function latestBelow(
     }
     landing = landAt(index);
   }
-  return { index, landing };
+  return index;
 }

@@ -17,7 +17,7 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
   const { title, sentence } = useVerdictText(state, props);
   return (
-    <section className={`verdict ${moodOf(state)}`} data-state={state.is}>
+    <section className={`verdict ${moodOf(state)}`} data-state={state.is} aria-busy={worked.working}>
       <VerdictSign state={state} />
       <div aria-live="polite" aria-atomic="true">
         <h2>{title}</h2>
