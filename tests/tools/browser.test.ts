@@ -39,7 +39,7 @@ it('says so when CHROME_PATH names none, and takes no other', () => {
 });
 
 it.each([
-  ['win32', { PROGRAMFILES: 'C:\\P' }, 'C:\\P\\Google\\Chrome\\Application\\chrome.exe'],
+  ['win32', { PROGRAMFILES: 'D:\\P' }, 'D:\\P\\Google\\Chrome\\Application\\chrome.exe'],
   ['darwin', {}, '/Applications/Chromium.app/Contents/MacOS/Chromium'],
 ])('knows the places of %s', (platform, env, place) => {
   expect(findBrowser(machine([place], { platform, env }))).toBe(place);
