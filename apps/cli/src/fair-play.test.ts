@@ -201,3 +201,40 @@ describe('a rule about kinds', () => {
     expect(KIT.kinds.map(({ name }) => name)).toEqual(['Slab', 'Cube']);
   });
 });
+
+describe('a rule that nobody has judged yet', () => {
+  it('stands beside the place that hangs on it, and among the points', async () => {
+    const tape = (kind: 'must' | 'earns') =>
+      challenge({
+        requirements: [
+          {
+            id: 'tape',
+            kind: 'judged',
+            text: 'No tape',
+            consequence: kind === 'must' ? { kind } : { kind, points: 3 },
+          },
+        ],
+      });
+    const told = async (kind: 'must' | 'earns') => {
+      const record = classOf({ challenges: [tape(kind)], attempts: [attempt({ answers: {} })] });
+      return (await tried(['score', 'c.json', '--rows'], { 'c.json': encode('class', record) })).out;
+    };
+    expect(await told('must')).toMatch(/1st +terns +80 mm +"No tape" has not been judged yet\.\n/);
+    expect(await told('earns')).toMatch(/1st +terns +80 mm\n/);
+    expect(linesOf(await told('earns'))).toContain('"No tape" has not been judged yet.');
+  });
+});
+
+describe('a measure just below a whole step', () => {
+  it('is shown in full where reading it would carry it over', async () => {
+    const read = async (heightMm: number) => {
+      const one = attempt({ observed: { heightReadingsMm: [heightMm] } });
+      const record = classOf({ attempts: [one] });
+      return linesOf((await tried(['score', 'c.json', '--rows'], { 'c.json': encode('class', record) })).out);
+    };
+    const rate = '2 points for every 10 mm, rounded down:';
+    expect(await read(379.9)).toContain(`Height 379.9 mm. ${rate} 37 × 2 points = 74 points`);
+    expect(await read(380.1)).toContain(`Height 380 mm. ${rate} 38 × 2 points = 76 points`);
+    expect(await read(377.9)).toContain(`Height 378 mm. ${rate} 37 × 2 points = 74 points`);
+  });
+});

@@ -27,7 +27,7 @@ function earnedLines(report: Report, scene: Scene): readonly string[] {
       const row = scene.challenge.points.find(({ id }) => id === line.row);
       return row === undefined ? [] : [scene.words.points(line, row, toleranceOf(report, row.measure))];
     }),
-    ...ruleLines(report, scene, hasPointsOrNote),
+    ...ruleLines(report, scene, isWorthTelling),
     ...ownLines({ ...report, own: report.own.filter(({ points }) => points !== 0) }, scene),
   ];
 }
@@ -42,8 +42,11 @@ export function fallenLines({ state }: Report, { challenge, words }: Scene): rea
   return sentence === null ? [] : [sentence];
 }
 
-const hasPointsOrNote = ({ verdict, consequence, note }: Report['requirements'][number]): boolean =>
+/** What bears on the points or may still do so: a rule that nobody has judged or measured stands open. */
+const isWorthTelling = ({ verdict, consequence, note }: Report['requirements'][number]): boolean =>
   note !== null ||
+  verdict === 'not-judged' ||
+  verdict === 'not-measured' ||
   (verdict === 'broken' && consequence.kind === 'costs') ||
   (verdict === 'kept' && consequence.kind === 'earns');
 

@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { demoText } from '@cairnmark/demo';
+import { encode } from '@cairnmark/formats';
 import { CATALOGUE } from '@cairnmark/geometry';
 import { wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
+import { attempt, classOf, numbersOnly } from '../../../tests/reference/small-class.ts';
 import { tried } from './tried.ts';
 
 const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url));
@@ -101,6 +103,16 @@ describe('check', () => {
       }
       expect(es.err).not.toBe(en.err);
     }
+  });
+
+  it('tells of builds with more pieces than the kit has, which is no fault of the file', async () => {
+    const layout = numbersOnly('cube', 'cube', 'cube', 'slab');
+    const record = classOf({ attempts: [attempt({ id: 'a' }), attempt({ id: 'b', layout })] });
+    expect(await tried(['check', 'x.json'], { 'x.json': encode('class', record) })).toMatchObject({
+      code: 0,
+      out: 'x.json: fine (class).\nx.json: the build b will take no place. It uses 3 of Cube; the kit has 2.\n',
+      err: '',
+    });
   });
 
   it('tells all faults of all files', async () => {

@@ -8,7 +8,7 @@ import type { Board, BoardLine } from './boards.ts';
 import { boardsOf, toleranceOf } from './boards.ts';
 import { dayText } from './day-text.ts';
 import { decisionLines } from './decision-lines.ts';
-import { fallenLines, ownLines, pointsLines } from './points-text.ts';
+import { fallenLines, ownLines, pointsLines, ruleLines } from './points-text.ts';
 import { supplyLines } from './supply-lines.ts';
 import { tableText } from './table.ts';
 import { warningLines } from './warning-lines.ts';
@@ -91,9 +91,12 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
     words.ordinal(line.standing.place ?? 0),
     board.reader.groupName(line.standing.group),
     ...keys.map((key, k) => decidingValue(line, key, k, board, words)),
-    [...board.words.placeNotes(line.standing), ...attemptNotes(line, board, words), ...fallenNotes(line, board)].join(
-      '; ',
-    ),
+    [
+      ...board.words.placeNotes(line.standing),
+      ...attemptNotes(line, board, words),
+      ...fallenNotes(line, board),
+      ...openNotes(line, board),
+    ].join('; '),
   ]);
   return tableText([header, ...rows], [0, ...keys.map((_, k) => k + 2)]);
 }
@@ -107,6 +110,12 @@ function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, wo
 /** That a ranked build fell, and counts all the same. */
 const fallenNotes = ({ report }: BoardLine, board: Board): readonly string[] =>
   report === null ? [] : fallenLines(report, board);
+
+/** Rules that a build must keep and that nobody has judged yet: the place may still go. */
+const openNotes = ({ report }: BoardLine, board: Board): readonly string[] =>
+  report === null
+    ? []
+    : ruleLines(report, board, ({ verdict, consequence }) => verdict === 'not-judged' && consequence.kind === 'must');
 
 /** A rounded value is exact; one that the ranking does not round is read like any measure. */
 function decidingValue(

@@ -20,7 +20,7 @@ export * from './report-types.ts';
 export { stabilityQuestion, TABLE } from './stability/question.ts';
 export type { Statics } from './stability/statics.ts';
 export { needsSolver, someNeedSolver, USUAL_LIMITS } from './stability/statics.ts';
-export { countingReports } from './standings/counting.ts';
+export type { CountingReports } from './standings/counting.ts';
 export { standings } from './standings/standings.ts';
 export * from './types.ts';
 export { ENGINE_VERSION } from './version.ts';

@@ -8,6 +8,7 @@ export type { PointsErrors } from './points/errors.ts';
 export { pointsErrors } from './points/errors.ts';
 export type { PointsTable } from './points/lines.ts';
 export { pointsLines } from './points/lines.ts';
+export { areNear } from './ranking/near.ts';
 export { leaders, rank } from './ranking/rank.ts';
 export { pointsOfRequirements, requirementLines } from './requirements/lines.ts';
 export { FIXED_TO } from './rounding/fixed.ts';

@@ -75,7 +75,6 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'stock-exceeded': { piece: 'cube-7', count: 5, left: 3 },
   'more-than-the-group-has': { piece: 'cube-7', count: 5, has: 3 },
   'mark-twice': { judge: 'Ms Reid', criterion: 'idea' },
-  'time-not-valid': { at: 'noon' },
 };
 
 const ALL = Object.entries(DETAILS).map(([code, details]): Issue => ({ code, path: ['attempts', 2, 'at'], details }));

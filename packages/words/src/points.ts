@@ -23,11 +23,11 @@ function product(value: number, times: number, total: string, row: PointsRow, to
   const { words } = voice;
   const { results, names, decimalMark } = words;
   const each = counted('points', row.points, words);
-  const shown = amount(row.measure, value, tolerance, voice);
-  if (isCounted(row.measure, words) && row.per === 1)
-    return fill(results['points.line'], { amount: shown, each, total });
+  const shown = onItsSide(value, row, tolerance, voice);
+  const named = isCounted(row.measure, words);
+  if (named && row.per === 1) return fill(results['points.line'], { amount: shown, each, total });
   const measure = capital(measureName(row.measure, voice));
-  const subject = fill(results.subject, { measure, value: shown });
+  const subject = named ? shown : fill(results.subject, { measure, value: shown });
   if (isJudged(row.measure) && row.per === 1) {
     return fill(results['points.marks'], { subject, times: trimmed(times, 0, 3, decimalMark), each, total });
   }
@@ -39,4 +39,14 @@ function product(value: number, times: number, total: string, row: PointsRow, to
     times: trimmed(times, 0, 3, decimalMark),
     total,
   });
+}
+
+/** The value as read; in full where reading it would carry it over the step at which the row gives more. */
+function onItsSide(value: number, { measure, per, rounding }: PointsRow, tolerance: number, voice: Voice): string {
+  const read = amount(measure, value, tolerance, voice);
+  if (rounding === 'none') return read;
+  const shift = rounding === 'nearest' ? 1 / 2 : 0;
+  const step = (Math.round(value / per - shift) + shift) * per;
+  const isOver = rounding === 'up' ? value > step : value < step;
+  return isOver && read === amount(measure, step, tolerance, voice) ? exactAmount(measure, value, voice) : read;
 }

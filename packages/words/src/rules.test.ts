@@ -128,6 +128,9 @@ describe('points', () => {
 
   it('are a product', () => {
     expect(en.points(earned(12, 12, 24), row('faces', 2, 1), 0)).toBe('12 faces × 2 points = 24 points');
+    expect(en.points(earned(28, 2, 2), row('earned:faces', 1, 10), 0)).toBe(
+      '28 faces earned. 1 point for every 10 faces earned, rounded down: 2 × 1 point = 2 points',
+    );
     expect(en.points(earned(437, 43, 43), row('height', 1, 10), 3)).toBe(
       'Height 43.5 cm. 1 point for every 1 cm, rounded down: 43 × 1 point = 43 points',
     );

@@ -115,6 +115,7 @@ const WHY: readonly (readonly WhyLine[])[] = [
     { kind: 'row', row: 'p', measure: 'height', first: 7, second: 3 },
     { kind: 'requirement', requirement: 'r', verdicts: ['kept', 'broken'], first: 5, second: 0 },
     { kind: 'own-result', measure: 'volume', first: 3, second: 0 },
+    { kind: 'fallen', first: 0, second: 3 },
     { kind: 'adjustments', first: 0, second: 3 },
     { kind: 'total', first: 7, second: null },
   ],
@@ -167,8 +168,8 @@ function everything(words: Catalogue): readonly string[] {
     ...supplies(said),
     ...WHY.flatMap((lines) => said.why(lines, SIDES)),
     said.takesNoPlace('Terns', said.out({ code: 'absent' }, null, [])),
-    said.change({ fact: 'height', before: 70, after: 50, error: 30 }),
-    said.change({ fact: 'height', before: null, after: 50, error: 3 }),
+    said.change({ fact: 'height', before: 70, after: 50, error: 30, withinError: true }),
+    said.change({ fact: 'height', before: null, after: 50, error: 3, withinError: false }),
   ];
 }
 

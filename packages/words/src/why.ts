@@ -1,6 +1,7 @@
 // What separates two builds of one challenge, and what changed between two tries of a group.
 
 import type { Ahead, Challenge, Change, Report, WhyLine } from '@cairnmark/engine';
+import type { Verdict } from '@cairnmark/scoring';
 import { amount, capital, counted, exactAmount, measureName, roundedAmount } from './amounts.ts';
 import { fill } from './say.ts';
 import { ruleTitle } from './stated.ts';
@@ -30,7 +31,7 @@ export function whySentences(lines: readonly WhyLine[], sides: Sides, voice: Voi
 }
 
 /** "Height: 36.1 cm before, 37.9 cm now." */
-export function changeSentence({ fact, before, after, error }: Change, voice: Voice): string {
+export function changeSentence({ fact, before, after, error, withinError }: Change, voice: Voice): string {
   const { why } = voice.words;
   const read = (value: number | null): string =>
     value === null ? why['not-measured'] : amount(fact, value, error, voice);
@@ -39,8 +40,7 @@ export function changeSentence({ fact, before, after, error }: Change, voice: Vo
   const show = read(before) === read(after) ? full : read;
   const measure = capital(measureName(fact, voice));
   const sentence = fill(why.change, { measure, before: show(before), after: show(after) });
-  const within = before !== null && after !== null && Math.abs(after - before) <= error;
-  return within ? fill(why['within-error'], { sentence }) : sentence;
+  return withinError ? fill(why['within-error'], { sentence }) : sentence;
 }
 
 type KeyLine = Extract<WhyLine, { kind: 'key' }>;
@@ -75,11 +75,14 @@ function pointsSentence(line: PointsLine, sides: Sides, voice: Voice): string {
   const ahead = aheadByPoints(first, second);
   const what = pointsTitle(line, sides, voice);
   if (line.kind !== 'requirement') return comparison(what, texts, { ahead, lead }, sides, voice);
-  const [one, other] = line.verdicts.map((verdict) => words.names.verdicts[verdict]);
   const counts = (first ?? 0) !== 0 || (second ?? 0) !== 0;
-  const told = (verdict = '', earned: string): string =>
-    counts ? fill(words.why['with-points'], { verdict, points: earned }) : verdict;
-  return comparison(what, [told(one, texts[0]), told(other, texts[1])], { ahead, lead }, sides, voice);
+  const told = (verdict: Verdict | null, earned: number | null): string => {
+    if (verdict === null) return words.why['no-points'];
+    const name = words.names.verdicts[verdict];
+    return counts && earned !== null ? fill(words.why['with-points'], { verdict: name, points: points(earned) }) : name;
+  };
+  const [one, other] = line.verdicts;
+  return comparison(what, [told(one, first), told(other, second)], { ahead, lead }, sides, voice);
 }
 
 function aheadByPoints(first: number | null, second: number | null): Ahead {
@@ -98,6 +101,7 @@ function pointsTitle(line: PointsLine, { challenge }: Sides, voice: Voice): stri
     }
     case 'own-result':
       return fill(why['own-result'], { measure: measureName(line.measure, voice) });
+    case 'fallen':
     case 'adjustments':
     case 'total':
       return why[line.kind];

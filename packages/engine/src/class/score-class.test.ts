@@ -112,6 +112,34 @@ describe('a class', () => {
     ]);
   });
 
+  it('[D9] looks at the marks of attempts that count: a judge who marked a first try alone did not meet that group', () => {
+    const judging = challenge({ criteria: [{ id: 'idea', name: 'Idea' }] });
+    const marked = (id: string, by: string, heightMm: number, ...judges: string[]) =>
+      tall(id, by, heightMm, { judged: judges.map((judge) => ({ judge, criterion: 'idea', mark: 3 })) });
+    const warningsFor = (first: number, second: number) =>
+      scored(
+        classOf({
+          challenges: [judging],
+          attempts: [
+            marked('t1', 'terns', first, 'Ada', 'Ben'),
+            marked('t2', 'terns', second, 'Ada'),
+            marked('p1', 'puffins', 428, 'Ada', 'Ben'),
+          ],
+        }),
+      ).warnings.map(({ code }) => code);
+    expect(warningsFor(350, 419)).toEqual(['judges-of-different-groups']);
+    expect(warningsFor(419, 350)).toEqual([]);
+  });
+
+  it('says which report of each group counts', () => {
+    expect([...(scored(CLASS).counting.get('tall') ?? [])].map(([id, report]) => [id, report?.attempt])).toEqual([
+      ['terns', 'a2'],
+      ['puffins', 'a3'],
+      ['eiders', 'a4'],
+      ['fulmars', undefined],
+    ]);
+  });
+
   it('scores the same whatever the order of groups and attempts', () => {
     const other = { ...CLASS, groups: [...CLASS.groups].reverse(), attempts: [...CLASS.attempts].reverse() };
     expect(scored(other).standings).toEqual(scored(CLASS).standings);

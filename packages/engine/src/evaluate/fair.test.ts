@@ -151,7 +151,52 @@ describe('what separates two builds', () => {
       reportOn(attempt({ observed: { heightReadingsMm: [heightMm] } })),
     ) as [ReturnType<typeof reportOn>, ReturnType<typeof reportOn>];
     expect(compareReports(before, after, challenge())[0]).toMatchObject({ ahead: 'second', withinError: true });
-    expect(changesSince(before, after)).toEqual([{ fact: 'height', before: 80, after: 82, error: Math.hypot(3, 3) }]);
+    const [height, slenderness] = changesSince(before, after);
+    expect(height).toEqual({ fact: 'height', before: 80, after: 82, error: Math.hypot(3, 3), withinError: true });
+    expect(slenderness).toMatchObject({ fact: 'height-to-width', before: 2, after: 2.05, withinError: true });
+  });
+  it('lays no change to the ruler where both tries are measured with the same sizes of the kit', () => {
+    const at = challenge({ heightCounts: ['model'], ruler: 'inch' });
+    const [before, after] = [laid('slab', 'slab'), laid('slab', 'slab', 'slab')].map((layout) =>
+      reportOn(attempt({ layout }), at),
+    ) as [ReturnType<typeof reportOn>, ReturnType<typeof reportOn>];
+    const height = changesSince(before, after).find(({ fact }) => fact === 'height');
+    // One slab more: it errs by 25.4 / root 3 = 14.7 mm, and 30 is more; the root of the squares of 29.3 and 44 would hide it.
+    expectNear((height?.after ?? 0) - (height?.before ?? 0), 30, { absolute: 1e-9 });
+    expect([height?.withinError, (height?.error ?? 0) > 30]).toEqual([false, true]);
+  });
+  it('tells the same from either side when one of the two was not there, and what it no longer has', () => {
+    const at = challenge({
+      requirements: [{ id: 'tape', kind: 'judged', text: 'No tape', consequence: { kind: 'earns', points: 5 } }],
+    });
+    const stood = reportOn(attempt({ answers: { tape: { kept: true } } }), at);
+    const absent = reportOn(attempt({ state: { kind: 'absent' } }), at);
+    const points = (lines: ReturnType<typeof compareReports>) => lines.filter(({ kind }) => kind !== 'key');
+    expect(points(compareReports(stood, absent, at))).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: 16, second: null },
+      { kind: 'requirement', requirement: 'tape', verdicts: ['kept', null], first: 5, second: null },
+      { kind: 'total', first: 21, second: null },
+    ]);
+    expect(points(compareReports(absent, stood, at))).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'requirement', requirement: 'tape', verdicts: [null, 'kept'], first: null, second: 5 },
+      { kind: 'total', first: null, second: 21 },
+    ]);
+    const height = changesSince(stood, absent).find(({ fact }) => fact === 'height');
+    expect(height).toMatchObject({ before: 80, after: null, withinError: false });
+  });
+  it('[A2] [A11] counts no part of a build that fell but what stands in its place, so that the parts make the total', () => {
+    const at = challenge({ fallen: { counts: 'points', points: 3 }, ranking: BY_POINTS });
+    const fallen = reportOn(attempt(FELL), at);
+    expect(compareReports(fallen, reportOn(attempt(), at), at).slice(1)).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'fallen', first: 3, second: 0 },
+      { kind: 'total', first: 3, second: 16 },
+    ]);
+    expect(compareReports(reportOn(attempt(FELL)), reportOn(attempt()), challenge()).slice(1)).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'total', first: null, second: 16 },
+    ]);
   });
 });
 

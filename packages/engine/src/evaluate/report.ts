@@ -9,6 +9,7 @@ import type { EngineIssue } from '../check/issues.ts';
 import { judgedFacts } from '../facts/judged.ts';
 import { measuredFact } from '../facts/measured.ts';
 import { kindFacts, stockBreaches, usedByKind } from '../facts/pieces.ts';
+import { withCountingRatios } from '../facts/ratios.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
 import { stoodFact, tiltFact } from '../facts/seen.ts';
 import { ownLines } from '../own/own-lines.ts';
@@ -81,7 +82,7 @@ function scoredReport(
   const { layout, answers, adjustments } = attempt;
   const supply = supplyOf(events, challenge, group);
   const facts = [
-    ...predicted.map((fact) => measuredFact(fact, attempt, challenge, group)),
+    ...withCountingRatios(predicted.map((fact) => measuredFact(fact, attempt, challenge, group))),
     stoodFact(attempt),
     tiltFact(stability, attempt),
     ...kindFacts(layout, challenge.kit),

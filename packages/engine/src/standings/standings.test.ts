@@ -109,6 +109,15 @@ describe('which attempt counts', () => {
     expect(outOf([tried('b', 412, open)])).toEqual({ code: 'not-confirmed' });
   });
 
+  it('[A3] an absence that nobody has confirmed puts no confirmed attempt aside, be it the last or the chosen one', () => {
+    const absent = attempt({ id: 'b', state: { kind: 'absent' }, confirmedBy: null, chosen: true, ...at('10:10') });
+    for (const attemptCounts of ['best', 'last', 'chosen'] as const) {
+      expect(counts([tried('a', 350, { chosen: true, ...at('10:00') }), absent], challenge({ attemptCounts }))).toBe(
+        'a',
+      );
+    }
+  });
+
   it('[A8] a group without any is told so', () => {
     expect(outOf([])).toEqual({ code: 'no-attempt' });
     expect(outOf([tried('a', 350)], challenge({ attemptCounts: 'chosen' }))).toEqual({ code: 'no-attempt' });

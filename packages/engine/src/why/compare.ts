@@ -5,7 +5,7 @@ import type { Consequence, Verdict } from '@cairnmark/scoring';
 import { exactSum, rank } from '@cairnmark/scoring';
 import type { Report } from '../report-types.ts';
 import { entryOf } from '../standings/entry.ts';
-import type { Challenge } from '../types.ts';
+import type { AttemptState, Challenge } from '../types.ts';
 
 /** The first of two, the second, or neither. */
 export type Ahead = 'first' | 'second' | null;
@@ -26,13 +26,16 @@ export type WhyLine =
   | ({
       readonly kind: 'requirement';
       readonly requirement: string;
-      readonly verdicts: readonly [Verdict, Verdict];
+      /** null: a build that was not there keeps and breaks nothing. */
+      readonly verdicts: readonly [Verdict | null, Verdict | null];
     } & Both)
   | ({ readonly kind: 'own-result'; readonly measure: string } & Both)
+  /** Stated points of a build that fell, in place of all that it earned. */
+  | ({ readonly kind: 'fallen' } & Both)
   | ({ readonly kind: 'adjustments' } & Both)
   | ({ readonly kind: 'total' } & Both);
 
-/** Points of the two builds; null: none, which is not 0. */
+/** Points of the two builds; null: nothing of that build counts, which is not 0. */
 interface Both {
   readonly first: number | null;
   readonly second: number | null;
@@ -40,7 +43,7 @@ interface Both {
 
 /** Lines in which the two differ, and every measure of the ranking up to the one that decides. */
 export function compareReports(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
-  return [...keyLines(first, second, challenge), ...pointLines(first, second)];
+  return [...keyLines(first, second, challenge), ...pointLines(first, second, challenge)];
 }
 
 function keyLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
@@ -81,33 +84,43 @@ function aheadOf(first: number | null, second: number | null): Ahead {
   return first < second ? 'first' : 'second';
 }
 
-function pointLines(first: Report, second: Report): readonly WhyLine[] {
-  const rows = first.points.map(({ row, measure, points }): WhyLine => {
-    const other = second.points.find((line) => line.row === row)?.points ?? null;
-    return { kind: 'row', row, measure, first: points, second: other };
+function pointLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
+  const both = <T>(of: (report: Report) => T): readonly [T, T] => [of(first), of(second)];
+  const line = (of: (report: Report) => number | null): Both => ({ first: of(first), second: of(second) });
+  const earns = (report: Report) => countsItsOwn(report, challenge);
+  const rows = challenge.points.map(({ id, measure }): WhyLine => {
+    const points = (report: Report) => report.points.find(({ row }) => row === id)?.points ?? null;
+    return { kind: 'row', row: id, measure, ...line((report) => (earns(report) ? points(report) : null)) };
   });
-  const requirements = first.requirements.map(({ requirement, verdict, consequence }): WhyLine => {
-    const other = second.requirements.find((line) => line.requirement === requirement);
-    return {
-      kind: 'requirement',
-      requirement,
-      verdicts: [verdict, other?.verdict ?? verdict],
-      first: pointsFor(verdict, consequence),
-      second: other === undefined ? null : pointsFor(other.verdict, other.consequence),
-    };
+  const requirements = challenge.requirements.map(({ id, consequence }): WhyLine => {
+    const verdict = (report: Report) =>
+      report.requirements.find(({ requirement }) => requirement === id)?.verdict ?? null;
+    const points = (report: Report) => (earns(report) ? pointsFor(verdict(report), consequence) : null);
+    return { kind: 'requirement', requirement: id, verdicts: both(verdict), ...line(points) };
   });
   const measures = [...new Set([...first.own, ...second.own].map(({ measure }) => measure))];
   const own = measures.map((measure): WhyLine => {
-    const of = (report: Report) => report.own.find((line) => line.measure === measure)?.points ?? 0;
-    return { kind: 'own-result', measure, first: of(first), second: of(second) };
+    const points = (report: Report) => report.own.find((one) => one.measure === measure)?.points ?? 0;
+    return { kind: 'own-result', measure, ...line((report) => (earns(report) ? points(report) : 0)) };
   });
-  const byHand = (report: Report) => exactSum(report.adjustments.map(({ points }) => points));
-  const adjustments: WhyLine = { kind: 'adjustments', first: byHand(first), second: byHand(second) };
-  const total: WhyLine = { kind: 'total', first: first.total, second: second.total };
-  return [...rows, ...requirements, ...own, adjustments].filter(differ).concat(total);
+  const fallen: WhyLine = { kind: 'fallen', ...line((report) => statedPoints(report, challenge)) };
+  const byHand = ({ total, adjustments }: Report) =>
+    total === null ? 0 : exactSum(adjustments.map(({ points }) => points));
+  const adjustments: WhyLine = { kind: 'adjustments', ...line(byHand) };
+  const total: WhyLine = { kind: 'total', ...line((report) => report.total) };
+  return [...rows, ...requirements, ...own, fallen, adjustments].filter(differ).concat(total);
 }
 
-function pointsFor(verdict: Verdict, consequence: Consequence): number {
+/** Of a build that was not there, or fell and is out or counts stated points, no part earns anything. */
+const countsItsOwn = ({ state }: Report, { fallen }: Challenge): boolean =>
+  state.kind === 'stood' || (fell(state) && fallen.counts === 'as-measured');
+
+const statedPoints = ({ state }: Report, { fallen }: Challenge): number =>
+  fell(state) && fallen.counts === 'points' ? fallen.points : 0;
+
+const fell = ({ kind }: AttemptState): boolean => kind === 'fell' || kind === 'fell-before-measuring';
+
+function pointsFor(verdict: Verdict | null, consequence: Consequence): number {
   if (consequence.kind === 'costs' && verdict === 'broken') return -consequence.points;
   return consequence.kind === 'earns' && verdict === 'kept' ? consequence.points : 0;
 }

@@ -40,6 +40,15 @@ export function withinError(readings: readonly Reading[]): ReadonlyMap<string, r
   return near;
 }
 
+/** True for two values within measuring error of each other, whoever they are of. */
+export function areNear(one: Unnamed, other: Unnamed): boolean {
+  const [a, b] = [fixed({ ...one, group: '' }), fixed({ ...other, group: '' })];
+  const difference = a.value - b.value;
+  return isNear(difference * difference, differenceErrorSq(a.error, b.error));
+}
+
+type Unnamed = Omit<Reading, 'group'>;
+
 /** Without any measuring error two values are equal or different, never near. */
 const isNear = (differenceSq: bigint, errorSq: bigint): boolean => errorSq > 0n && differenceSq <= errorSq;
 

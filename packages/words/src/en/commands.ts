@@ -93,6 +93,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'file.not-utf8': 'This is no text in UTF-8. Choose another file, or save it again as UTF-8.',
   'file.empty': 'This file is empty. Choose another file.',
   'file.fine': '{file}: fine ({format}).',
+  'file.beyond-the-kit': '{file}: the build {attempt} will take no place. {sentence}',
   // Files that do not go together.
   'files.nothing-to-score':
     'This file ({format}) cannot be scored alone. Name a class file, or a challenge file with its attempts.',

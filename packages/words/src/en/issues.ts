@@ -83,5 +83,4 @@ export const issues = {
   'stock-exceeded': 'This hands out {count} of "{piece}"; left in the stock: {left}. Check the number.',
   'more-than-the-group-has': 'This takes away {count} of "{piece}", but the group has only {has}. Check the number.',
   'mark-twice': '{judge} has marked "{criterion}" twice. Keep one of the two marks.',
-  'time-not-valid': '"{at}" is no date and time. Write it like 2026-03-05T10:20:00+01:00.',
 } as const satisfies IssueTexts;

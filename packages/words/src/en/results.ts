@@ -77,7 +77,7 @@ export const results = {
   'out.fell': 'Fell before it was measured.',
   'out.fell-after': 'Fell after {seconds}.',
   'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
-  'out.no-attempt': 'Nothing built yet.',
+  'out.no-attempt': 'No attempt that counts yet.',
   'out.not-measured': 'Not measured: {measure}.',
   // What a build that falls counts.
   'falling.out': 'A build that falls takes no place.',

@@ -15,6 +15,7 @@ export const why = {
   rule: 'rule "{rule}"',
   'with-points': '{verdict}, {points}',
   'own-result': 'own result, {measure}',
+  fallen: 'points of a build that fell',
   adjustments: 'points by hand',
   total: 'total',
   change: '{measure}: {before} before, {after} now.',

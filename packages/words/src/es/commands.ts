@@ -96,6 +96,7 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'file.not-utf8': 'Esto no es un texto en UTF-8. Elige otro archivo o guárdalo otra vez como UTF-8.',
   'file.empty': 'Este archivo está vacío. Elige otro archivo.',
   'file.fine': '{file}: está bien ({format}).',
+  'file.beyond-the-kit': '{file}: la construcción {attempt} se quedará sin puesto. {sentence}',
   'files.nothing-to-score':
     'Este archivo ({format}) solo no se puede puntuar. Nombra un archivo de clase, o uno de reto con sus intentos.',
   'files.no-challenge': 'Junto a estos intentos falta el reto. Nombra también su archivo.',

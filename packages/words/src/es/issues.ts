@@ -79,5 +79,4 @@ export const issues: IssueTexts = {
   'stock-exceeded': 'Esto reparte {count} de "{piece}"; quedan por repartir: {left}. Revisa el número.',
   'more-than-the-group-has': 'Esto quita {count} de "{piece}", pero el grupo solo tiene {has}. Revisa el número.',
   'mark-twice': '{judge} ha valorado "{criterion}" dos veces. Deja solo una nota.',
-  'time-not-valid': '"{at}" no es una fecha con hora. Escríbela así: 2026-03-05T10:20:00+01:00.',
 };

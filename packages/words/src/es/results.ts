@@ -70,7 +70,7 @@ export const results: ResultTexts = {
   'out.fell': 'Se cayó antes de medirla.',
   'out.fell-after': 'Se cayó después de {seconds}.',
   'out.not-confirmed': 'Sin confirmar: nadie ha visto todavía la construcción real.',
-  'out.no-attempt': 'Todavía no ha construido nada.',
+  'out.no-attempt': 'Todavía no hay ningún intento que cuente.',
   'out.not-measured': 'Sin medir: {measure}.',
   'falling.out': 'Una construcción que se cae no tiene puesto.',
   'falling.points': 'Una construcción que se cae cuenta {points}, sea cual sea su medida.',

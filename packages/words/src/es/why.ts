@@ -17,6 +17,7 @@ export const why: WhyTexts = {
   rule: 'regla "{rule}"',
   'with-points': '{verdict}, {points}',
   'own-result': 'resultado propio, {measure}',
+  fallen: 'puntos de una construcción que se cayó',
   adjustments: 'puntos dados a mano',
   total: 'total',
   change: '{measure}: antes {before}, ahora {after}.',
