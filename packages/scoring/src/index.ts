@@ -2,7 +2,7 @@
 
 export { day } from './day/day.ts';
 export type { Totals } from './day/results.ts';
-export type { DayChallenge, GivenMark } from './day/warnings.ts';
+export type { DayChallenge, GivenMark, PossibleLoss } from './day/warnings.ts';
 export { dayWarnings } from './day/warnings.ts';
 export type { PointsErrors } from './points/errors.ts';
 export { pointsErrors } from './points/errors.ts';

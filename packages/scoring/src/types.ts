@@ -198,4 +198,11 @@ export type DayWarning =
       readonly challenge: string;
       readonly criterion: string;
       readonly judges: readonly { readonly judge: string; readonly groups: readonly string[] }[];
+    }
+  /** A measure that points may be lost by was measured of other groups and not of these: they lost nothing there. */
+  | {
+      readonly code: 'loss-not-measured';
+      readonly challenge: string;
+      readonly measure: string;
+      readonly groups: readonly string[];
     };

@@ -92,14 +92,14 @@ describe('a fact', () => {
     const area = (value: number) => ({ value, unit: 'mm2' }) as const;
     const symbol = (name: string): Step['formula'] => ({ op: 'symbol', name });
     const step: Step = {
-      symbol: 'A',
+      symbol: 'U',
       formula: { op: 'difference', from: symbol('S'), less: symbol('T') },
       inputs: { S: area(15_000), T: area(2_500) },
       result: area(12_500),
     };
     const lines = en.working({ method: 'surface-less-contacts', steps: [step], parts: [] });
     expect(lines).toEqual([
-      'A = S − T = 150 cm² − 25.0 cm² = 125 cm²',
+      'U = S − T = 150 cm² − 25.0 cm² = 125 cm²',
       'all surfaces S, less both sides of C, where pieces touch flat, and less T, what lies flat on the table',
     ]);
   });

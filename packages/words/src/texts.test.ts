@@ -100,6 +100,7 @@ const WARNINGS: readonly DayWarning[] = [
     criterion: 'idea',
     judges: [{ judge: 'Ada', groups: ['terns'] }],
   },
+  { code: 'loss-not-measured', challenge: 'tall', measure: 'base-area', groups: ['terns'] },
 ];
 const KEY = {
   kind: 'key',
@@ -145,7 +146,12 @@ describe('the texts of results', () => {
 
 function everything(words: Catalogue): readonly string[] {
   const said = classWords({ words, reader: readerWith('half-cm') });
-  const names = { challenge: (id: string) => id, criterion: (_: string, id: string) => id, group: (id: string) => id };
+  const names = {
+    challenge: (id: string) => id,
+    criterion: (_: string, id: string) => id,
+    measure: (_: string, id: string) => id,
+    group: (id: string) => id,
+  };
   return [
     ...facts(said),
     ...rules(said),

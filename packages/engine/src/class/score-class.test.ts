@@ -131,6 +131,31 @@ describe('a class', () => {
     expect(warningsFor(419, 350)).toEqual([]);
   });
 
+  it('[D10] warns of a group that lost nothing because a row that takes points could not be measured of it', () => {
+    const rock = challenge({
+      points: [{ id: 'base', measure: 'base-area', points: -1, per: 100, rounding: 'down' }],
+      fallen: { counts: 'points', points: 1 },
+      ranking: { first: { by: 'points', better: 'more', roundTo: 1 }, tieBreaks: [] },
+    });
+    const of = (id: string, changes: Partial<Attempt> = {}) => attempt({ id, group: id, ...changes });
+    const record = (...attempts: Attempt[]) =>
+      classOf({ groups: ['terns', 'puffins', 'eiders'].map((id) => group(id)), challenges: [rock], attempts });
+    const drawn = of('terns');
+    const bare = { layout: numbersOnly('slab'), observed: { heightReadingsMm: [80] } };
+    // A slab and a cube stand on 24 cm2. What fell counts its one point, whatever was measured.
+    const fell = of('eiders', { ...bare, state: { kind: 'fell', afterSeconds: 3 } });
+    const { standings, warnings } = scored(record(drawn, of('puffins', bare), fell));
+    expect(standings.get('tall')?.map((one) => [one.group, one.decidedBy[0]?.value])).toEqual([
+      ['eiders', 1],
+      ['puffins', 0],
+      ['terns', -24],
+    ]);
+    expect(warnings).toEqual([
+      { code: 'loss-not-measured', challenge: 'tall', measure: 'base-area', groups: ['puffins'] },
+    ]);
+    expect(scored(record(drawn, fell)).warnings).toEqual([]);
+  });
+
   it('says which report of each group counts', () => {
     expect([...(scored(CLASS).counting.get('tall') ?? [])].map(([id, report]) => [id, report?.attempt])).toEqual([
       ['terns', 'a2'],

@@ -5,7 +5,8 @@ import type { Consequence, Verdict } from '@cairnmark/scoring';
 import { exactSum, rank } from '@cairnmark/scoring';
 import type { Report } from '../report-types.ts';
 import { entryOf } from '../standings/entry.ts';
-import type { AttemptState, Challenge } from '../types.ts';
+import { countsItsOwn, statedPoints } from '../standings/fallen.ts';
+import type { Challenge } from '../types.ts';
 
 /** The first of two, the second, or neither. */
 export type Ahead = 'first' | 'second' | null;
@@ -110,15 +111,6 @@ function pointLines(first: Report, second: Report, challenge: Challenge): readon
   const total: WhyLine = { kind: 'total', ...line((report) => report.total) };
   return [...rows, ...requirements, ...own, fallen, adjustments].filter(differ).concat(total);
 }
-
-/** Of a build that was not there, or fell and is out or counts stated points, no part earns anything. */
-const countsItsOwn = ({ state }: Report, { fallen }: Challenge): boolean =>
-  state.kind === 'stood' || (fell(state) && fallen.counts === 'as-measured');
-
-const statedPoints = ({ state }: Report, { fallen }: Challenge): number =>
-  fell(state) && fallen.counts === 'points' ? fallen.points : 0;
-
-const fell = ({ kind }: AttemptState): boolean => kind === 'fell' || kind === 'fell-before-measuring';
 
 function pointsFor(verdict: Verdict | null, consequence: Consequence): number {
   if (consequence.kind === 'costs' && verdict === 'broken') return -consequence.points;

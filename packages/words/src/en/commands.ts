@@ -122,7 +122,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
   // Workings.
-  'working.letters': `Letters: V volume, S all surfaces, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
+  'working.letters': `Letters: A area from above, V volume, S all surfaces, U surface you can touch, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
 h height, k one number divided by another, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
 R radius of the base under a smaller top, d how far the top stands in, q half of P, n how many, t 180° / n.`,
   'working.digits':

@@ -112,5 +112,7 @@ export const results = {
     'The points of {challenges} are added up as they are, but they come from different things: {units}. Look whether one of them outweighs the rest.',
   'warning.judges-of-different-groups':
     '{challenge}, {criterion}: the judges did not mark the same groups ({judges}). A strict judge may have met only some of them.',
+  'warning.loss-not-measured':
+    '{challenge}: {groups} could lose no points by "{measure}", since it was not measured there; others could. Measure it, or take the row or rule out.',
   'warning.judge': '{judge}: {groups}',
 } as const satisfies Readonly<Record<ResultKey, string>> & Readonly<Record<string, string>>;

@@ -100,5 +100,7 @@ export const results: ResultTexts = {
     'Los puntos de {challenges} se suman tal como están, pero vienen de cosas distintas: {units}. Mira si alguna pesa más que las demás.',
   'warning.judges-of-different-groups':
     '{challenge}, {criterion}: no todos los jueces valoraron a los mismos grupos ({judges}). Quizá un juez exigente solo vio a algunos.',
+  'warning.loss-not-measured':
+    '{challenge}, {groups}: aquí no se pueden perder puntos por "{measure}", porque no se ha medido; en otros grupos sí. Mídelo, o quita la fila o la regla.',
   'warning.judge': '{judge}: {groups}',
 };
