@@ -111,7 +111,7 @@ describe('check', () => {
     expect(err).toBe(
       [
         'none.json: There is no such file. Check the name.',
-        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there for a missing comma, quote or bracket.',
+        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there and just before: is a comma, quote or bracket missing or one too many? Decimals take a point, and quotes are straight.',
         '',
       ].join('\n'),
     );

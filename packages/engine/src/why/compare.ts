@@ -86,15 +86,19 @@ function pointLines(first: Report, second: Report): readonly WhyLine[] {
     const other = second.points.find((line) => line.row === row)?.points ?? null;
     return { kind: 'row', row, measure, first: points, second: other };
   });
-  const requirements = first.requirements.map(({ requirement, verdict, consequence }): WhyLine => {
+  const requirements = first.requirements.flatMap(({ requirement, verdict, consequence }): readonly WhyLine[] => {
     const other = second.requirements.find((line) => line.requirement === requirement);
-    return {
-      kind: 'requirement',
-      requirement,
-      verdicts: [verdict, other?.verdict ?? verdict],
-      first: pointsFor(verdict, consequence),
-      second: other === undefined ? null : pointsFor(other.verdict, other.consequence),
-    };
+    // Of a group that was absent no rule was judged: there is nothing to compare.
+    if (other === undefined) return [];
+    return [
+      {
+        kind: 'requirement',
+        requirement,
+        verdicts: [verdict, other.verdict],
+        first: pointsFor(verdict, consequence),
+        second: pointsFor(other.verdict, other.consequence),
+      },
+    ];
   });
   const measures = [...new Set([...first.own, ...second.own].map(({ measure }) => measure))];
   const own = measures.map((measure): WhyLine => {
