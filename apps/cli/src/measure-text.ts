@@ -104,5 +104,6 @@ function wayOfMeasuring(
     ...(gaps.length > 0 ? gaps.map(classWords.gap) : [words.say('measure.no-gaps')]),
     words.say('working.digits'),
     words.say('working.letters'),
+    words.say('working.count-letters'),
   ];
 }

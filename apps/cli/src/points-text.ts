@@ -12,7 +12,7 @@ export interface Scene {
 }
 
 export function pointsLines(report: Report, scene: Scene, words: Words): readonly string[] {
-  const total = report.total === null ? words.say('score.none') : words.counted('points', report.total);
+  const total = report.total === null ? words.say('score.no-result') : words.counted('points', report.total);
   return [
     ...(countsStatedPoints(report, scene.challenge) ? [] : earnedLines(report, scene)),
     ...fallenLines(report, scene),

@@ -110,7 +110,7 @@ describe('check', () => {
     const record = classOf({ attempts: [attempt({ id: 'a' }), attempt({ id: 'b', layout })] });
     expect(await tried(['check', 'x.json'], { 'x.json': encode('class', record) })).toMatchObject({
       code: 0,
-      out: 'x.json: fine (class).\nx.json: the build b will take no place. It uses 3 of Cube; the kit has 2.\n',
+      out: 'x.json: fine (class).\nx.json: the build b will take no place. Cube: it uses 3, the kit has 2.\n',
       err: '',
     });
   });
@@ -123,7 +123,7 @@ describe('check', () => {
     expect(err).toBe(
       [
         'none.json: There is no such file. Check the name.',
-        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there for a missing comma, quote or bracket.',
+        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there and just before: is a comma, quote or bracket missing or one too many? Decimals take a point, and quotes are straight.',
         '',
       ].join('\n'),
     );

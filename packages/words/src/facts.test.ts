@@ -76,11 +76,11 @@ describe('a fact', () => {
   });
 
   it('has the other values beside it', () => {
-    expect(en.otherValues(fact({}))).toEqual(['readings: 43 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.09 cm']);
+    expect(en.otherValues(fact({}))).toEqual(['readings: 43 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.1 cm']);
     expect(en.otherValues(fact({ source: 'decided', value: 420 }))).toEqual([
       'measured: 43.0 cm ± 0.3 cm',
       'readings: 43 cm and 43.2 cm',
-      'worked out: 43.0 cm ± 0.09 cm',
+      'worked out: 43.0 cm ± 0.1 cm',
     ]);
   });
 
@@ -171,7 +171,7 @@ describe('a decision on a value that reads the same', () => {
     const finer = { ...decision, value: 430 };
     const before = { value: 431, tolerance: 3, readings: [431] };
     expect(en.decision(finer, fact({ observed: before }))).toBe(
-      'height 43 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
+      'height 43 cm instead of 43.1 cm, decided by Ms Reid: the ruler slipped',
     );
     const plain = inClass('en', 'mm');
     expect(plain.decision({ ...decision, value: 431 }, fact({ observed: { ...before, value: 431.4 } }))).toBe(

@@ -70,8 +70,9 @@ export function decisionSentence(decision: Decision, fact: ReportedFact | null, 
   if (takenBack) return fill(results['decision.back'], { measure, value, by, reason: takenBack.reason });
   const replaced = valueBefore(fact);
   if (replaced === null) return fill(results['decision.made'], { measure, value, by, reason });
-  const read = amount(decision.measure, replaced.value, replaced.tolerance, voice);
-  const before = read === value ? exactAmount(decision.measure, replaced.value, voice) : read;
+  const read = (one: number): string => amount(decision.measure, one, replaced.tolerance, voice);
+  const alike = read(replaced.value) === read(decision.value);
+  const before = alike ? exactAmount(decision.measure, replaced.value, voice) : read(replaced.value);
   return fill(results['decision.instead'], { measure, value, before, by, reason });
 }
 

@@ -40,7 +40,7 @@ describe('a rule', () => {
   });
 
   it('on the stock names the kind', () => {
-    expect(en.stock({ kind: 'cube-5', used: 4, stock: 3 })).toBe('It uses 4 of large cube; the kit has 3.');
+    expect(en.stock({ kind: 'cube-5', used: 4, stock: 3 })).toBe('large cube: it uses 4, the kit has 3.');
   });
 });
 
@@ -52,11 +52,11 @@ describe('a rule about pieces', () => {
   it('tells every kind of which there are too many', () => {
     const drums = { kind: 'drum', used: 2, allowed: 0 };
     expect(en.rule({ ...line('broken', null, shapes), breaches: [drums, { ...drums, kind: 'ball' }] }, shapes, 0)).toBe(
-      'Only these kinds may be used: large cube and cone. It uses 2 of drum. It uses 2 of ball.',
+      'Only these kinds may be used: large cube and cone. drum: it uses 2. ball: it uses 2.',
     );
     const cubes = { kind: 'cube-5', used: 4, allowed: 3 };
     expect(es.rule({ ...line('broken', null, earned), breaches: [cubes] }, earned, 0)).toBe(
-      'Solo se pueden usar piezas que el grupo ha ganado. Usa 4 de large cube; el grupo tiene 3. Cuesta 3 puntos.',
+      'Solo se pueden usar piezas que el grupo ha ganado. large cube: usa 4, el grupo tiene 3. Cuesta 3 puntos.',
     );
   });
 

@@ -52,7 +52,7 @@ describe('who is not ranked', () => {
       'A rule is broken. 6 pieces. The rule says exactly 5 pieces.',
     );
     expect(en.out({ code: 'more-than-the-kit-has', kinds: ['cube-5'] }, report, [])).toBe(
-      'More pieces than the kit has. It uses 4 of large cube; the kit has 3.',
+      'More pieces than the kit has. large cube: it uses 4, the kit has 3.',
     );
     expect(en.out({ code: 'fell' }, report, [])).toBe('Fell after 4 seconds.');
     expect(es.out({ code: 'fell' }, { ...report, state: { kind: 'fell-before-measuring' } }, [])).toBe(

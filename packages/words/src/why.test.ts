@@ -61,8 +61,8 @@ describe('what separates two builds', () => {
     expect(en.why([HEIGHT, ...lines], SIDES).slice(1)).toEqual([
       'Points for height: 76 points (Puffins), 70 points (Terns). Ahead: Puffins, by 6 points.',
       'Rule "at most 5 pieces": kept (Puffins), not kept (Terns).',
-      'Rule "at most 5 pieces": kept, 5 points (Puffins), not judged yet, 0 points (Terns). Ahead: Puffins, by 5 points.',
-      'Rule "at most 5 pieces": kept, 5 points (Puffins), no result (Terns). Ahead: Puffins.',
+      'Rule "at most 5 pieces": kept: 5 points (Puffins), not judged yet: 0 points (Terns). Ahead: Puffins, by 5 points.',
+      'Rule "at most 5 pieces": kept: 5 points (Puffins), no result (Terns). Ahead: Puffins.',
       'Own result, volume: 0 points (Puffins), 3 points (Terns). Ahead: Terns, by 3 points.',
       'Points of a build that fell: 0 points (Puffins), 2 points (Terns). Ahead: Terns, by 2 points.',
       'Points by hand: 0 points (Puffins), −1 point (Terns). Ahead: Puffins, by 1 point.',

@@ -49,7 +49,8 @@ type PointsLine = Exclude<WhyLine, { kind: 'key' }>;
 function keySentence({ by, first, second, ahead, withinError }: KeyLine, sides: Sides, voice: Voice): string {
   const { why } = voice.words;
   const show = keyAmount(by, sides, voice);
-  const text = (value: number | null): string => (value === null ? why['not-measured'] : show(value));
+  const text = (value: number | null): string =>
+    value === null ? why[by === 'points' ? 'no-points' : 'not-measured'] : show(value);
   const lead = first === null || second === null ? null : show(Math.abs(first - second));
   const what = measureName(by, voice);
   const sentence = comparison(what, [text(first), text(second)], { ahead, lead }, sides, voice);

@@ -112,7 +112,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.rows': 'Points, row by row',
   'score.own': 'Own results of the groups',
   'score.supply': 'Supply',
-  'score.warnings': 'Look at this before you read the places',
+  'score.warnings': 'Look at this before you trust the places',
   'score.day': 'Whole day',
   'score.total': 'Total: {total}',
   'score.none': 'not measured',
@@ -125,6 +125,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'working.letters': `Letters: A area from above, V volume, S all surfaces, U surface you can touch, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
 h height, k one number divided by another, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
 R radius of the base under a smaller top, d how far the top stands in, q half of P, n how many, t 180° / n.`,
+  'working.count-letters': 'In counts: N pieces, F faces, R curved ones, E edges, C corners.',
   'working.digits':
     'Workings go on with the full numbers. With the digits shown, the last one can come out a little different.',
   // Measures.
@@ -154,7 +155,8 @@ R radius of the base under a smaller top, d how far the top stands in, q half of
   'why.changes': 'What changed',
   'why.points': 'What separates the two tries',
   'why.nothing-in-common': '{first} and {second} have no challenge in which both have a build.',
-  'why.one-try': '{group} has no challenge with two tries or more.',
+  'why.one-try':
+    'There is no challenge at which {group} tried twice or more. To see what separates it from another group, name that group too.',
   // Ready challenges.
   'ready.title': '{name}: {id}',
   'ready.grades': 'For {grades}.',

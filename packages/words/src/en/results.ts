@@ -40,7 +40,7 @@ export const results = {
   'judged.kept': '"{text}" was kept.',
   'judged.broken': '"{text}" was not kept.',
   'judged.not-judged': '"{text}" has not been judged yet.',
-  stock: 'It uses {used} of {kind}; the kit has {stock}.',
+  stock: '{kind}: it uses {used}, the kit has {stock}.',
   // Rules about pieces.
   'pieces.only-kinds': 'Only these kinds may be used: {kinds}.',
   'pieces.only-earned': 'Only pieces that the group earned may be used.',
@@ -48,8 +48,8 @@ export const results = {
   'pieces.broken': '{rule} {breaches}',
   'pieces.not-listed': '{rule} Not measured: no pieces were listed.',
   'pieces.earned-unknown': '{rule} Not measured: it is not known what the group earned.',
-  'breach.only-kinds': 'It uses {used} of {kind}.',
-  'breach.only-earned': 'It uses {used} of {kind}; the group has {allowed}.',
+  'breach.only-kinds': '{kind}: it uses {used}.',
+  'breach.only-earned': '{kind}: it uses {used}, the group has {allowed}.',
   // Rules and rows of points as the challenge states them.
   'stated.measured': '{measure} {bound}',
   'stated.only-kinds': 'only {kinds}',

@@ -13,7 +13,7 @@ export const why = {
   'no-points': 'no result',
   row: 'points for {measure}',
   rule: 'rule "{rule}"',
-  'with-points': '{verdict}, {points}',
+  'with-points': '{verdict}: {points}',
   'own-result': 'own result, {measure}',
   fallen: 'points of a build that fell',
   adjustments: 'points by hand',

@@ -4,7 +4,7 @@ import type { IssueTexts } from '../keys.ts';
 
 export const issues: IssueTexts = {
   'not-json':
-    'El archivo no se puede leer desde la línea {line}, columna {column} (no es JSON). Busca ahí una coma, unas comillas o un corchete que falte.',
+    'El archivo no se puede leer desde la línea {line}, columna {column} (no es JSON). Mira ahí y justo antes: ¿falta o sobra una coma, unas comillas o un corchete? Los decimales van con punto, y las comillas son rectas.',
   'duplicate-key': 'Esta clave está aquí dos veces. Deja solo una.',
   'too-deep': 'Hay listas dentro de listas a más de {most} niveles. Exporta el archivo otra vez.',
   'too-many-values': 'El archivo tiene más de {most} valores. Expórtalo otra vez o divídelo.',

@@ -15,7 +15,7 @@ export const why: WhyTexts = {
   'no-points': 'sin resultado',
   row: 'puntos por {measure}',
   rule: 'regla "{rule}"',
-  'with-points': '{verdict}, {points}',
+  'with-points': '{verdict}: {points}',
   'own-result': 'resultado propio, {measure}',
   fallen: 'puntos de una construcción que se cayó',
   adjustments: 'puntos dados a mano',
