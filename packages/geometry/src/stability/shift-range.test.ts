@@ -82,7 +82,11 @@ function tower(random: () => number, atMm: number): readonly LaidPiece[] {
   });
 }
 
-describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (seed %i)', (seed) => {
+/** A handful of fresh builds may all stand: only of these seeds it is known how many fall or wobble. */
+const RANGES_SEED = 20_261;
+const LOOKS_SEED = 20_262;
+
+describe.each([RANGES_SEED, freshSeed('ranges of moves')])('moves within the range (seed %i)', (seed) => {
   const builds = share(400, 12);
   it(`are those of a full search, for ${builds} builds`, () => {
     const random = seeded(seed);
@@ -92,12 +96,12 @@ describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (s
       const material = k % 2 === 0 ? FULL : SHELL;
       compared += agrees([seed, k], pieces, material, STEP_MM);
     }
-    expect(compared).toBeGreaterThan(builds / 4);
+    if (seed === RANGES_SEED) expect(compared).toBeGreaterThan(builds / 4);
   }, 300_000);
 });
 
 // The same of the quick look at lumps over their ground, on forts, which have no ranges.
-describe.each([20_262, freshSeed('looks before moves')])('looks before a move (seed %i)', (seed) => {
+describe.each([LOOKS_SEED, freshSeed('looks before moves')])('looks before a move (seed %i)', (seed) => {
   const builds = share(120, 6);
   it(`rule out nothing that a full search finds, for ${builds} gates`, () => {
     const random = seeded(seed);
@@ -112,6 +116,6 @@ describe.each([20_262, freshSeed('looks before moves')])('looks before a move (s
       ];
       compared += agrees([seed, k], pieces, k % 2 === 0 ? FULL : SHELL, 6);
     }
-    expect(compared).toBeGreaterThan(0);
+    if (seed === LOOKS_SEED) expect(compared).toBeGreaterThan(0);
   }, 300_000);
 });

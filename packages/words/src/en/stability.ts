@@ -83,7 +83,8 @@ export const stability = {
   // Tilted to one side.
   'towards.bears': 'With the table tilted down {side} it stands up to {tilt}.',
   'towards.nothing': 'With the table tilted down {side} it goes at a touch.',
-  'towards.unknown': 'Not known for this side: it falls on a level table already, or this was not worked out.',
+  'towards.unknown':
+    'Not known for this side: it falls on a level table already, or is not predicted, or this was not worked out.',
   // What the sums leave out.
   'limit.stiff':
     'Pieces are taken as stiff and unglued. Soft or dented paper, tape, glue and a shaky table are not in the sums.',

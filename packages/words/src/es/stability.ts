@@ -80,7 +80,7 @@ export const stability: StabilityTexts = {
   'without.not-decided': 'Sin {piece}: sin decidir, los cálculos se alargaron demasiado.',
   'towards.bears': 'Con la mesa inclinada {side} se sostiene hasta {tilt}.',
   'towards.nothing': 'Con la mesa inclinada {side} se va al tocarla.',
-  'towards.unknown': 'No se sabe para este lado: ya se cae con la mesa plana, o no se calculó.',
+  'towards.unknown': 'No se sabe para este lado: ya se cae con la mesa plana, o no se predice, o no se calculó.',
   'limit.stiff':
     'Las piezas se toman como rígidas y sin pegar. El papel blando o abollado, la cinta, el pegamento y una mesa que tiembla no entran en los cálculos.',
   'limit.kindly':
