@@ -14,6 +14,8 @@ export interface ScoringFact {
    * what is left is the build's own. {} when nothing is shared.
    */
   readonly errors: Readonly<Record<string, number>>;
+  /** Of the points alone: what of them follows other facts in steps, which neither tolerance nor errors hold. */
+  readonly steps?: readonly SteppedPoints[];
 }
 
 export type Facts = ReadonlyMap<string, ScoringFact>;
@@ -32,6 +34,15 @@ export interface PointsRow {
   readonly floorPoints?: number;
 }
 
+/** Points that follow a measured fact in steps: an error of the fact makes nothing of them, or whole steps. */
+export interface SteppedPoints {
+  readonly fact: ScoringFact;
+  /** The rows of the points table on this measure. */
+  readonly rows: readonly PointsRow[];
+  /** The rules on this measure that cost or earn points. */
+  readonly rules: readonly MeasuredRule[];
+}
+
 export interface PointsLine {
   readonly row: string;
   readonly measure: string;
@@ -47,14 +58,7 @@ export type Comparison = 'exactly' | 'at-least' | 'at-most';
 
 /** A rule that a build must keep, or pays for. */
 export type Requirement =
-  | {
-      readonly id: string;
-      readonly kind: 'measured';
-      readonly measure: string;
-      readonly comparison: Comparison;
-      readonly limit: number;
-      readonly consequence: Consequence;
-    }
+  | MeasuredRule
   | {
       readonly id: string;
       /** A yes/no rule that a person judges, such as "no tape". */
@@ -75,6 +79,15 @@ export type Requirement =
       readonly kind: 'only-earned';
       readonly consequence: Consequence;
     };
+
+export interface MeasuredRule {
+  readonly id: string;
+  readonly kind: 'measured';
+  readonly measure: string;
+  readonly comparison: Comparison;
+  readonly limit: number;
+  readonly consequence: Consequence;
+}
 
 /**
  * must: a build that breaks it is out of the ranking. costs: it loses these points (a positive number).

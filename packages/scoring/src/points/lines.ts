@@ -23,9 +23,20 @@ function pointsLine(row: PointsRow, facts: Facts): PointsLine {
   const value = facts.get(row.measure)?.value ?? null;
   const named = { row: row.id, measure: row.measure };
   if (value === null) return { ...named, value: null, times: null, points: 0, limited: null };
-  const times = timesIn(toMillionths(value), toMillionths(row.per), row);
+  const { times, points, limited } = rowPoints(row, toMillionths(value));
+  return { ...named, value, times: fromMillionths(times), points: fromMillionths(points), limited };
+}
+
+interface RowPoints extends Pick<PointsLine, 'limited'> {
+  readonly times: Millionths;
+  readonly points: Millionths;
+}
+
+/** What a row gives for a value of its measure. */
+export function rowPoints(row: PointsRow, value: Millionths): RowPoints {
+  const times = timesIn(value, toMillionths(row.per), row);
   const earned = divideRounded(times * toMillionths(row.points), MILLIONTHS_IN_ONE, 'nearest');
-  return { ...named, value, times: fromMillionths(times), ...limit(earned, row) };
+  return { times, ...limit(earned, row) };
 }
 
 /** How many times `per` goes into the value, in millionths: of a whole number unless the row does not round. */
@@ -35,10 +46,10 @@ function timesIn(value: Millionths, per: Millionths, { rounding }: PointsRow): M
     : divideRounded(value, per, rounding) * MILLIONTHS_IN_ONE;
 }
 
-function limit(earned: Millionths, { capPoints, floorPoints }: PointsRow): Pick<PointsLine, 'points' | 'limited'> {
+function limit(earned: Millionths, { capPoints, floorPoints }: PointsRow): Omit<RowPoints, 'times'> {
   const cap = capPoints === undefined ? earned : toMillionths(capPoints);
   const floor = floorPoints === undefined ? earned : toMillionths(floorPoints);
-  if (earned > cap) return { points: fromMillionths(cap), limited: 'cap' };
-  if (earned < floor) return { points: fromMillionths(floor), limited: 'floor' };
-  return { points: fromMillionths(earned), limited: null };
+  if (earned > cap) return { points: cap, limited: 'cap' };
+  if (earned < floor) return { points: floor, limited: 'floor' };
+  return { points: earned, limited: null };
 }

@@ -54,7 +54,8 @@ function runnerOf(entry: Entry, rule: RankingRule): Runner {
 function readingOf({ group, entry, out }: Runner, { first }: RankingRule) {
   const fact = entry.values.get(first.by);
   if (out !== null || fact === undefined || fact.value === null) return [];
-  return [{ group, value: fact.value, tolerance: fact.tolerance, errors: fact.errors }];
+  const { value, tolerance, errors, steps = [] } = fact;
+  return [{ group, value, tolerance, errors, steps }];
 }
 
 function withoutPlace({ group, keys, out }: Runner): Standing {
