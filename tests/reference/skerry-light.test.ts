@@ -99,7 +99,7 @@ describe('Skerry Light, the boards', () => {
       ['petrels', 5, [320], []],
       ['eiders', null, [300], []],
     ]);
-    expect(outOf('tall-light', 'eiders')).toEqual({ code: 'fell' });
+    expect(outOf('tall-light', 'eiders')).toEqual([{ code: 'fell' }]);
   });
 
   it('Narrow Rock: a tie that the smaller base breaks, and a base too large', () => {
@@ -111,7 +111,7 @@ describe('Skerry Light, the boards', () => {
       ['fulmars', 5, [296, 1963], []],
       ['eiders', null, [351, 2500], []],
     ]);
-    expect(outOf('narrow-rock', 'eiders')).toEqual({ code: 'rule-broken', requirements: ['base-on-the-rock'] });
+    expect(outOf('narrow-rock', 'eiders')).toEqual([{ code: 'rule-broken', requirements: ['base-on-the-rock'] }]);
   });
 
   it('Harbour Wall: points row by row, a rule that costs, a group that is absent', () => {
@@ -136,7 +136,7 @@ describe('Skerry Light, the boards', () => {
       ['eiders', 5, ['terns']],
       ['petrels', null, []],
     ]);
-    expect(outOf('harbour-wall', 'petrels')).toEqual({ code: 'absent' });
+    expect(outOf('harbour-wall', 'petrels')).toEqual([{ code: 'absent' }]);
   });
 
   it('the day: the Gannets win it without winning a challenge', () => {

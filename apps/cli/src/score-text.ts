@@ -133,6 +133,6 @@ function decidingValue(
 }
 
 function outLine({ standing, report }: BoardLine, { reader, words, challenge }: Board): string {
-  const why = standing.out === null ? '' : words.out(standing.out, report, challenge.requirements);
+  const why = words.out(standing.out, report, challenge.requirements);
   return `${reader.groupName(standing.group)}: ${why}`;
 }

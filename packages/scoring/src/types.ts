@@ -148,8 +148,8 @@ export interface Entry {
   readonly group: string;
   /** Values by key id ("points" or a measure). */
   readonly values: Facts;
-  /** Why it takes no place, or null. */
-  readonly out: OutReason | null;
+  /** Every reason why it takes no place; [] where there is none. */
+  readonly out: readonly OutReason[];
 }
 
 export type OutReason =
@@ -160,7 +160,7 @@ export type OutReason =
   | { readonly code: 'fell' }
   | { readonly code: 'not-confirmed' }
   | { readonly code: 'no-attempt' }
-  | { readonly code: 'not-measured'; readonly measure: string };
+  | { readonly code: 'not-measured'; readonly measures: readonly string[] };
 
 export interface Standing {
   readonly group: string;
@@ -172,7 +172,8 @@ export interface Standing {
   readonly sharedWith: readonly string[];
   /** Groups at another place whose first key, before rounding, differs by no more than the error of the difference. */
   readonly withinErrorOf: readonly string[];
-  readonly out: OutReason | null;
+  /** Why it takes no place; [] of one that takes one. */
+  readonly out: readonly OutReason[];
 }
 
 export interface DayRule {

@@ -63,7 +63,7 @@ const OUT: readonly OutReason[] = [
   { code: 'fell' },
   { code: 'not-confirmed' },
   { code: 'no-attempt' },
-  { code: 'not-measured', measure: 'height' },
+  { code: 'not-measured', measures: ['height', 'base-area'] },
 ];
 const SLIPS: readonly Slip[] = [
   'diameter-for-radius',
@@ -156,7 +156,7 @@ function everything(words: Catalogue): readonly string[] {
     ...facts(said),
     ...rules(said),
     ...points(said),
-    ...[REPORT, FELL].flatMap((report) => OUT.map((reason) => said.out(reason, withLine(report), [FIVE]))),
+    ...[REPORT, FELL].flatMap((report) => OUT.map((reason) => said.out([reason], withLine(report), [FIVE]))),
     ...fallen(said),
     ...said.placeNotes({ sharedWith: ['terns'], withinErrorOf: ['puffins', 'gannets'] }),
     said.order({
@@ -173,7 +173,7 @@ function everything(words: Catalogue): readonly string[] {
     ...GAMES.flatMap((game) => gameSentences(game, words)),
     ...supplies(said),
     ...WHY.flatMap((lines) => said.why(lines, SIDES)),
-    said.takesNoPlace('Terns', said.out({ code: 'absent' }, null, [])),
+    said.takesNoPlace('Terns', said.out([{ code: 'absent' }], null, [])),
     said.change({ fact: 'height', before: 70, after: 50, error: 30, withinError: true }),
     said.change({ fact: 'height', before: null, after: 50, error: 3, withinError: false }),
   ];

@@ -72,7 +72,9 @@ describe('pieces', () => {
     challenge({ requirements: [{ id: 'few', kind: 'only-kinds', kinds, consequence: { kind: 'must' } }] });
   it('[A5] a rule about pieces that are not listed puts the build out', () => {
     const report = reportOn(attempt({ layout: numbersOnly(), observed: { heightReadingsMm: [80] } }), only(['slab']));
-    expect(standings([report], only(['slab']), TERNS)[0]?.out).toEqual({ code: 'not-measured', measure: 'pieces' });
+    expect(standings([report], only(['slab']), TERNS)[0]?.out).toEqual([
+      { code: 'not-measured', measures: ['pieces'] },
+    ]);
     expect(reportOn(attempt(), only(['slab'])).requirements[0]?.breaches).toEqual([
       { kind: 'cube', used: 1, allowed: 0 },
     ]);
@@ -219,7 +221,7 @@ describe('ready challenges', () => {
     const at = { ...readyChallenge(id, 'Ready', KIT, 2), id: 'tall' };
     const report = reportOn(attempt(), at);
     const [standing] = standings([report], at, TERNS);
-    expect(standing?.out?.code ?? 'placed').toBe(
+    expect(standing?.out[0]?.code ?? 'placed').toBe(
       id === 'one-of-every-kind' || standing?.place === 1 ? 'placed' : 'rule-broken',
     );
     expect(at.labels.length).toBeGreaterThan(0);

@@ -50,8 +50,8 @@ export function compareReports(first: Report, second: Report, challenge: Challen
 function keyLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
   // Out or not, the values are compared: that a build takes no place is told beside.
   const entries = [
-    { ...entryOf(first, challenge, FIRST), out: null },
-    { ...entryOf(second, challenge, SECOND), out: null },
+    { ...entryOf(first, challenge, FIRST), out: [] },
+    { ...entryOf(second, challenge, SECOND), out: [] },
   ];
   const { tieBreaks, first: main } = challenge.ranking;
   const lines: WhyLine[] = [];

@@ -16,7 +16,7 @@ function standings(places: Readonly<Record<string, number | null>>): Standing[] 
     decidedBy: [],
     sharedWith: [],
     withinErrorOf: [],
-    out: place === null ? { code: 'fell' } : null,
+    out: place === null ? [{ code: 'fell' }] : [],
   }));
 }
 

@@ -46,7 +46,7 @@ describe('shared readings', () => {
     const entries = [5, 7].map((pieces, k) => ({
       group: `g${k}`,
       values: new Map([fact('height', 350), fact('pieces', pieces)].map((one) => [one.id, one])),
-      out: null,
+      out: [],
     }));
     const standings = rank(entries, {
       first: { by: 'height', better: 'more', roundTo: 0 },

@@ -41,7 +41,7 @@ function marks({ rows, rules = [] }: Scheme, ...builds: readonly (readonly Scori
     const ofRules = pointsOfRequirements(requirementLines(rules, values, {}, null, null));
     const value = pointsLines(rows, values).sum + ofRules;
     const points = { id: 'points', value, unit: 'points', ...pointsErrors(rows, rules, values) };
-    return { group: `g${k}`, values: new Map([...values, ['points', points]]), out: null };
+    return { group: `g${k}`, values: new Map([...values, ['points', points]]), out: [] };
   });
   const rule = { first: { by: 'points', better: 'more', roundTo: 0 }, tieBreaks: [] } as const;
   const standings = rank(entries, rule);
@@ -87,7 +87,7 @@ describe('points that go in steps', () => {
     const [a, b] = [371, 375].map((height, k) => {
       const values: Facts = new Map([['height', fact('height', height)]]);
       const points = { id: 'points', value: 37, unit: '', ...pointsErrors([row(1, 10, 'down')], [], values) };
-      return { group: `g${k}`, values: new Map([...values, ['points', points]]), out: null };
+      return { group: `g${k}`, values: new Map([...values, ['points', points]]), out: [] };
     });
     const order = {
       first: { by: 'points', better: 'more', roundTo: 1 },

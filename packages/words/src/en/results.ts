@@ -78,7 +78,7 @@ export const results = {
   'out.fell-after': 'Fell after {seconds}.',
   'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
   'out.no-attempt': 'No attempt that counts yet.',
-  'out.not-measured': 'Not measured: {measure}.',
+  'out.not-measured': 'Not measured: {measures}.',
   // What a build that falls counts.
   'falling.out': 'A build that falls takes no place.',
   'falling.points': 'A build that falls counts {points}, whatever was measured.',

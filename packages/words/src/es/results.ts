@@ -71,7 +71,7 @@ export const results: ResultTexts = {
   'out.fell-after': 'Se cayó después de {seconds}.',
   'out.not-confirmed': 'Sin confirmar: nadie ha visto todavía la construcción real.',
   'out.no-attempt': 'Todavía no hay ningún intento que cuente.',
-  'out.not-measured': 'Sin medir: {measure}.',
+  'out.not-measured': 'Sin medir: {measures}.',
   'falling.out': 'Una construcción que se cae no tiene puesto.',
   'falling.points': 'Una construcción que se cae cuenta {points}, sea cual sea su medida.',
   'falling.as-measured': 'Una construcción que se cae cuenta según lo medido.',
