@@ -3,7 +3,7 @@
 
 export interface ScoringFact {
   readonly id: string;
-  /** null: not measured. It earns no points, keeps no requirement, and is told as such; it is never 0. */
+  /** null: not measured. It earns nothing, keeps no requirement, and is told as such; it is never 0. */
   readonly value: number | null;
   readonly unit: string;
   /** Expanded uncertainty in the fact's unit. */
@@ -50,7 +50,8 @@ export interface PointsLine {
   readonly value: number | null;
   /** How many times `per` goes into the value, after rounding. */
   readonly times: number | null;
-  readonly points: number;
+  /** null: not known, since the row may take points and its measure was not measured. */
+  readonly points: number | null;
   readonly limited: 'cap' | 'floor' | null;
 }
 
@@ -212,11 +213,4 @@ export type DayWarning =
       readonly challenge: string;
       readonly criterion: string;
       readonly judges: readonly { readonly judge: string; readonly groups: readonly string[] }[];
-    }
-  /** A measure that points may be lost by was measured of other groups and not of these: they lost nothing there. */
-  | {
-      readonly code: 'loss-not-measured';
-      readonly challenge: string;
-      readonly measure: string;
-      readonly groups: readonly string[];
     };

@@ -81,6 +81,7 @@ const OWN: OwnLine = {
   measure: 'volume',
   own: 7000,
   expected: 7100,
+  source: 'predicted',
   tolerance: 90,
   verdict: 'agrees',
   slip: null,
@@ -100,7 +101,6 @@ const WARNINGS: readonly DayWarning[] = [
     criterion: 'idea',
     judges: [{ judge: 'Ada', groups: ['terns'] }],
   },
-  { code: 'loss-not-measured', challenge: 'tall', measure: 'base-area', groups: ['terns'] },
 ];
 const KEY = {
   kind: 'key',
@@ -122,6 +122,7 @@ const WHY: readonly (readonly WhyLine[])[] = [
   ],
   [{ ...KEY, second: null }],
   [{ ...KEY, second: 70, ahead: null }],
+  [{ kind: 'total', first: 7, second: 'not-known' }],
 ];
 
 describe('the texts of results', () => {
@@ -149,7 +150,6 @@ function everything(words: Catalogue): readonly string[] {
   const names = {
     challenge: (id: string) => id,
     criterion: (_: string, id: string) => id,
-    measure: (_: string, id: string) => id,
     group: (id: string) => id,
   };
   return [
@@ -236,6 +236,7 @@ function rules(said: ClassWords): readonly string[] {
       said.rule(line('not-measured', null, one), one, 0),
     ]),
     said.rule(unknown, EARNED, 0),
+    said.rule({ ...line('not-measured', null, HIGH), consequence: { kind: 'costs', points: 5 } }, HIGH, 0),
     ...[FIVE, BASE, JUDGED, KINDS, EARNED].map(said.statedRule),
     said.stock({ kind: 'cube', used: 3, stock: 2 }),
   ];
@@ -252,6 +253,7 @@ function points(said: ClassWords): readonly string[] {
     said.points({ ...earned, limited: 'cap' }, ROW, 3),
     said.points({ ...earned, limited: 'floor' }, ROW, 3),
     said.points({ ...earned, value: null, times: null }, ROW, 3),
+    said.points({ ...earned, value: null, times: null, points: null }, ROW, 3),
     said.adjustment({ points: -2, by: 'Ms Reid', reason: 'ran indoors', at: '' }),
   ];
 }
@@ -268,6 +270,7 @@ function ownResults(said: ClassWords): readonly string[] {
     ),
     ...SLIPS.flatMap((slip) => PIS.map((pi) => said.own({ ...OWN, verdict: 'check-the-working', slip }, pi))),
     ...PIS.map((pi) => said.ownExpected(OWN, pi) ?? ''),
+    said.ownExpected({ ...OWN, source: 'observed' }, 'key') ?? '',
   ];
 }
 

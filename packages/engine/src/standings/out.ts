@@ -4,6 +4,7 @@ import type { OutReason } from '@cairnmark/scoring';
 import { POINTS_ID } from '../facts/ids.ts';
 import type { Report } from '../report-types.ts';
 import type { Challenge } from '../types.ts';
+import { unmeasuredLosses } from './losses.ts';
 
 /** []: nothing keeps it out. Of a group that built nothing, and of a build that fell and is out, nothing more is told. */
 export function outReasons(report: Report, challenge: Challenge): readonly OutReason[] {
@@ -30,11 +31,18 @@ function outByRules({ requirements }: Report): readonly OutReason[] {
 }
 
 /** What decides first, and rules that must be kept: one that could not be looked at is not kept. */
-function outByMeasures({ facts, requirements }: Report, { ranking }: Challenge): readonly OutReason[] {
-  const first = facts.filter(({ id, value }) => id === ranking.first.by && value === null).map(({ id }) => id);
-  const musts = requirements.filter(
+function outByMeasures(report: Report, challenge: Challenge): readonly OutReason[] {
+  const musts = report.requirements.filter(
     ({ consequence, verdict }) => consequence.kind === 'must' && verdict === 'not-measured',
   );
-  const measures = [...new Set([...first, ...musts.flatMap(({ measure }) => measure ?? [])])];
+  const ofMusts = musts.flatMap(({ measure }) => measure ?? []);
+  const measures = [...new Set([...missingForFirst(report, challenge), ...ofMusts])];
   return measures.length > 0 ? [{ code: 'not-measured', measures }] : [];
+}
+
+/** What the first measure of the ranking is missing: itself, or under points all by which some may have been lost. */
+function missingForFirst(report: Report, challenge: Challenge): readonly string[] {
+  const { by } = challenge.ranking.first;
+  if (by === POINTS_ID) return unmeasuredLosses(report, challenge);
+  return report.facts.some(({ id, value }) => id === by && value === null) ? [by] : [];
 }

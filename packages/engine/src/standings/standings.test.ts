@@ -194,6 +194,31 @@ describe('why a build is out', () => {
     ]);
   });
 
+  it('[A9] [K9] under points, every measure by which some may have been lost; a rule not judged yet is open', () => {
+    const costs = { consequence: { kind: 'costs', points: 3 } } as const;
+    const rules = challenge({
+      points: [
+        { id: 'high', measure: 'height', points: 1, per: 10, rounding: 'down' },
+        { id: 'base', measure: 'base-area', points: -1, per: 100, rounding: 'none' },
+        { id: 'courtyard', measure: 'courtyard-area', points: 1, per: 100, rounding: 'none' },
+      ],
+      requirements: [
+        { id: 'no-tape', kind: 'judged', text: 'No tape', ...costs },
+        { id: 'half-minute', kind: 'measured', measure: 'stood-seconds', comparison: 'at-least', limit: 30, ...costs },
+        { id: 'flat', kind: 'measured', measure: 'base-area', comparison: 'at-most', limit: 1, ...costs },
+      ],
+      ranking: { first: { by: 'points', better: 'more', roundTo: 1 }, tieBreaks: [] },
+    });
+    expect(outOf([tried('a', 412)], rules)).toEqual([
+      { code: 'not-measured', measures: ['base-area', 'stood-seconds'] },
+    ]);
+    // A best try that is known counts before one that is not.
+    const known = attempt({ id: 'b', observed: { heightReadingsMm: [80], stoodSeconds: 31 } });
+    expect(counts([tried('a', 412), known], rules)).toBe('b');
+    // 8 for the height, less 24 for the base and 3 for its rule; no courtyard gives 0, and nobody has judged the tape.
+    expect([outOf([known], rules), reportOn(known, rules).total]).toEqual([[], 8 - 24 - 3]);
+  });
+
   it('[A5] a rule on a measure that was not measured', () => {
     const small = challenge({
       requirements: [

@@ -4,27 +4,33 @@
 import type { Millionths } from '../rounding/fixed.ts';
 import { fromMillionths, MILLIONTHS_IN_ONE, toMillionths } from '../rounding/fixed.ts';
 import { divideRounded } from '../rounding/round.ts';
-import { exactSum } from '../rounding/sum.ts';
+import { sumIfKnown } from '../rounding/sum.ts';
 import type { Facts, PointsLine, PointsRow } from '../types.ts';
 
 export interface PointsTable {
   /** One line a row, in the order of the rows. */
   readonly lines: readonly PointsLine[];
-  readonly sum: number;
+  /** null: not known, since one of the lines is not. */
+  readonly sum: number | null;
 }
 
 /** What the facts earn. Throws RangeError when a row's `per` is not positive. */
 export function pointsLines(rows: readonly PointsRow[], facts: Facts): PointsTable {
   const lines = rows.map((row) => pointsLine(row, facts));
-  return { lines, sum: exactSum(lines.map((line) => line.points)) };
+  return { lines, sum: sumIfKnown(lines.map((line) => line.points)) };
 }
 
 function pointsLine(row: PointsRow, facts: Facts): PointsLine {
   const value = facts.get(row.measure)?.value ?? null;
   const named = { row: row.id, measure: row.measure };
-  if (value === null) return { ...named, value: null, times: null, points: 0, limited: null };
+  if (value === null) return { ...named, value: null, times: null, points: mayTake(row) ? null : 0, limited: null };
   const { times, points, limited } = rowPoints(row, toMillionths(value));
   return { ...named, value, times: fromMillionths(times), points: fromMillionths(points), limited };
+}
+
+/** True for a row that gives less than 0 for some value of its measure, which is never below 0 itself. */
+function mayTake({ points, capPoints = 0, floorPoints = Number.NEGATIVE_INFINITY }: PointsRow): boolean {
+  return capPoints < 0 || (points < 0 && floorPoints < 0);
 }
 
 interface RowPoints extends Pick<PointsLine, 'limited'> {

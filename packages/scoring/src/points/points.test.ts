@@ -13,7 +13,7 @@ function row(points: number, per: number, rounding: Rounding, more: Partial<Poin
   return { id: 'row', measure: 'height', points, per, rounding, ...more };
 }
 
-const earned = (table: PointsRow, height: number | null): number => pointsLines([table], facts({ height })).sum;
+const earned = (table: PointsRow, height: number): number => pointsLines([table], facts({ height })).sum ?? Number.NaN;
 
 describe('points, row by row', () => {
   it('[P1] 2 points for each 10 mm', () => {
@@ -75,6 +75,25 @@ describe('points, row by row', () => {
     const table = row(-2, 1, 'none', { floorPoints: -7 });
     expect(earned(table, 3)).toBe(-6);
     expect(earned(table, 5)).toBe(-7);
+  });
+
+  it('[P4] what may take points and was not measured is not known, and neither is the sum', () => {
+    const linesOf = (...rows: PointsRow[]) => pointsLines(rows, facts({ height: null, pieces: 3 }));
+    const unknown = { row: 'row', measure: 'height', value: null, times: null, points: null, limited: null };
+    const pieces = row(2, 1, 'none', { id: 'pieces', measure: 'pieces' });
+    expect(linesOf(pieces, row(-1, 100, 'down'))).toMatchObject({ lines: [{ points: 6 }, unknown], sum: null });
+    // From 0 on, -2 points a mm fall to the floor of -7; with a cap of -3 a row gives no more than that.
+    expect(linesOf(row(-2, 1, 'none', { floorPoints: -7 })).sum).toBeNull();
+    expect(linesOf(row(2, 1, 'none', { capPoints: -3 })).sum).toBeNull();
+    // No value of these gives less than 0.
+    for (const giving of [
+      row(2, 1, 'none'),
+      row(2, 1, 'none', { floorPoints: -7 }),
+      row(-2, 1, 'none', { floorPoints: 0 }),
+      row(0, 1, 'none'),
+    ]) {
+      expect(linesOf(pieces, giving).sum).toBe(6);
+    }
   });
 
   it('[P4] what was not measured earns 0 and says so, whatever the floor', () => {

@@ -114,7 +114,7 @@ describe('shared readings', () => {
         errors: Object.fromEntries(Object.entries(errors).map(([source, error]) => [source, error * times])),
       });
       const facts = new Map([fact('height', height, 1), fact('volume', 900, 37)].map((one) => [one.id, one]));
-      return { group, value: pointsLines(rows, facts).sum, ...pointsErrors(rows, [], facts) };
+      return { group, value: pointsLines(rows, facts).sum ?? Number.NaN, ...pointsErrors(rows, [], facts) };
     };
     const sizes = { 'cube/edge': 0.7, 'drum/height': 0.3 };
     expect(areNear(totalOf('a', 70.1, sizes), totalOf('b', 70, sizes))).toBe(false);

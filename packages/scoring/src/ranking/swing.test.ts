@@ -39,7 +39,7 @@ function marks({ rows, rules = [] }: Scheme, ...builds: readonly (readonly Scori
   const entries = builds.map((facts, k) => {
     const values: Facts = new Map(facts.map((one) => [one.id, one]));
     const ofRules = pointsOfRequirements(requirementLines(rules, values, {}, null, null));
-    const value = pointsLines(rows, values).sum + ofRules;
+    const value = (pointsLines(rows, values).sum ?? Number.NaN) + (ofRules ?? Number.NaN);
     const points = { id: 'points', value, unit: 'points', ...pointsErrors(rows, rules, values) };
     return { group: `g${k}`, values: new Map([...values, ['points', points]]), out: [] };
   });

@@ -3,8 +3,17 @@
 
 import type { Millionths } from '../rounding/fixed.ts';
 import { toMillionths } from '../rounding/fixed.ts';
-import { exactSum } from '../rounding/sum.ts';
-import type { Answer, Facts, MeasuredRule, Pieces, Requirement, RequirementLine, Verdict } from '../types.ts';
+import { sumIfKnown } from '../rounding/sum.ts';
+import type {
+  Answer,
+  Consequence,
+  Facts,
+  MeasuredRule,
+  Pieces,
+  Requirement,
+  RequirementLine,
+  Verdict,
+} from '../types.ts';
 import { earnedVerdict, kindsVerdict } from './pieces.ts';
 
 /**
@@ -27,14 +36,20 @@ export function requirementLines(
   }));
 }
 
-/** What the requirements add to the points: what kept ones earn, less what broken ones cost. */
-export function pointsOfRequirements(lines: readonly RequirementLine[]): number {
-  return exactSum(lines.map(pointsOf));
+/** What the requirements add to the points: what kept ones earn, less what broken ones cost. null: not known. */
+export function pointsOfRequirements(lines: readonly RequirementLine[]): number | null {
+  return sumIfKnown(lines.map(requirementPoints));
+}
+
+/** What one of them adds; null: not known, since it may cost points and what it is about was not measured. */
+export function requirementPoints({ verdict, consequence }: RequirementLine): number | null {
+  const mayCost = consequence.kind === 'costs' && consequence.points > 0;
+  return mayCost && verdict === 'not-measured' ? null : pointsFor(verdict, consequence);
 }
 
 /** What the rule adds to the points for a value of its measure. */
 export function rulePoints(rule: MeasuredRule, value: Millionths): Millionths {
-  return toMillionths(pointsOf({ verdict: verdictAt(rule, value), consequence: rule.consequence }));
+  return toMillionths(pointsFor(verdictAt(rule, value), rule.consequence));
 }
 
 const EMPTY = { measure: null, value: null, comparison: null, limit: null, breaches: [], note: null };
@@ -90,7 +105,7 @@ function verdictAt({ comparison, limit }: MeasuredRule, value: Millionths): Verd
   }
 }
 
-function pointsOf({ verdict, consequence }: Pick<RequirementLine, 'verdict' | 'consequence'>): number {
+function pointsFor(verdict: Verdict, consequence: Consequence): number {
   if (consequence.kind === 'earns') return verdict === 'kept' ? consequence.points : 0;
   return consequence.kind === 'costs' && verdict === 'broken' ? -consequence.points : 0;
 }

@@ -32,6 +32,7 @@ export const results: ResultTexts = {
   'rule.broken': '{subject}. La regla dice {bound}.',
   'rule.costs': '{sentence} Cuesta {points}.',
   'rule.earns': '{sentence} Gana {points}.',
+  'rule.not-known': '{sentence} No se sabe si cuesta {points}.',
   'rule.note': '{sentence} Nota: {note}',
   'rule.not-measured': '{measure}: sin medir. La regla dice {bound}.',
   'judged.kept': '"{text}": se ha cumplido.',
@@ -62,6 +63,7 @@ export const results: ResultTexts = {
   'points.cap': '{line}, pero como máximo {limit}',
   'points.floor': '{line}, pero como mínimo {limit}',
   'points.not-measured': '{measure}: sin medir, {total}',
+  'points.not-known': '{measure}: sin medir. No se sabe cuánto quita.',
   'points.adjusted': '{points}, por {by}: {reason}',
   'out.rule-broken': 'No cumple una regla. {why}',
   'out.more-than-the-kit-has': 'Más piezas de las que tiene el juego. {why}',
@@ -100,7 +102,5 @@ export const results: ResultTexts = {
     'Los puntos de {challenges} se suman tal como están, pero vienen de cosas distintas: {units}. Mira si alguna pesa más que las demás.',
   'warning.judges-of-different-groups':
     '{challenge}, {criterion}: no todos los jueces valoraron a los mismos grupos ({judges}). Quizá un juez exigente solo vio a algunos.',
-  'warning.loss-not-measured':
-    '{challenge}, {groups}: aquí no se pueden perder puntos por "{measure}", porque no se ha medido; en otros grupos sí. Mídelo, o quita la fila o la regla.',
   'warning.judge': '{judge}: {groups}',
 };

@@ -1,0 +1,68 @@
+// What is not known, or not yet: points that could be lost by what was not measured, as the terminal tells them.
+
+import type { Challenge } from '@cairnmark/engine';
+import { encode } from '@cairnmark/formats';
+import { describe, expect, it } from 'vitest';
+import { attempt, challenge, classOf, numbersOnly } from '../../../tests/reference/small-class.ts';
+import { tried } from './tried.ts';
+
+const linesOf = (out: string): readonly string[] => out.split('\n').map((line) => line.trim());
+
+describe('a measure by which points may be lost, and that was not measured', () => {
+  const flat = challenge({
+    points: [
+      { id: 'height', measure: 'height', points: 1, per: 10, rounding: 'down' },
+      { id: 'base', measure: 'base-area', points: -1, per: 100, rounding: 'down' },
+    ],
+    requirements: [
+      {
+        id: 'half-minute',
+        kind: 'measured',
+        measure: 'stood-seconds',
+        comparison: 'at-least',
+        limit: 30,
+        consequence: { kind: 'costs', points: 2 },
+      },
+      { id: 'no-tape', kind: 'judged', text: 'No tape', consequence: { kind: 'costs', points: 3 } },
+    ],
+  });
+  const byPoints = {
+    ...flat,
+    ranking: { first: { by: 'points', better: 'more', roundTo: 1 }, tieBreaks: [] },
+  } as const;
+  const told = async (at: Challenge, ...args: string[]) => {
+    const attempts = [
+      attempt({ observed: { heightReadingsMm: [90], stoodSeconds: 31 } }),
+      attempt({ id: 'b', group: 'puffins', layout: numbersOnly('slab'), observed: { heightReadingsMm: [80] } }),
+    ];
+    const files = { 'c.json': encode('class', classOf({ challenges: [at], attempts })) };
+    const [command = '', ...rest] = args;
+    return (await tried([command, 'c.json', ...rest], files)).out;
+  };
+
+  it('leaves the build without a place under points, and names it; a rule not judged yet stands open', async () => {
+    const score = await told(byPoints, 'score');
+    expect(score).toMatch(/1st +terns +−15 points +"No tape" has not been judged yet\.\n/);
+    expect(linesOf(score)).toContain('puffins: Not measured: area on the table and time it stood.');
+    expect(await told(byPoints, 'score', '--lang', 'es')).toContain('puffins: Sin medir: área sobre la mesa y tiempo');
+  });
+
+  it('leaves the place by height, and says beside it and row by row that the points are not known', async () => {
+    const score = await told(flat, 'score', '--rows');
+    expect(score).toMatch(/2nd +puffins +80 mm +points not known: area on the table and time it stood not measured\n/);
+    const rows = linesOf(score.slice(score.indexOf('puffins (b)')));
+    expect(rows.slice(1, 6)).toEqual([
+      'Height 80 mm. 1 point for every 10 mm, rounded down: 8 × 1 point = 8 points',
+      'Area on the table: not measured. What it takes away is not known.',
+      'Time it stood: not measured. The rule says at least 30 seconds. Whether it costs 2 points is not known.',
+      '"No tape" has not been judged yet.',
+      'Total: not known',
+    ]);
+  });
+
+  it('puts nobody ahead by it', async () => {
+    const lines = linesOf(await told(byPoints, 'why', 'terns', 'puffins'));
+    expect(lines).toContain('Points for area on the table: −24 points (terns), not known (puffins).');
+    expect(lines).toContain('Total: −15 points (terns), not known (puffins).');
+  });
+});
