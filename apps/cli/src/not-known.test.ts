@@ -66,3 +66,23 @@ describe('a measure by which points may be lost, and that was not measured', () 
     expect(lines).toContain('Total: −15 points (terns), not known (puffins).');
   });
 });
+
+describe('a day in progress', () => {
+  it('goes on without the challenge that nobody has tried yet, and says so', async () => {
+    const later = challenge({ id: 'wall', name: 'Wall' });
+    const low = challenge({ id: 'low', name: 'Low' });
+    const record = classOf({
+      challenges: [challenge(), low, later],
+      attempts: [attempt(), attempt({ id: 'b', group: 'puffins' }), attempt({ id: 'c', challenge: 'low' })],
+    });
+    const files = { 'c.json': encode('class', record) };
+    const { out } = await tried(['score', 'c.json'], files);
+    expect(out).toContain('\nWall\nRanking: height, more is better, rounded to 1 mm.\nNot played yet.\n');
+    const day = linesOf(out.slice(out.indexOf('Whole day'))).map((line) => line.replace(/ {2,}/g, ' | '));
+    expect(day).toContain('1st | terns | 32 points | 16 points | 16 points | not played yet | 2 of 2');
+    expect(day).toContain('puffins | no result | 16 points | no result | not played yet | 1 of 2');
+    const spanish = (await tried(['score', 'c.json', '--lang', 'es'], files)).out;
+    expect(spanish).toMatch(/\nSin jugar todavía\.\n/);
+    expect(spanish).toMatch(/terns +32 puntos +16 puntos +16 puntos +sin jugar todavía +2 de 2\n/);
+  });
+});

@@ -21,7 +21,7 @@ export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean,
   const parts = [
     `${head.join('\n')}\n`,
     ...boards.map((board) => boardText(board, record, rows, words)),
-    ...(record.challenges.length > 1 ? [dayText(record, score.day, words)] : []),
+    ...(record.challenges.length > 1 ? [dayText(record, score, words)] : []),
     ...(score.warnings.length > 0
       ? [section(words.say('score.warnings'), warningLines(record, score, words)).join('')]
       : []),
@@ -38,10 +38,12 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
     `${challenge.name}\n`,
     `${words.say('score.order', { order: board.words.order(challenge.ranking) })}\n`,
     ranked.length > 0 ? placesTable(ranked, board, words) : '',
-    ...section(
-      words.say('score.not-ranked'),
-      out.map((line) => outLine(line, board)),
-    ),
+    ...(board.reports.length === 0
+      ? [`${words.capital(words.say('score.not-played'))}.\n`]
+      : section(
+          words.say('score.not-ranked'),
+          out.map((line) => outLine(line, board)),
+        )),
     ...section(words.say('score.decisions'), decisions),
     ...(rows ? rowSections(board, record, words) : []),
   ].join('');

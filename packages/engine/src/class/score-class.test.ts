@@ -114,6 +114,14 @@ describe('a class', () => {
     ]);
   });
 
+  it('[D10] goes on with a challenge that nobody has tried yet, whichever attempt counts there', () => {
+    const later = { ...CLASS, challenges: [...CLASS.challenges, challenge({ id: 'wall', attemptCounts: 'chosen' })] };
+    expect(scored(later).day).toEqual(scored(CLASS).day);
+    // An attempt that does not count is one: the challenge is being played.
+    const begun = { ...later, attempts: [...later.attempts, attempt({ id: 'c1', challenge: 'wall' })] };
+    expect(scored(begun).day.map(({ place, of }) => [place, of])).toEqual(Array(4).fill([null, 3]));
+  });
+
   it('[D9] looks at the marks of attempts that count: a judge who marked a first try alone did not meet that group', () => {
     const judging = challenge({ criteria: [{ id: 'idea', name: 'Idea' }] });
     const marked = (id: string, by: string, heightMm: number, ...judges: string[]) =>

@@ -121,6 +121,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.chosen-of': 'chosen of {count} attempts',
   'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
+  'score.not-played': 'not played yet',
   'score.not-known': 'not known',
   'score.points-not-known': 'points not known: {measures} not measured',
   // Workings.

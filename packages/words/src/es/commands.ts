@@ -122,6 +122,7 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'score.chosen-of': 'elegido entre {count} intentos',
   'score.another-counts': 'Cuenta otro intento del grupo.',
   'score.no-result': 'sin resultado',
+  'score.not-played': 'sin jugar todavía',
   'score.not-known': 'no se sabe',
   'score.points-not-known': 'puntos sin saber: sin medir {measures}',
   'working.letters': `Letras: A área vista desde arriba, V volumen, S todas las superficies, U superficie que se puede tocar, B base, L los lados sin las bases, P perímetro (de un sólido: de su base), l largo,
