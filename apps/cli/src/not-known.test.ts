@@ -1,4 +1,5 @@
-// What is not known, or not yet: points that could be lost by what was not measured, as the terminal tells them.
+// What is not known, not yet or no longer, as the terminal tells it: points that could be lost by what was not measured,
+// challenges to come, decisions that others replaced.
 
 import type { Challenge } from '@cairnmark/engine';
 import { encode } from '@cairnmark/formats';
@@ -84,5 +85,25 @@ describe('a day in progress', () => {
     const spanish = (await tried(['score', 'c.json', '--lang', 'es'], files)).out;
     expect(spanish).toMatch(/\nSin jugar todavía\.\n/);
     expect(spanish).toMatch(/terns +32 puntos +16 puntos +16 puntos +sin jugar todavía +2 de 2\n/);
+  });
+});
+
+describe('several decisions on one value', () => {
+  it('tells which one counts now and what each replaced', async () => {
+    const decided = (value: number, minute: number, by: string) => ({
+      measure: 'height',
+      value,
+      by,
+      reason: 'read again',
+      at: `2026-03-05T10:${minute}:00+01:00`,
+    });
+    const decisions = [decided(84, 40, 'Ada'), decided(86, 50, 'Ben')];
+    const record = classOf({ attempts: [attempt({ observed: { heightReadingsMm: [90] }, decisions })] });
+    const { out } = await tried(['score', 'c.json'], { 'c.json': encode('class', record) });
+    expect(out).toMatch(/1st +terns +86 mm\n/);
+    expect(linesOf(out)).toContain(
+      'terns: height 84 mm instead of 90 mm, decided by Ada (counts no longer): read again',
+    );
+    expect(linesOf(out)).toContain('terns: height 86 mm instead of 84 mm, decided by Ben (counts now): read again');
   });
 });

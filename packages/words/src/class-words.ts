@@ -6,7 +6,7 @@ import type {
   Challenge,
   Change,
   ClassPi,
-  Decision,
+  DecisionMade,
   OwnLine,
   Report,
   ReportedFact,
@@ -101,7 +101,7 @@ export interface ClassWords {
   out(reasons: readonly OutReason[], report: Report | null, rules: readonly Requirement[]): string;
   placeNotes(standing: Pick<Standing, 'sharedWith' | 'withinErrorOf'>): readonly string[];
   order(rule: RankingRule): string;
-  decision(decision: Decision, fact: ReportedFact | null): string;
+  decision(made: DecisionMade, fact: ReportedFact | null): string;
 }
 
 export function classWords(voice: Voice): ClassWords {
@@ -140,6 +140,6 @@ export function classWords(voice: Voice): ClassWords {
     out: (reasons, report, rules) => outSentences(reasons, report, rules, voice),
     placeNotes: (standing) => placeNotes(standing, voice),
     order: (rule) => orderText(rule, voice),
-    decision: (decision, fact) => decisionSentence(decision, fact, voice),
+    decision: (made, fact) => decisionSentence(made, fact, voice),
   };
 }

@@ -204,6 +204,7 @@ function facts(said: ClassWords): readonly string[] {
     decided: null,
   };
   const missing = REASONS.map((reason): Fact => ({ status: 'not-measured', id: 'height', unit: 'mm', reason }));
+  const takenBack = { at: '', reason: 'it did not' };
   const decision: Decision = { measure: 'height', value: 420, by: 'Ms Reid', reason: 'slipped', at: '' };
   return [
     said.fact(fact),
@@ -213,9 +214,10 @@ function facts(said: ClassWords): readonly string[] {
     said.amount('judged:idea', 3.5, 0),
     said.gap({ at: [-35, 120], widthMm: 1.5 }),
     said.gap({ at: [35, -120], widthMm: 1.5 }),
-    said.decision(decision, null),
-    said.decision(decision, fact),
-    said.decision({ ...decision, takenBack: { at: '', reason: 'it did not' } }, null),
+    said.decision({ decision, state: 'counts', replaces: null }, null),
+    said.decision({ decision, state: 'counts', replaces: decision }, fact),
+    said.decision({ decision, state: 'replaced', replaces: null }, fact),
+    said.decision({ decision: { ...decision, takenBack }, state: 'taken-back', replaces: null }, null),
   ];
 }
 

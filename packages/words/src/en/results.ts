@@ -94,6 +94,8 @@ export const results = {
   // What people decided.
   'decision.made': '{measure} {value}, decided by {by}: {reason}',
   'decision.instead': '{measure} {value} instead of {before}, decided by {by}: {reason}',
+  'decision.counts': '{by} (counts now)',
+  'decision.replaced': '{by} (counts no longer)',
   'decision.back': '{measure} {value} by {by} was taken back: {reason}',
   // Ranking rules.
   'order.more': '{measure}, more is better',

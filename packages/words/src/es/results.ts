@@ -84,6 +84,8 @@ export const results: ResultTexts = {
   'place.near': 'dentro del error de medida de {groups}',
   'decision.made': '{measure} {value}, decidido por {by}: {reason}',
   'decision.instead': '{measure} {value} en lugar de {before}, decidido por {by}: {reason}',
+  'decision.counts': '{by} (vale ahora)',
+  'decision.replaced': '{by} (ya no vale)',
   'decision.back': 'se anuló {measure} {value} de {by}: {reason}',
   'order.more': '{measure}, más es mejor',
   'order.less': '{measure}, menos es mejor',
