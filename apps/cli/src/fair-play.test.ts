@@ -197,7 +197,7 @@ describe('a rule about kinds', () => {
     });
     const { out } = await tried(['score', 'c.json'], { 'c.json': encode('class', record) });
     expect(linesOf(out)).toContain('terns: A rule is broken. Only these kinds may be used: Cube. Slab: it uses 1.');
-    expect(linesOf(out)).toContain('puffins: Not measured: pieces.');
+    expect(linesOf(out)).toContain('puffins: Not measured: height and pieces.');
     expect(KIT.kinds.map(({ name }) => name)).toEqual(['Slab', 'Cube']);
   });
 });

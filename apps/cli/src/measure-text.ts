@@ -30,7 +30,7 @@ export function measureText(
   const head = [title, ...(record.invented ? [words.say('score.invented')] : []), ''];
   const { kind: state } = report.state;
   if (state === 'absent' || state === 'not-taking-part') {
-    return [...head, classWords.out({ code: state }, report, challenge.requirements)].join('\n');
+    return [...head, classWords.out([{ code: state }], report, challenge.requirements)].join('\n');
   }
   const scene = { challenge, words: classWords };
   const facts = report.facts.filter(({ id }) => isShown(id, challenge));

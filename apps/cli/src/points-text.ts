@@ -2,6 +2,7 @@
 // people gave or took, the sum.
 
 import type { Challenge, Report } from '@cairnmark/engine';
+import { unmeasuredLosses } from '@cairnmark/engine';
 import type { ClassWords, Words } from '@cairnmark/words';
 import { toleranceOf } from './boards.ts';
 
@@ -12,7 +13,7 @@ export interface Scene {
 }
 
 export function pointsLines(report: Report, scene: Scene, words: Words): readonly string[] {
-  const total = report.total === null ? words.say('score.no-result') : words.counted('points', report.total);
+  const total = report.total === null ? words.say(whyNoTotal(report, scene)) : words.counted('points', report.total);
   return [
     ...(countsStatedPoints(report, scene.challenge) ? [] : earnedLines(report, scene)),
     ...fallenLines(report, scene),
@@ -20,6 +21,9 @@ export function pointsLines(report: Report, scene: Scene, words: Words): readonl
     words.say('score.total', { total }),
   ];
 }
+
+const whyNoTotal = (report: Report, { challenge }: Scene) =>
+  unmeasuredLosses(report, challenge).length > 0 ? 'score.not-known' : 'score.no-result';
 
 function earnedLines(report: Report, scene: Scene): readonly string[] {
   return [

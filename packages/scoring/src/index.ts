@@ -2,7 +2,7 @@
 
 export { day } from './day/day.ts';
 export type { Totals } from './day/results.ts';
-export type { DayChallenge, GivenMark, PossibleLoss } from './day/warnings.ts';
+export type { DayChallenge, GivenMark } from './day/warnings.ts';
 export { dayWarnings } from './day/warnings.ts';
 export type { PointsErrors } from './points/errors.ts';
 export { pointsErrors } from './points/errors.ts';
@@ -10,10 +10,10 @@ export type { PointsTable } from './points/lines.ts';
 export { pointsLines } from './points/lines.ts';
 export { areNear } from './ranking/near.ts';
 export { leaders, rank } from './ranking/rank.ts';
-export { pointsOfRequirements, requirementLines } from './requirements/lines.ts';
+export { pointsOfRequirements, requirementLines, requirementPoints } from './requirements/lines.ts';
 export { FIXED_TO } from './rounding/fixed.ts';
 export { roundTo } from './rounding/round.ts';
-export { exactSum } from './rounding/sum.ts';
+export { exactSum, sumIfKnown } from './rounding/sum.ts';
 export type { PieceCounts, SupplyFactId } from './supply/facts.ts';
 export { SUPPLY_FACT_IDS, supplyFactValues } from './supply/facts.ts';
 export { supplyIssues } from './supply/issues.ts';

@@ -21,7 +21,6 @@ describe('what to know before reading the places', () => {
   const names = {
     challenge: (id: string) => (id === 'tall' ? 'Tall Light' : 'Harbour Wall'),
     criterion: (challenge: string, id: string) => `${id} of ${challenge}`,
-    measure: (challenge: string, id: string) => `${id} of ${challenge}`,
     group: (id: string) => (id === 'terns' ? 'Terns' : 'Puffins'),
   };
 
@@ -51,18 +50,5 @@ describe('what to know before reading the places', () => {
       'Harbour Wall, idea of wall: the judges did not mark the same groups (Ada: Puffins and Terns; Ben: Terns). A strict judge may have met only some of them.',
     );
     expect(wordsFor('es').dayWarning(warning, names)).toContain('(Ada: Puffins y Terns; Ben: Terns)');
-  });
-
-  it('is that some groups could not lose what others lost', () => {
-    const warning = {
-      code: 'loss-not-measured',
-      challenge: 'tall',
-      measure: 'base',
-      groups: ['puffins', 'terns'],
-    } as const;
-    expect(wordsFor('en').dayWarning(warning, names)).toBe(
-      'Tall Light: Puffins and Terns could lose no points by "base of tall", since it was not measured there; others could. Measure it, or take the row or rule out.',
-    );
-    expect(wordsFor('es').dayWarning(warning, names)).toContain('Puffins y Terns: aquí no se pueden perder puntos');
   });
 });

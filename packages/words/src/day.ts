@@ -45,7 +45,6 @@ export function presentText({ present, of }: DayStanding, { results }: Catalogue
 export interface ClassNames {
   readonly challenge: (id: string) => string;
   readonly criterion: (challenge: string, id: string) => string;
-  readonly measure: (challenge: string, id: string) => string;
   readonly group: (id: string) => string;
 }
 
@@ -71,11 +70,5 @@ export function warningSentence(warning: DayWarning, names: ClassNames, words: C
         judges: judges.join('; '),
       });
     }
-    case 'loss-not-measured':
-      return fill(results['warning.loss-not-measured'], {
-        challenge: names.challenge(warning.challenge),
-        measure: names.measure(warning.challenge, warning.measure),
-        groups: listed(warning.groups.map(names.group), and),
-      });
   }
 }

@@ -10,8 +10,9 @@ import type { Voice } from './voice.ts';
 export function pointsSentence(line: PointsLine, row: PointsRow, tolerance: number, voice: Voice): string {
   const { words } = voice;
   const { results } = words;
-  const total = counted('points', line.points, words);
   const measure = capital(measureName(row.measure, voice));
+  if (line.points === null) return fill(results['points.not-known'], { measure });
+  const total = counted('points', line.points, words);
   if (line.value === null || line.times === null) return fill(results['points.not-measured'], { measure, total });
   if (line.limited === null) return product(line.value, line.times, total, row, tolerance, voice);
   const free = counted('points', line.times * row.points, words);

@@ -66,16 +66,30 @@ describe('a rule about pieces', () => {
     );
     const unknown = (measure: string) => ({ ...line('not-measured', null, earned), measure });
     expect(en.rule(unknown('pieces'), earned, 0)).toBe(
-      'Only pieces that the group earned may be used. Not measured: no pieces were listed.',
+      'Only pieces that the group earned may be used. Not measured: no pieces were listed. Whether it costs 3 points is not known.',
     );
     expect(en.rule(unknown('earned:pieces'), earned, 0)).toBe(
-      'Only pieces that the group earned may be used. Not measured: it is not known what the group earned.',
+      'Only pieces that the group earned may be used. Not measured: it is not known what the group earned. Whether it costs 3 points is not known.',
     );
   });
 });
 
 describe('what hangs on a rule', () => {
   const bonus: Requirement = { ...NO_TAPE, consequence: { kind: 'earns', points: 5 } };
+
+  it('that costs is not known while its measure was not measured', () => {
+    const low: Requirement = { ...rule('height', 'at-most', 300), consequence: { kind: 'costs', points: 3 } };
+    expect(en.rule(line('not-measured', null, low), low, 0)).toBe(
+      'Height: not measured. The rule says at most 30 cm. Whether it costs 3 points is not known.',
+    );
+    expect(es.rule(line('not-measured', null, low), low, 0)).toBe(
+      'Altura: sin medir. La regla dice como máximo 30 cm. No se sabe si cuesta 3 puntos.',
+    );
+    const must = rule('height', 'at-most', 300);
+    expect(en.rule(line('not-measured', null, must), must, 0)).toBe(
+      'Height: not measured. The rule says at most 30 cm.',
+    );
+  });
 
   it('that earns is told when it is kept, and not when it is broken', () => {
     expect(en.rule(line('kept', null, bonus), bonus, 0)).toBe('"No tape" was kept. It earns 5 points.');
@@ -115,7 +129,7 @@ describe('points', () => {
   const earned = (
     value: number | null,
     times: number | null,
-    points: number,
+    points: number | null,
     limited: PointsLine['limited'] = null,
   ) => ({
     row: 'p',
@@ -124,6 +138,15 @@ describe('points', () => {
     times,
     points,
     limited,
+  });
+
+  it('that a row may take are not known while its measure was not measured', () => {
+    expect(en.points(earned(null, null, null), row('base-area', -1, 100), 0)).toBe(
+      'Area on the table: not measured. What it takes away is not known.',
+    );
+    expect(es.points(earned(null, null, null), row('base-area', -1, 100), 0)).toBe(
+      'Área sobre la mesa: sin medir. No se sabe cuánto quita.',
+    );
   });
 
   it('are a product', () => {

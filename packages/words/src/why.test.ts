@@ -71,6 +71,20 @@ describe('what separates two builds', () => {
     expect(es.why([HEIGHT, { kind: 'total', first: 7, second: 7 }], SIDES)[1]).toBe('Total: igual, 7 puntos.');
   });
 
+  it('is not told of points that are not known: nobody is ahead by them, and two such are not the same', () => {
+    const lines: readonly WhyLine[] = [
+      { kind: 'row', row: 'tall-row', measure: 'base-area', first: -24, second: 'not-known' },
+      { kind: 'requirement', requirement: 'r', verdicts: ['broken', 'not-measured'], first: -5, second: 'not-known' },
+      { kind: 'total', first: 'not-known', second: 'not-known' },
+    ];
+    expect(en.why([HEIGHT, ...lines], SIDES).slice(1)).toEqual([
+      'Points for area on the table: −24 points (Puffins), not known (Terns).',
+      'Rule "at most 5 pieces": not kept: −5 points (Puffins), not measured: not known (Terns).',
+      'Total: not known (Puffins), not known (Terns).',
+    ]);
+    expect(es.why([HEIGHT, ...lines], SIDES).at(-1)).toBe('Total: no se sabe (Puffins), no se sabe (Terns).');
+  });
+
   it('is told beside why one of them takes no place', () => {
     expect(en.takesNoPlace('Terns', 'Fell after 4 seconds.')).toBe('Terns takes no place: Fell after 4 seconds.');
   });

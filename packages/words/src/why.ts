@@ -1,6 +1,6 @@
 // What separates two builds of one challenge, and what changed between two tries of a group.
 
-import type { Ahead, Challenge, Change, Report, WhyLine } from '@cairnmark/engine';
+import type { Ahead, Challenge, Change, Report, ToldPoints, WhyLine } from '@cairnmark/engine';
 import type { Verdict } from '@cairnmark/scoring';
 import { amount, capital, counted, exactAmount, measureName, roundedAmount } from './amounts.ts';
 import { fill } from './say.ts';
@@ -53,7 +53,7 @@ function keySentence({ by, first, second, ahead, withinError }: KeyLine, sides: 
     value === null ? why[by === 'points' ? 'no-points' : 'not-measured'] : show(value);
   const lead = first === null || second === null ? null : show(Math.abs(first - second));
   const what = measureName(by, voice);
-  const sentence = comparison(what, [text(first), text(second)], { ahead, lead }, sides, voice);
+  const sentence = comparison(what, [text(first), text(second)], { ahead, lead, isKnown: true }, sides, voice);
   return withinError ? fill(why['within-error'], { sentence }) : sentence;
 }
 
@@ -68,26 +68,31 @@ function keyAmount(by: string, { challenge, first, second }: Sides, voice: Voice
 
 function pointsSentence(line: PointsLine, sides: Sides, voice: Voice): string {
   const { words } = voice;
-  const points = (value: number | null): string =>
-    value === null ? words.why['no-points'] : counted('points', value, words);
+  const points = (value: ToldPoints): string => {
+    if (typeof value === 'number') return counted('points', value, words);
+    return words.why[value ?? 'no-points'];
+  };
   const { first, second } = line;
   const texts = [points(first), points(second)] as const;
-  const lead = first === null || second === null ? null : counted('points', Math.abs(first - second), words);
-  const ahead = aheadByPoints(first, second);
+  const areNumbers = typeof first === 'number' && typeof second === 'number';
+  const lead = areNumbers ? counted('points', Math.abs(first - second), words) : null;
+  const isKnown = first !== 'not-known' && second !== 'not-known';
+  const by = { ahead: aheadByPoints(first, second), lead, isKnown };
   const what = pointsTitle(line, sides, voice);
-  if (line.kind !== 'requirement') return comparison(what, texts, { ahead, lead }, sides, voice);
+  if (line.kind !== 'requirement') return comparison(what, texts, by, sides, voice);
   const counts = (first ?? 0) !== 0 || (second ?? 0) !== 0;
-  const told = (verdict: Verdict | null, earned: number | null): string => {
+  const told = (verdict: Verdict | null, earned: ToldPoints): string => {
     if (verdict === null) return words.why['no-points'];
     const name = words.names.verdicts[verdict];
     return counts && earned !== null ? fill(words.why['with-points'], { verdict: name, points: points(earned) }) : name;
   };
   const [one, other] = line.verdicts;
-  return comparison(what, [told(one, first), told(other, second)], { ahead, lead }, sides, voice);
+  return comparison(what, [told(one, first), told(other, second)], by, sides, voice);
 }
 
-function aheadByPoints(first: number | null, second: number | null): Ahead {
-  if (first === second) return null;
+/** Nobody is ahead of points that are not known. */
+function aheadByPoints(first: ToldPoints, second: ToldPoints): Ahead {
+  if (first === second || first === 'not-known' || second === 'not-known') return null;
   return (first ?? Number.NEGATIVE_INFINITY) > (second ?? Number.NEGATIVE_INFINITY) ? 'first' : 'second';
 }
 
@@ -113,18 +118,20 @@ interface Lead {
   readonly ahead: Ahead;
   /** By how much; null when one of the two has no value. */
   readonly lead: string | null;
+  /** False where one of the two, or both, are not known: they are not called the same. */
+  readonly isKnown: boolean;
 }
 
 /** "Height: 379 mm (Puffins), 349 mm (Terns). Ahead: Puffins, by 30 mm." */
 function comparison(
   what: string,
   [first, second]: readonly [string, string],
-  { ahead, lead }: Lead,
+  { ahead, lead, isKnown }: Lead,
   sides: Sides,
   { words: { why } }: Voice,
 ): string {
   const title = capital(what);
-  if (ahead === null && first === second) return fill(why.same, { what: title, value: first });
+  if (isKnown && ahead === null && first === second) return fill(why.same, { what: title, value: first });
   const sentence = fill(why.differ, {
     what: title,
     first: fill(why.of, { value: first, name: sides.first.name }),

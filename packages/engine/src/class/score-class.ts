@@ -17,7 +17,7 @@ import { warningsOf } from './warnings.ts';
 
 /** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */
 export interface ClassScore {
-  /** One report an attempt, in the order of the record. */
+  /** One report an attempt, in the order of the record; none of a challenge that was not played yet. */
   readonly reports: ReadonlyMap<string, readonly Report[]>;
   /** Of each group the report that counts; null where none does. */
   readonly counting: ReadonlyMap<string, CountingReports>;
@@ -38,11 +38,12 @@ export function scoreClass(record: ClassRecord, statics: Statics): Result<ClassS
   const counting = new Map(boards.map((board) => [board.challenge, board.counting]));
   const standings = new Map(boards.map((board) => [board.challenge, board.standings]));
   const totals = new Map(boards.map((board) => [board.challenge, totalsOf(board.counting)]));
+  const notPlayed = new Set(boards.filter(({ reports }) => reports.length === 0).map(({ challenge }) => challenge));
   return success({
     reports: new Map(boards.map((board) => [board.challenge, board.reports])),
     counting,
     standings,
-    day: day(standings, totals, record.day),
+    day: day(standings, totals, record.day, notPlayed),
     warnings: warningsOf(record, counting),
   });
 }

@@ -1,12 +1,10 @@
 // What a class should know of its day before it reads the places: points that do not add up to anything, judges who met
-// different groups, losses that only some could have.
+// different groups.
 
-import type { DayWarning, PossibleLoss } from '@cairnmark/scoring';
+import type { DayWarning } from '@cairnmark/scoring';
 import { dayWarnings } from '@cairnmark/scoring';
 import { unitOf } from '../facts/ids.ts';
-import type { Report } from '../report-types.ts';
 import type { CountingReports } from '../standings/counting.ts';
-import { countsItsOwn } from '../standings/fallen.ts';
 import type { Challenge, ClassRecord } from '../types.ts';
 
 /** `counting`: by challenge id. Marks of a try that does not count judged nothing that does. */
@@ -23,7 +21,6 @@ export function warningsOf(
       marks: attempts
         .filter(({ id }) => counted.has(id))
         .flatMap(({ group, judged }) => judged.map(({ judge, criterion }) => ({ group, judge, criterion }))),
-      losses: reports.filter((report) => countsItsOwn(report, challenge)).flatMap((one) => lossesOf(one, challenge)),
     };
   });
   return dayWarnings(day, played);
@@ -33,12 +30,3 @@ export function warningsOf(
 const unitsOf = ({ points }: Challenge): readonly string[] => [
   ...new Set(points.map(({ measure }) => unitOf(measure))),
 ];
-
-/** What the build could have lost points by. A yes/no rule is no measure. */
-function lossesOf({ group, points, requirements }: Report, challenge: Challenge): readonly PossibleLoss[] {
-  const taking = new Set(challenge.points.filter((row) => row.points < 0).map(({ id }) => id));
-  return [
-    ...points.filter(({ row }) => taking.has(row)),
-    ...requirements.filter(({ consequence }) => consequence.kind === 'costs'),
-  ].flatMap(({ measure, value }) => (measure === null ? [] : [{ group, measure, measured: value !== null }]));
-}

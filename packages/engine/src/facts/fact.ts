@@ -1,9 +1,9 @@
 // A fact of a report: the value that counts and where it came from, with predicted, observed and decided side by side.
 
 import type { Fact, Unit } from '@cairnmark/geometry';
-import { momentOf } from '../instant.ts';
 import type { FactSource, ReportedFact } from '../report-types.ts';
 import type { Attempt, Decision } from '../types.ts';
+import { decisionOn } from './decisions.ts';
 
 /** A value that counts unless a person decides otherwise. */
 export interface Counted {
@@ -57,13 +57,6 @@ export const plainFact = (id: string, value: number | null, source: FactSource):
   observed: null,
   decided: null,
 });
-
-/** The latest decision on the measure that was not taken back; of several at one moment the last in the list. */
-function decisionOn(measure: string, decisions: readonly Decision[]): Decision | null {
-  return decisions
-    .filter((decision) => decision.measure === measure && decision.takenBack === undefined)
-    .reduce<Decision | null>((last, one) => (last !== null && momentOf(one.at) < momentOf(last.at) ? last : one), null);
-}
 
 /** Deciding on a value makes no ruler better: the error of the value that it replaces stays, or the one stated for a reading. */
 function decidedValue({ value }: Decision, replaced: Counted | null, statedError: number): Counted {

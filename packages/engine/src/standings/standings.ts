@@ -21,4 +21,4 @@ export function standingsOf(counting: CountingReports, challenge: Challenge): St
   return rank(entries, challenge.ranking);
 }
 
-const noAttempt = (group: string): Entry => ({ group, values: new Map(), out: { code: 'no-attempt' } });
+const noAttempt = (group: string): Entry => ({ group, values: new Map(), out: [{ code: 'no-attempt' }] });

@@ -1,11 +1,12 @@
 // What separates two builds of one challenge, line by line: the ranking's own measures in their order, then every part of
 // the points. Two reports of one group tell what changed since the last try.
 
-import type { Consequence, Verdict } from '@cairnmark/scoring';
-import { exactSum, rank } from '@cairnmark/scoring';
+import type { Verdict } from '@cairnmark/scoring';
+import { exactSum, rank, requirementPoints } from '@cairnmark/scoring';
 import type { Report } from '../report-types.ts';
 import { entryOf } from '../standings/entry.ts';
 import { countsItsOwn, statedPoints } from '../standings/fallen.ts';
+import { unmeasuredLosses } from '../standings/losses.ts';
 import type { Challenge } from '../types.ts';
 
 /** The first of two, the second, or neither. */
@@ -36,10 +37,12 @@ export type WhyLine =
   | ({ readonly kind: 'adjustments' } & Both)
   | ({ readonly kind: 'total' } & Both);
 
-/** Points of the two builds; null: nothing of that build counts, which is not 0. */
+/** Points of a build. null: nothing of it counts, which is not 0; not known: what may take some was not measured. */
+export type ToldPoints = number | 'not-known' | null;
+
 interface Both {
-  readonly first: number | null;
-  readonly second: number | null;
+  readonly first: ToldPoints;
+  readonly second: ToldPoints;
 }
 
 /** Lines in which the two differ, and every measure of the ranking up to the one that decides. */
@@ -50,8 +53,8 @@ export function compareReports(first: Report, second: Report, challenge: Challen
 function keyLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
   // Out or not, the values are compared: that a build takes no place is told beside.
   const entries = [
-    { ...entryOf(first, challenge, FIRST), out: null },
-    { ...entryOf(second, challenge, SECOND), out: null },
+    { ...entryOf(first, challenge, FIRST), out: [] },
+    { ...entryOf(second, challenge, SECOND), out: [] },
   ];
   const { tieBreaks, first: main } = challenge.ranking;
   const lines: WhyLine[] = [];
@@ -87,17 +90,20 @@ function aheadOf(first: number | null, second: number | null): Ahead {
 
 function pointLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
   const both = <T>(of: (report: Report) => T): readonly [T, T] => [of(first), of(second)];
-  const line = (of: (report: Report) => number | null): Both => ({ first: of(first), second: of(second) });
+  const line = (of: (report: Report) => ToldPoints): Both => ({ first: of(first), second: of(second) });
   const earns = (report: Report) => countsItsOwn(report, challenge);
   const rows = challenge.points.map(({ id, measure }): WhyLine => {
-    const points = (report: Report) => report.points.find(({ row }) => row === id)?.points ?? null;
+    const points = (report: Report) => report.points.find(({ row }) => row === id)?.points ?? 'not-known';
     return { kind: 'row', row: id, measure, ...line((report) => (earns(report) ? points(report) : null)) };
   });
-  const requirements = challenge.requirements.map(({ id, consequence }): WhyLine => {
-    const verdict = (report: Report) =>
-      report.requirements.find(({ requirement }) => requirement === id)?.verdict ?? null;
-    const points = (report: Report) => (earns(report) ? pointsFor(verdict(report), consequence) : null);
-    return { kind: 'requirement', requirement: id, verdicts: both(verdict), ...line(points) };
+  const requirements = challenge.requirements.map(({ id }): WhyLine => {
+    const found = (report: Report) => report.requirements.find(({ requirement }) => requirement === id);
+    const points = (report: Report): ToldPoints => {
+      const one = found(report);
+      return one === undefined || !earns(report) ? null : (requirementPoints(one) ?? 'not-known');
+    };
+    const verdicts = both((report) => found(report)?.verdict ?? null);
+    return { kind: 'requirement', requirement: id, verdicts, ...line(points) };
   });
   const measures = [...new Set([...first.own, ...second.own].map(({ measure }) => measure))];
   const own = measures.map((measure): WhyLine => {
@@ -105,16 +111,13 @@ function pointLines(first: Report, second: Report, challenge: Challenge): readon
     return { kind: 'own-result', measure, ...line((report) => (earns(report) ? points(report) : 0)) };
   });
   const fallen: WhyLine = { kind: 'fallen', ...line((report) => statedPoints(report, challenge)) };
-  const byHand = ({ total, adjustments }: Report) =>
-    total === null ? 0 : exactSum(adjustments.map(({ points }) => points));
+  const totalOf = (report: Report): ToldPoints =>
+    unmeasuredLosses(report, challenge).length > 0 ? 'not-known' : report.total;
+  const byHand = (report: Report) =>
+    totalOf(report) === null ? 0 : exactSum(report.adjustments.map(({ points }) => points));
   const adjustments: WhyLine = { kind: 'adjustments', ...line(byHand) };
-  const total: WhyLine = { kind: 'total', ...line((report) => report.total) };
+  const total: WhyLine = { kind: 'total', ...line(totalOf) };
   return [...rows, ...requirements, ...own, fallen, adjustments].filter(differ).concat(total);
-}
-
-function pointsFor(verdict: Verdict | null, consequence: Consequence): number {
-  if (consequence.kind === 'costs' && verdict === 'broken') return -consequence.points;
-  return consequence.kind === 'earns' && verdict === 'kept' ? consequence.points : 0;
 }
 
 const differ = (line: WhyLine): boolean =>

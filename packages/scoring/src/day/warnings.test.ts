@@ -5,16 +5,10 @@ import { dayWarnings } from './warnings.ts';
 
 const SUM: DayRule = { kind: 'sum-of-points', placePoints: [], weights: {}, meanOfThosePresent: false };
 
-const challenge = (
-  id: string,
-  units: readonly string[],
-  marks: DayChallenge['marks'] = [],
-  losses: DayChallenge['losses'] = [],
-): DayChallenge => ({
+const challenge = (id: string, units: readonly string[], marks: DayChallenge['marks'] = []): DayChallenge => ({
   challenge: id,
   units,
   marks,
-  losses,
 });
 
 const marks = (judge: string, criterion: string, ...groups: readonly string[]) =>
@@ -88,26 +82,5 @@ describe('judges', () => {
   it('[D9] one judge alone, and judges of different criteria, are not compared', () => {
     const wall = challenge('wall', [], [...marks('Vik', 'idea', 'terns'), ...marks('Oda', 'craft', 'puffins')]);
     expect(dayWarnings(SUM, [wall, challenge('yard', [], marks('Lev', 'idea', 'eiders'))])).toEqual([]);
-  });
-});
-
-describe('points that were not lost', () => {
-  const loss = (group: string, measure: string, measured: boolean) => ({ group, measure, measured });
-  const told = (...losses: DayChallenge['losses']) => dayWarnings(SUM, [challenge('rock', [], [], losses)]);
-
-  it('[D10] for want of a measure that others have are told with the groups', () => {
-    expect(
-      told(
-        loss('terns', 'base-area', false),
-        loss('puffins', 'base-area', true),
-        loss('eiders', 'base-area', false),
-        loss('eiders', 'height', true),
-      ),
-    ).toEqual([{ code: 'loss-not-measured', challenge: 'rock', measure: 'base-area', groups: ['eiders', 'terns'] }]);
-  });
-
-  it('[D10] nobody is ahead where all were measured, or nobody was', () => {
-    expect(told(loss('terns', 'height', true), loss('puffins', 'height', true))).toEqual([]);
-    expect(told(loss('terns', 'height', false), loss('puffins', 'height', false))).toEqual([]);
   });
 });

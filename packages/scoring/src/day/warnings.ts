@@ -1,4 +1,4 @@
-// What a class should know before it reads the places of the day. A warning changes no place. Rules [D8] to [D10] of
+// What a class should know before it reads the places of the day. A warning changes no place. Rules [D8] and [D9] of
 // RULES.md.
 
 import { byId } from '../ranking/places.ts';
@@ -17,22 +17,14 @@ export interface DayChallenge {
   /** Of the measures in its points table, in any order; counts of every kind are of one unit, `count`. */
   readonly units: readonly string[];
   readonly marks: readonly GivenMark[];
-  readonly losses: readonly PossibleLoss[];
-}
-
-/** A measure by which a build that counts may lose points: a row that takes them, or a rule that costs them. */
-export interface PossibleLoss {
-  readonly group: string;
-  readonly measure: string;
-  readonly measured: boolean;
 }
 
 /**
- * First the one about units, then those about judges, then those about losses, challenge by challenge.
+ * First the one about units, then those about judges, challenge by challenge.
  * Throws RangeError for a negative weight.
  */
 export function dayWarnings(rule: DayRule, challenges: readonly DayChallenge[]): DayWarning[] {
-  return [...unitWarnings(rule, challenges), ...challenges.flatMap(judgeWarnings), ...challenges.flatMap(lossWarnings)];
+  return [...unitWarnings(rule, challenges), ...challenges.flatMap(judgeWarnings)];
 }
 
 /** Only where points are added up. A challenge of weight 0 adds none, and one without a points table has no unit. */
@@ -61,16 +53,6 @@ function judgeWarnings({ challenge, marks }: DayChallenge): DayWarning[] {
 function judgesOf(marks: readonly GivenMark[]) {
   return inOrder(marks.map(({ judge }) => judge)).map((judge) => {
     return { judge, groups: inOrder(marks.filter((mark) => mark.judge === judge).map(({ group }) => group)) };
-  });
-}
-
-/** Where nobody was measured, nobody is ahead for it. */
-function lossWarnings({ challenge, losses }: DayChallenge): DayWarning[] {
-  return inOrder(losses.map(({ measure }) => measure)).flatMap((measure): DayWarning[] => {
-    const here = losses.filter((loss) => loss.measure === measure);
-    const groups = inOrder(here.filter(({ measured }) => !measured).map(({ group }) => group));
-    if (groups.length === 0 || here.every(({ measured }) => !measured)) return [];
-    return [{ code: 'loss-not-measured', challenge, measure, groups }];
   });
 }
 

@@ -121,6 +121,9 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.chosen-of': 'chosen of {count} attempts',
   'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
+  'score.not-played': 'not played yet',
+  'score.not-known': 'not known',
+  'score.points-not-known': 'points not known: {measures} not measured',
   // Workings.
   'working.letters': `Letters: A area from above, V volume, S all surfaces, U surface you can touch, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
 h height, k one number divided by another, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),

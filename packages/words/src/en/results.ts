@@ -35,6 +35,7 @@ export const results = {
   'rule.broken': '{subject}. The rule says {bound}.',
   'rule.costs': '{sentence} It costs {points}.',
   'rule.earns': '{sentence} It earns {points}.',
+  'rule.not-known': '{sentence} Whether it costs {points} is not known.',
   'rule.note': '{sentence} Note: {note}',
   'rule.not-measured': '{measure}: not measured. The rule says {bound}.',
   'judged.kept': '"{text}" was kept.',
@@ -68,6 +69,7 @@ export const results = {
   'points.cap': '{line}, but at most {limit}',
   'points.floor': '{line}, but at least {limit}',
   'points.not-measured': '{measure}: not measured, {total}',
+  'points.not-known': '{measure}: not measured. What it takes away is not known.',
   'points.adjusted': '{points} by {by}: {reason}',
   // Why a build takes no place.
   'out.rule-broken': 'A rule is broken. {why}',
@@ -78,7 +80,7 @@ export const results = {
   'out.fell-after': 'Fell after {seconds}.',
   'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
   'out.no-attempt': 'No attempt that counts yet.',
-  'out.not-measured': 'Not measured: {measure}.',
+  'out.not-measured': 'Not measured: {measures}.',
   // What a build that falls counts.
   'falling.out': 'A build that falls takes no place.',
   'falling.points': 'A build that falls counts {points}, whatever was measured.',
@@ -92,6 +94,8 @@ export const results = {
   // What people decided.
   'decision.made': '{measure} {value}, decided by {by}: {reason}',
   'decision.instead': '{measure} {value} instead of {before}, decided by {by}: {reason}',
+  'decision.counts': '{by} (counts now)',
+  'decision.replaced': '{by} (counts no longer)',
   'decision.back': '{measure} {value} by {by} was taken back: {reason}',
   // Ranking rules.
   'order.more': '{measure}, more is better',
@@ -112,7 +116,5 @@ export const results = {
     'The points of {challenges} are added up as they are, but they come from different things: {units}. Look whether one of them outweighs the rest.',
   'warning.judges-of-different-groups':
     '{challenge}, {criterion}: the judges did not mark the same groups ({judges}). A strict judge may have met only some of them.',
-  'warning.loss-not-measured':
-    '{challenge}: {groups} could lose no points by "{measure}", since it was not measured there; others could. Measure it, or take the row or rule out.',
   'warning.judge': '{judge}: {groups}',
 } as const satisfies Readonly<Record<ResultKey, string>> & Readonly<Record<string, string>>;

@@ -11,6 +11,7 @@ export const why = {
   level: 'Level in all that the ranking asks.',
   'not-measured': 'not measured',
   'no-points': 'no result',
+  'not-known': 'not known',
   row: 'points for {measure}',
   rule: 'rule "{rule}"',
   'with-points': '{verdict}: {points}',

@@ -32,6 +32,7 @@ export const results: ResultTexts = {
   'rule.broken': '{subject}. La regla dice {bound}.',
   'rule.costs': '{sentence} Cuesta {points}.',
   'rule.earns': '{sentence} Gana {points}.',
+  'rule.not-known': '{sentence} No se sabe si cuesta {points}.',
   'rule.note': '{sentence} Nota: {note}',
   'rule.not-measured': '{measure}: sin medir. La regla dice {bound}.',
   'judged.kept': '"{text}": se ha cumplido.',
@@ -62,6 +63,7 @@ export const results: ResultTexts = {
   'points.cap': '{line}, pero como máximo {limit}',
   'points.floor': '{line}, pero como mínimo {limit}',
   'points.not-measured': '{measure}: sin medir, {total}',
+  'points.not-known': '{measure}: sin medir. No se sabe cuánto quita.',
   'points.adjusted': '{points}, por {by}: {reason}',
   'out.rule-broken': 'No cumple una regla. {why}',
   'out.more-than-the-kit-has': 'Más piezas de las que tiene el juego. {why}',
@@ -71,7 +73,7 @@ export const results: ResultTexts = {
   'out.fell-after': 'Se cayó después de {seconds}.',
   'out.not-confirmed': 'Sin confirmar: nadie ha visto todavía la construcción real.',
   'out.no-attempt': 'Todavía no hay ningún intento que cuente.',
-  'out.not-measured': 'Sin medir: {measure}.',
+  'out.not-measured': 'Sin medir: {measures}.',
   'falling.out': 'Una construcción que se cae no tiene puesto.',
   'falling.points': 'Una construcción que se cae cuenta {points}, sea cual sea su medida.',
   'falling.as-measured': 'Una construcción que se cae cuenta según lo medido.',
@@ -82,6 +84,8 @@ export const results: ResultTexts = {
   'place.near': 'dentro del error de medida de {groups}',
   'decision.made': '{measure} {value}, decidido por {by}: {reason}',
   'decision.instead': '{measure} {value} en lugar de {before}, decidido por {by}: {reason}',
+  'decision.counts': '{by} (vale ahora)',
+  'decision.replaced': '{by} (ya no vale)',
   'decision.back': 'se anuló {measure} {value} de {by}: {reason}',
   'order.more': '{measure}, más es mejor',
   'order.less': '{measure}, menos es mejor',
@@ -100,7 +104,5 @@ export const results: ResultTexts = {
     'Los puntos de {challenges} se suman tal como están, pero vienen de cosas distintas: {units}. Mira si alguna pesa más que las demás.',
   'warning.judges-of-different-groups':
     '{challenge}, {criterion}: no todos los jueces valoraron a los mismos grupos ({judges}). Quizá un juez exigente solo vio a algunos.',
-  'warning.loss-not-measured':
-    '{challenge}, {groups}: aquí no se pueden perder puntos por "{measure}", porque no se ha medido; en otros grupos sí. Mídelo, o quita la fila o la regla.',
   'warning.judge': '{judge}: {groups}',
 };

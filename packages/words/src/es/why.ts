@@ -13,6 +13,7 @@ export const why: WhyTexts = {
   level: 'Igualados en todo lo que pide el orden.',
   'not-measured': 'sin medir',
   'no-points': 'sin resultado',
+  'not-known': 'no se sabe',
   row: 'puntos por {measure}',
   rule: 'regla "{rule}"',
   'with-points': '{verdict}: {points}',
