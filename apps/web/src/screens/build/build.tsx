@@ -46,12 +46,14 @@ function BuildAt({ at }: { readonly at: At }) {
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
+  const [help, setHelp] = useState(false);
   const door = chosen ?? usualDoor(at);
   const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
-  const shown = { at, words, editor, worked, door, scale, why, carry, setCarry, preview: setPreview };
+  const dragging = preview !== null;
+  const shown = { at, words, editor, worked, door, scale, why, help, dragging, carry, setCarry, preview: setPreview };
   return (
     <div className={`build door-${door}`}>
-      <RulesBar {...shown} setDoor={setDoor} />
+      <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
       <Shelf {...shown} />
       {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
       <VerdictStrip {...shown} setWhy={setWhy} />

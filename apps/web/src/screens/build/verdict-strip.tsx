@@ -4,6 +4,7 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 import type { BuildState } from './build-state.ts';
 import { buildState, moodOf } from './build-state.ts';
+import { Help } from './help.tsx';
 import { MendButton } from './mend-button.tsx';
 import type { Shown } from './shown.ts';
 import { kindsIn } from './use-numbers-pieces.ts';
@@ -11,7 +12,7 @@ import { VerdictSign } from './verdict-sign.tsx';
 import { WhyPanel } from './why-panel.tsx';
 
 export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) => void }) {
-  const { at, worked, why, setWhy } = props;
+  const { at, worked, why, setWhy, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
@@ -19,7 +20,8 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
   return (
     <section className={`verdict ${moodOf(state)}`} data-state={state.is} aria-busy={worked.working}>
       <VerdictSign state={state} />
-      <div aria-live="polite" aria-atomic="true">
+      {/* Spoken once the build rests, not at every step of a drag. */}
+      <div aria-live={dragging ? 'off' : 'polite'} aria-atomic="true">
         <h2>{title}</h2>
         <p>{sentence}</p>
       </div>
@@ -36,6 +38,7 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
           </button>
         )}
       </div>
+      {help && <Help text="help.verdict" />}
       {why && <WhyPanel {...props} />}
     </section>
   );
