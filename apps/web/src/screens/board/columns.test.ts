@@ -59,6 +59,14 @@ describe('what is told of a row', () => {
     ]);
   });
 
+  it('that a build which fell counts all the same, where the challenge says so', () => {
+    const record = demoClass();
+    const challenges = record.challenges.map((one) => ({ ...one, fallen: { counts: 'as-measured' } as const }));
+    const { line, scene } = named(staged({ ...record, challenges }, 'tall-light'), 'eiders');
+    expect(line.place).not.toBeNull();
+    expect(notesOf(line, scene)).toEqual(['Fell after 2 seconds. It counts as it was measured.']);
+  });
+
   it('why it takes no place', () => {
     const { line, scene } = named(WALL, 'petrels');
     expect(outText(line, scene)).toBe('Absent: no result. That is not 0.');
