@@ -37,6 +37,11 @@ export function Scene(props: Shown) {
         <div className="empty">
           <p>{screen.say('verdict.empty-title')}</p>
           <p>{screen.say('verdict.empty-what')}</p>
+          <ol aria-label={screen.say('first.title')}>
+            <li>{screen.say('first.one')}</li>
+            <li>{screen.say('first.two')}</li>
+            <li>{screen.say('first.three')}</li>
+          </ol>
         </div>
       )}
       <div className="scene-left">
@@ -48,6 +53,12 @@ export function Scene(props: Shown) {
           <Icon name="redo" />
           <span className="vh">{screen.say('build.redo')}</span>
         </button>
+        {!empty && (
+          <button type="button" className="btn sq" onClick={() => editor.edit({ do: 'clear' })}>
+            <Icon name="take-off" />
+            <span className="vh">{screen.say('build.clear')}</span>
+          </button>
+        )}
       </div>
       <div className="scene-right">
         {door === 'lay' && (
