@@ -2,13 +2,13 @@
 // header; a cell without a value is empty.
 
 import type { ClassRecord, ClassScore, Report } from '@cairnmark/engine';
+import type { Cell } from '@cairnmark/formats';
+import { csvText } from '@cairnmark/formats';
 import type { Unit } from '@cairnmark/geometry';
 import { exactSum } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf } from './boards.ts';
-import type { Cell } from './csv.ts';
-import { csvText } from './csv.ts';
 
 export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): string {
   const boards = boardsOf(record, score, words);
@@ -61,7 +61,8 @@ function rowsOf(
   words: Words,
 ): readonly Cell[][] {
   const own: readonly (Report | null)[] = board.reports.filter(({ group }) => group === standing.group);
-  const why = standing.out === null ? null : board.words.out(standing.out, counting, board.challenge.requirements);
+  const reasons = board.words.out(standing.out, counting, board.challenge.requirements);
+  const why = reasons === '' ? null : reasons;
   const otherCounts = counting === null ? null : words.say('score.another-counts');
   return (counting === null ? [...own, null] : own).map((report) => [
     board.challenge.name,

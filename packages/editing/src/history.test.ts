@@ -8,19 +8,19 @@ const [A, B, C, D] = [[put('a', 3, 0)], [put('b', 5, 0)], [put('c', 7, 0)], [put
 
 it('a drag of many moves is one step', () => {
   const dragged = replace(replace(did(begin(A), B), C), D);
-  expect(dragged.pieces).toBe(D);
-  expect(undo(dragged).pieces).toBe(A);
-  expect(redo(undo(dragged)).pieces).toBe(D);
+  expect(dragged.now).toBe(D);
+  expect(undo(dragged).now).toBe(A);
+  expect(redo(undo(dragged)).now).toBe(D);
 });
 
 it('at the beginning there is no step to replace: it becomes one', () => {
-  expect(undo(replace(begin(A), B)).pieces).toBe(A);
+  expect(undo(replace(begin(A), B)).now).toBe(A);
 });
 
 it('after an undo a new step forgets what was undone', () => {
   const again = did(undo(did(did(begin(A), B), C)), D);
   expect(canRedo(again)).toBe(false);
-  expect([undo(again).pieces, undo(undo(again)).pieces]).toEqual([B, A]);
+  expect([undo(again).now, undo(undo(again)).now]).toEqual([B, A]);
 });
 
 it('the same layout again is no step', () => {

@@ -28,12 +28,12 @@ it(`undone step by step a run gives the first layout back, redone the last (seed
       );
       let history = layouts.slice(1).reduce(did, begin(start));
       for (const layout of [...layouts].reverse()) {
-        expect(history.pieces).toBe(layout);
+        expect(history.now).toBe(layout);
         history = undo(history);
       }
       expect(canUndo(history)).toBe(false);
       for (const layout of layouts) {
-        expect(history.pieces).toBe(layout);
+        expect(history.now).toBe(layout);
         history = redo(history);
       }
       expect(canRedo(history)).toBe(false);

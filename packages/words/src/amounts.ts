@@ -8,7 +8,8 @@ import { trimmed } from './numbers.ts';
 import { exact, inSteps, plusMinus, reading } from './quantities.ts';
 import { fill } from './say.ts';
 import { degreesText } from './tilts.ts';
-import type { Quotient } from './units.ts';
+import type { Quotient, ShownUnit } from './units.ts';
+import { factUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 
 /** What the fact ids of criteria and of kinds of piece begin with. */
@@ -46,6 +47,10 @@ export function roundedAmount(measure: string, value: number, step: number, voic
     withNoun(measure, value, voice) ?? inSteps(value, step, shownAs(measure, voice), reader.ruler, words.decimalMark)
   );
 }
+
+/** The unit in which the class reads a measure. */
+export const shownUnit = (measure: string, voice: Voice): ShownUnit =>
+  factUnit(shownAs(measure, voice), voice.reader.ruler);
 
 /** "± 0.3 cm"; empty for a measure without error. */
 export function errorText(measure: string, tolerance: number, voice: Voice): string {

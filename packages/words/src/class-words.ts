@@ -6,7 +6,7 @@ import type {
   Challenge,
   Change,
   ClassPi,
-  Decision,
+  DecisionMade,
   OwnLine,
   Report,
   ReportedFact,
@@ -24,7 +24,7 @@ import type {
   Standing,
   Supply,
 } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
+import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, shownUnit } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
@@ -36,10 +36,11 @@ import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
 import type { StabilityBrief } from './stability-brief.ts';
 import { stabilityBrief } from './stability-brief.ts';
-import { orderText, outSentence, placeNotes } from './standings.ts';
+import { orderText, outSentences, placeNotes } from './standings.ts';
 import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
+import type { ShownUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 import type { Sides } from './why.ts';
 import { changeSentence, whySentences } from './why.ts';
@@ -52,6 +53,8 @@ export interface ClassWords {
   label(measure: string): string;
   /** The trade's name of a measure. */
   plainLabel(measure: string): string;
+  /** The unit that a measure is shown in; no name for a count. */
+  unit(measure: string): ShownUnit;
   /** A measured amount in honest digits. */
   amount(measure: string, value: number, tolerance: number): string;
   /** An amount that is known exactly: a limit, a rounded value. */
@@ -103,10 +106,11 @@ export interface ClassWords {
   takesNoPlace(name: string, reason: string): string;
   /** What changed of a fact between two tries. */
   change(change: Change): string;
-  out(reason: OutReason, report: Report | null, rules: readonly Requirement[]): string;
+  /** Every reason why a build takes no place. */
+  out(reasons: readonly OutReason[], report: Report | null, rules: readonly Requirement[]): string;
   placeNotes(standing: Pick<Standing, 'sharedWith' | 'withinErrorOf'>): readonly string[];
   order(rule: RankingRule): string;
-  decision(decision: Decision, fact: ReportedFact | null): string;
+  decision(made: DecisionMade, fact: ReportedFact | null): string;
 }
 
 export function classWords(voice: Voice): ClassWords {
@@ -114,6 +118,7 @@ export function classWords(voice: Voice): ClassWords {
   return {
     label: (measure) => measureName(measure, voice),
     plainLabel: (measure) => plainMeasureName(measure, voice),
+    unit: (measure) => shownUnit(measure, voice),
     amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
@@ -144,9 +149,9 @@ export function classWords(voice: Voice): ClassWords {
     why: (lines, sides) => whySentences(lines, sides, voice),
     takesNoPlace: (name, reason) => fill(words.why['takes-no-place'], { name, reason }),
     change: (change) => changeSentence(change, voice),
-    out: (reason, report, rules) => outSentence(reason, report, rules, voice),
+    out: (reasons, report, rules) => outSentences(reasons, report, rules, voice),
     placeNotes: (standing) => placeNotes(standing, voice),
     order: (rule) => orderText(rule, voice),
-    decision: (decision, fact) => decisionSentence(decision, fact, voice),
+    decision: (made, fact) => decisionSentence(made, fact, voice),
   };
 }

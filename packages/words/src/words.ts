@@ -31,8 +31,8 @@ export interface Words {
   place(path: Issue['path']): string;
   /** A text of the terminal. */
   say<K extends CommandKey>(key: K, ...values: Values<EnglishCommands[K]>): string;
-  /** A number alone, with the decimals it has (three at most). */
-  number(value: number): string;
+  /** A number alone, with the decimals it has (three at most), but with `least` of them. */
+  number(value: number, least?: number): string;
   /** "1 piece", "2.5 points". */
   counted(thing: CountedThing, value: number): string;
   /** "Puffins, Terns and Gannets". */
@@ -64,7 +64,7 @@ export function wordsFor(language: Language): Words {
     issue: (issue) => issueSentence(issue, words),
     place: placeText,
     say: (key, ...[values = {}]) => fill(words.commands[key], values),
-    number: (value) => trimmed(value, 0, 3, words.decimalMark),
+    number: (value, least = 0) => trimmed(value, least, 3, words.decimalMark),
     counted: (thing, value) => counted(thing, value, words),
     listed: (items) => listed(items, words.and),
     capital,

@@ -1,5 +1,6 @@
 // The sheet of squared paper on the table: how large it is under a build, and its lines. mm, frame of the table.
 
+import type { Vec3 } from '@cairnmark/geometry';
 import { MM_PER_CM, MM_PER_INCH } from '@cairnmark/geometry';
 import type { RulerUnit } from './ruler-marks.ts';
 
@@ -16,6 +17,14 @@ export interface SheetLine {
   readonly to: readonly [x: number, y: number];
   readonly isBold: boolean;
 }
+
+/** On the table, counter-clockwise from the front left. */
+export const rectangleCorners = ({ minX, minY, maxX, maxY }: Rectangle): readonly Vec3[] => [
+  [minX, minY, 0],
+  [maxX, minY, 0],
+  [maxX, maxY, 0],
+  [minX, maxY, 0],
+];
 
 /** One square is 1 cm or 1 inch; every so many squares a bold line. */
 export const SQUARES: Readonly<Record<RulerUnit, { readonly squareMm: number; readonly boldEvery: number }>> = {

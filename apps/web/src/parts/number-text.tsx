@@ -1,7 +1,9 @@
 // A number with its unit: the unit lighter and smaller.
 
+import { numberAndUnit } from './number-and-unit.ts';
+
 export function NumberText({ text }: { readonly text: string }) {
-  const [, number = text, unit = ''] = /^([\d.,/ −–-]+?)\s?([^\d.,/ −–-].*)?$/.exec(text) ?? [];
+  const { number, unit } = numberAndUnit(text);
   return (
     <>
       {number}

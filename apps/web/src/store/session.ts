@@ -1,17 +1,20 @@
 // What the app knows while it is open: the class, who is at work in it, and whether all of it is kept. Every change goes
 // to the storage at once, so that a closed tab loses nothing.
 
+import type { History } from '@cairnmark/editing';
+import { begin, did, redo, undo } from '@cairnmark/editing';
 import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import type { Language } from '@cairnmark/words';
 import { createStore } from 'zustand/vanilla';
+import { recallBoard, rememberBoard } from './board-memory.ts';
+import type { BoardState } from './board-state.ts';
+import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
 import { addAttempt, attemptsOf, changeAttempt, newAttempt, withLayout } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
 import type { Place, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
-import type { LayoutHistory } from './layout-history.ts';
-import { NO_HISTORY } from './layout-history.ts';
 import type { ClassStorage, Kept } from './storage.ts';
 import { changesBetween } from './storage.ts';
 
@@ -22,6 +25,7 @@ export interface Session {
   readonly record: ClassRecord | null;
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
+  readonly board: BoardState;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
@@ -32,13 +36,15 @@ export interface Session {
   changeTry(change: (attempt: Attempt) => Attempt): void;
   startTry(from?: Attempt): void;
   /** Undo and redo of layouts, by attempt. */
-  readonly histories: Readonly<Record<string, LayoutHistory>>;
+  readonly histories: Readonly<Record<string, History<Layout>>>;
   /** Another layout for the try at work; what was confirmed before has to be seen again. */
   layOut(layout: Layout): void;
   undo(): void;
   redo(): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
+  /** Changes what the Board shows, on this device. */
+  showOnBoard(change: Partial<BoardState>): void;
 }
 
 export type SessionStore = ReturnType<typeof createSession>;
@@ -68,16 +74,14 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       const { language, units, place } = get();
       remember({ language, units, place });
     };
-    /** One layout back or forth: from one side of the history to the other. */
-    const step = (from: keyof LayoutHistory, to: keyof LayoutHistory): void => {
+    /** The history of the try at work, changed, and with it the layout. */
+    const step = (how: (history: History<Layout>) => History<Layout>): void => {
       const attempt = whereAt(get().record, get().place)?.attempt;
       if (attempt === null || attempt === undefined) return;
-      const history = get().histories[attempt.id] ?? NO_HISTORY;
-      const layout = history[from].at(-1);
-      if (layout === undefined) return;
-      get().change(changeAttempt(attempt.id, withLayout(layout)));
-      const next = { [from]: history[from].slice(0, -1), [to]: [...history[to], attempt.layout] };
-      set({ histories: { ...get().histories, [attempt.id]: { ...history, ...next } } });
+      const history = how(get().histories[attempt.id] ?? begin(attempt.layout));
+      if (history.now === attempt.layout) return;
+      set({ histories: { ...get().histories, [attempt.id]: history } });
+      get().change(changeAttempt(attempt.id, withLayout(history.now)));
     };
     return {
       language: memory.language ?? languageOf(preferred),
@@ -85,8 +89,9 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       record: null,
       place: memory.place,
       saved: 'kept',
+      board: NEW_BOARD,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record) });
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId) });
         keep(classId, record);
         rememberNow();
       },
@@ -94,7 +99,7 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         const { place } = get();
         const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
         held = { classId, record };
-        set({ record, place: left ?? firstPlace(classId, record) });
+        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId) });
         rememberNow();
       },
       goTo: (change) => {
@@ -131,15 +136,11 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       },
       histories: {},
       layOut: (layout) => {
-        const before = whereAt(get().record, get().place)?.attempt?.layout ?? EMPTY;
-        get().changeTry(withLayout(layout));
-        const id = get().place?.attempt;
-        if (id === null || id === undefined) return;
-        const { past } = get().histories[id] ?? NO_HISTORY;
-        set({ histories: { ...get().histories, [id]: { past: [...past, before], future: [] } } });
+        if (get().place?.attempt === null) get().startTry();
+        step((history) => did(history, layout));
       },
-      undo: () => step('past', 'future'),
-      redo: () => step('future', 'past'),
+      undo: () => step(undo),
+      redo: () => step(redo),
       speak: (language) => {
         set({ language });
         rememberNow();
@@ -148,11 +149,15 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         set({ units });
         rememberNow();
       },
+      showOnBoard: (change) => {
+        const { board, place } = get();
+        const next = { ...board, ...change };
+        set({ board: next });
+        if (place !== null) rememberBoard(place.classId, next);
+      },
     };
   });
 }
-
-const EMPTY: Layout = { kind: 'laid-out', pieces: [] };
 
 /** Where the class is at work, as records; null while no class is open, or the place is of another class. */
 export interface At {

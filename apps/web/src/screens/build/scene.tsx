@@ -20,7 +20,6 @@ export function Scene(props: Shown) {
   const [view, setView] = useState<ViewName>('corner');
   const [lineUp, setLineUp] = useState<LineUp>('piece-below');
   const keys = useBuildKeys(props);
-  const { past, future } = editor.history;
   const empty = editor.pieces.length === 0;
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: the keys act for the drawing and the buttons on it
@@ -41,11 +40,11 @@ export function Scene(props: Shown) {
         </div>
       )}
       <div className="scene-left">
-        <button type="button" className="btn" aria-disabled={past.length === 0} onClick={editor.undo}>
+        <button type="button" className="btn" aria-disabled={!editor.canUndo} onClick={editor.undo}>
           <Icon name="undo" />
           {screen.say('build.undo')}
         </button>
-        <button type="button" className="btn sq" aria-disabled={future.length === 0} onClick={editor.redo}>
+        <button type="button" className="btn sq" aria-disabled={!editor.canRedo} onClick={editor.redo}>
           <Icon name="redo" />
           <span className="vh">{screen.say('build.redo')}</span>
         </button>

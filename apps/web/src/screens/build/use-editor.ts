@@ -1,10 +1,8 @@
 // The build at work as the screen edits it: commands in, layouts out, undo and redo, which piece is picked, what to tell.
 
 import type { Bench, Command, Edited, EditIssue, Pieces } from '@cairnmark/editing';
-import { edit } from '@cairnmark/editing';
+import { canRedo, canUndo, edit } from '@cairnmark/editing';
 import { useState } from 'react';
-import type { LayoutHistory } from '../../store/layout-history.ts';
-import { NO_HISTORY } from '../../store/layout-history.ts';
 import type { At } from '../../store/session.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 
@@ -18,7 +16,8 @@ export interface Editor {
   readonly bench: Bench;
   readonly picked: number | null;
   readonly note: EditNote | null;
-  readonly history: LayoutHistory;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
   pick(piece: number | null): void;
   edit(command: Command): void;
   undo(): void;
@@ -32,6 +31,7 @@ export function useEditor(at: At, bench: Bench): Editor {
   const [picked, setPicked] = useState<Picked>({ attempt: null, piece: null });
   const session = useSessionEdits();
   const id = at.attempt?.id ?? null;
+  const history = id === null ? undefined : session.histories[id];
   // A piece that was picked in another try, or is gone, is not picked.
   const piece = picked.attempt === id && picked.piece !== null && picked.piece < pieces.length ? picked.piece : null;
   return {
@@ -39,7 +39,8 @@ export function useEditor(at: At, bench: Bench): Editor {
     bench,
     picked: piece,
     note,
-    history: (id === null ? undefined : session.histories[id]) ?? NO_HISTORY,
+    canUndo: history !== undefined && canUndo(history),
+    canRedo: history !== undefined && canRedo(history),
     pick: (next) => setPicked({ attempt: id, piece: next }),
     edit: (command) => {
       const result = edit(pieces, command, bench);
