@@ -4,6 +4,7 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
+import { OnlyNumbers } from './only-numbers.tsx';
 import { PieceTools } from './piece-tools.tsx';
 import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
@@ -26,6 +27,7 @@ export function PieceList(props: Shown) {
         <span className="mut">{words.words.counted('pieces', pieces.length)}</span>
       </div>
       {help && <Help text="help.list" />}
+      <OnlyNumbers {...props} />
       <EditNoteLine {...props} />
       <ol reversed>
         {pieces

@@ -11,8 +11,13 @@ import { kindsIn } from './use-numbers-pieces.ts';
 import { VerdictSign } from './verdict-sign.tsx';
 import { WhyPanel } from './why-panel.tsx';
 
-export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) => void }) {
-  const { at, worked, why, setWhy, help, dragging } = props;
+interface VerdictProps extends Shown {
+  readonly setWhy: (why: boolean) => void;
+  readonly again: () => void;
+}
+
+export function VerdictStrip(props: VerdictProps) {
+  const { at, worked, why, setWhy, again, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
@@ -29,6 +34,11 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
         {state.is === 'working' && state.progress !== null && (
           <button type="button" className="btn" onClick={() => engine.cancel()}>
             {screen.say('verdict.cancel')}
+          </button>
+        )}
+        {(state.is === 'stopped' || state.is === 'failed') && (
+          <button type="button" className="btn" onClick={again}>
+            {screen.say('verdict.again')}
           </button>
         )}
         <MendButton {...props} state={state} />
