@@ -9,6 +9,7 @@ import { exact, inSteps, plusMinus, reading } from './quantities.ts';
 import { fill } from './say.ts';
 import { degreesText } from './tilts.ts';
 import type { Quotient } from './units.ts';
+import { factUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 
 /** What the fact ids of criteria and of kinds of piece begin with. */
@@ -51,6 +52,10 @@ export function roundedAmount(measure: string, value: number, step: number, voic
 export function errorText(measure: string, tolerance: number, voice: Voice): string {
   return plusMinus(tolerance, shownAs(measure, voice), voice.reader.ruler, voice.words.decimalMark);
 }
+
+/** "cm²", "cm³ per cm²"; empty for what is counted. */
+export const unitName = (measure: string, voice: Voice): string =>
+  factUnit(shownAs(measure, voice), voice.reader.ruler).name;
 
 /** "1 point", "2.5 points": the noun follows the number as it is shown. */
 export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue): string {

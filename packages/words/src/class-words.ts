@@ -13,7 +13,7 @@ import type {
   StockBreach,
   WhyLine,
 } from '@cairnmark/engine';
-import type { GapPlace, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
+import type { GapPlace, MeasuredFact, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
 import type {
   OutReason,
   PointsLine,
@@ -24,7 +24,7 @@ import type {
   Standing,
   Supply,
 } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount } from './amounts.ts';
+import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, unitName } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
@@ -35,7 +35,7 @@ import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
-import { statedRow, statedRule } from './stated.ts';
+import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
 import type { Voice } from './voice.ts';
@@ -43,6 +43,8 @@ import type { Sides } from './why.ts';
 import { changeSentence, whySentences } from './why.ts';
 import { withoutPieceText } from './without-piece.ts';
 import { stepLines } from './working.ts';
+import type { WorkingRow } from './working-rows.ts';
+import { workingRows } from './working-rows.ts';
 
 /** Values are in the engine's units; tolerances are expanded ones, in the unit of the value. */
 export interface ClassWords {
@@ -58,6 +60,8 @@ export interface ClassWords {
   roundedAmount(measure: string, value: number, step: number): string;
   /** A size or another exact value by its unit alone. */
   exact(value: number, unit: Unit): string;
+  /** The unit that a measure is typed in; empty for what is counted. */
+  unitName(measure: string): string;
   /** "± 0.3 cm", empty for 0. */
   plusMinus(tolerance: number, unit: Unit): string;
   /** The value that counts with its tolerance, or why there is none. */
@@ -65,6 +69,8 @@ export interface ClassWords {
   /** Values that stand beside the one that counts, each with where it came from, and the readings. */
   otherValues(fact: ReportedFact): readonly string[];
   working(working: Working): readonly string[];
+  /** The same as rows: what, how, result. */
+  workingRows(fact: MeasuredFact): readonly WorkingRow[];
   steps(steps: readonly Step[]): readonly string[];
   gap(gap: GapPlace): string;
   /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
@@ -74,6 +80,8 @@ export interface ClassWords {
   /** The tilt it bears to the side that was asked about; null: there is no answer. */
   tiltTowards(tilt: Tilt | null): string;
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
+  /** A rule in a few words: "exactly 5 pieces". */
+  ruleTitle(rule: Requirement): string;
   /** A rule as it is announced, with what hangs on it. */
   statedRule(rule: Requirement): string;
   /** A row of the points table as it is announced. */
@@ -112,16 +120,19 @@ export function classWords(voice: Voice): ClassWords {
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
+    unitName: (measure) => unitName(measure, voice),
     plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),
     working: (working) => workingText(working, voice),
+    workingRows: (fact) => workingRows(fact, voice),
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
     stability: (stability, kinds) => stabilityWords(stability, kinds, voice),
     withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
+    ruleTitle: (rule) => ruleTitle(rule, voice),
     statedRule: (rule) => statedRule(rule, voice),
     statedRow: (row) => statedRow(row, voice),
     stock: (breach) => stockSentence(breach, voice),
