@@ -1,0 +1,71 @@
+// What persons decided of this try, with reasons and times; a decision taken back stays in sight. Points by hand.
+
+import type { Decision } from '@cairnmark/engine';
+import { useState } from 'react';
+import { withDecisionTakenBack } from '../../store/class-changes.ts';
+import { nowWithZone } from '../../store/clock.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useCard } from './card.ts';
+import { GivePoints } from './give-points.tsx';
+import { ReasonField } from './reason-field.tsx';
+import { asReason } from './typed-text.ts';
+import { useMoments } from './use-moments.ts';
+
+export function ByHand() {
+  const { at, inClass, say } = useCard();
+  const { decisions, adjustments } = at.attempt;
+  const moment = useMoments();
+  return (
+    <section className="sec card-by-hand">
+      <h2>{say('score-card.by-hand')}</h2>
+      {decisions.length + adjustments.length === 0 && <p className="mut">{say('score-card.no-by-hand')}</p>}
+      <ul className="card-ruled">
+        {decisions.map((decision) => (
+          <Decided key={`${decision.at} ${decision.measure} ${decision.value}`} decision={decision} />
+        ))}
+        {adjustments.map((adjustment) => (
+          <li key={`${adjustment.at} ${adjustment.reason}`}>
+            {say('score-card.decided-at', { sentence: inClass.adjustment(adjustment), when: moment(adjustment.at) })}
+          </li>
+        ))}
+      </ul>
+      <GivePoints />
+    </section>
+  );
+}
+
+function Decided({ decision }: { readonly decision: Decision }) {
+  const { report, inClass, words, say } = useCard();
+  const changeTry = useSession((session) => session.changeTry);
+  const moment = useMoments();
+  const [asking, setAsking] = useState(false);
+  const [missing, setMissing] = useState(false);
+  const [reason, setReason] = useState('');
+  const fact = report.facts.find(({ id }) => id === decision.measure) ?? null;
+  const sentence = words.capital(inClass.decision(decision, fact));
+  const when = moment(decision.at);
+  const { takenBack } = decision;
+  if (takenBack !== undefined) {
+    return <li className="mut">{say('score-card.taken-back-at', { sentence, when, back: moment(takenBack.at) })}</li>;
+  }
+  const takeBack = (): void => {
+    const why = asReason(reason);
+    setMissing(why === '');
+    if (why !== '') changeTry(withDecisionTakenBack(decision, { at: nowWithZone(), reason: why }));
+  };
+  return (
+    <li>
+      {say('score-card.decided-at', { sentence, when })}
+      <span className="card-form-row">
+        {asking && <ReasonField value={reason} change={setReason} />}
+        <button type="button" className="btn" onClick={asking ? takeBack : () => setAsking(true)}>
+          {say('score-card.take-back')}
+          <span className="vh">: {inClass.label(decision.measure)}</span>
+        </button>
+      </span>
+      <span role="status" className="oops">
+        {missing ? say('score-card.take-back-missing') : ''}
+      </span>
+    </li>
+  );
+}

@@ -1,0 +1,52 @@
+// The lines of the card as a table for paper.
+
+import { useCard } from './card.ts';
+import type { ScoreLine } from './lines.ts';
+
+export function PrintLines() {
+  const { lines, bill, words, say } = useCard();
+  const below = [
+    { text: say('score-card.of-not-shown'), points: bill.notShown },
+    { text: say('score-card.of-rules'), points: bill.rules },
+    { text: say('score-card.of-hand'), points: bill.byHand },
+  ].filter(({ points }) => points !== 0);
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th>{say('score-card.what')}</th>
+          <th>{say('score-card.result')}</th>
+          <th>{say('score-card.own')}</th>
+          <th className="card-p">{say('score-card.points-head')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {[...lines.scoring, ...lines.also].map((line) => (
+          <PrintLine key={line.id} line={line} />
+        ))}
+        {below.map(({ text, points }) => (
+          <tr key={text}>
+            <td colSpan={3}>{text}</td>
+            <td className="card-p">{words.fixed(points, bill.decimals)}</td>
+          </tr>
+        ))}
+        <tr className="card-sum">
+          <td colSpan={3}>{say('score-card.total')}</td>
+          <td className="card-p">{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</td>
+        </tr>
+      </tbody>
+    </table>
+  );
+}
+
+function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLine }) {
+  const { inClass, words, bill } = useCard();
+  return (
+    <tr>
+      <td>{words.capital(inClass.label(id))}</td>
+      <td>{fact === null ? '–' : inClass.fact(fact)}</td>
+      <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
+      <td className="card-p">{points === null ? '–' : words.fixed(points, bill.decimals)}</td>
+    </tr>
+  );
+}

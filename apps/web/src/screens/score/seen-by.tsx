@@ -1,0 +1,47 @@
+// A person confirms that the real build is as the card tells. Until then, and again after a change, it is provisional.
+
+import { useState } from 'react';
+import { Icon } from '../../parts/icon.tsx';
+import { withSeenBy } from '../../store/observed-changes.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useCard } from './card.ts';
+import { PersonField } from './person-field.tsx';
+import { asName } from './typed-text.ts';
+
+export function SeenBy() {
+  const { at, say, person } = useCard();
+  const changeTry = useSession((session) => session.changeTry);
+  const [missing, setMissing] = useState(false);
+  const { confirmedBy } = at.attempt;
+  const confirm = (): void => {
+    const who = asName(person.typed);
+    setMissing(who === '');
+    if (who !== '') changeTry(withSeenBy(who));
+  };
+  if (confirmedBy !== null) {
+    return (
+      <p className="card-form-row">
+        <span className="card-seen-told">
+          <Icon name="yes" /> {say('score-card.seen-by', { who: confirmedBy })}
+        </span>
+        <button type="button" className="btn" onClick={() => changeTry(withSeenBy(null))}>
+          {say('score-card.seen-undo')}
+        </button>
+      </p>
+    );
+  }
+  return (
+    <div>
+      <p className="mut">{say('score-card.seen-what')}</p>
+      <div className="card-form-row">
+        <PersonField label={say('score-card.who')} />
+        <button type="button" className="btn main" onClick={confirm}>
+          {say('score-card.seen')}
+        </button>
+      </div>
+      <p role="status" className="oops">
+        {missing ? say('score-card.seen-missing') : ''}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,29 @@
+// A working on squared paper, row by row, with what it earns below it.
+
+import { useCard } from './card.ts';
+import type { ScoreLine } from './lines.ts';
+
+export function WorkingSheet({ line }: { readonly line: ScoreLine }) {
+  const { inClass, words, say } = useCard();
+  const { fact, rows } = line;
+  const working = fact?.predicted?.status === 'measured' ? inClass.workingRows(fact.predicted) : [];
+  if (working.length === 0 && rows.length === 0) return null;
+  return (
+    <div className="squared card-sheet">
+      {working.map(({ what, how, result, whole }) => (
+        <p key={`${what} ${how} ${result}`} className={whole ? 'card-fr card-whole' : 'card-fr'}>
+          <span>{what}</span>
+          <span>{how}</span>
+          <span className="card-res">{result}</span>
+        </p>
+      ))}
+      {rows.map(({ row, line: points }) => (
+        <p key={row.id} className="card-fr">
+          <span>{say('score-card.points-row')}</span>
+          <span>{inClass.points(points, row, fact?.tolerance ?? 0)}</span>
+          <span className="card-res">{words.counted('points', points.points)}</span>
+        </p>
+      ))}
+    </div>
+  );
+}
