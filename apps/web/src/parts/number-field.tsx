@@ -58,9 +58,12 @@ export function NumberField(props: NumberFieldProps) {
           aria-describedby={`${id}-answer`}
           onChange={({ target }) => field.type(target.value)}
           onBlur={field.settle}
-          onKeyDown={({ key }) => {
-            if (key === 'Enter') field.settle();
-            if (key === 'Escape') field.forget();
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') field.forget();
+            if (event.key !== 'Enter') return;
+            field.settle();
+            // Outside a form nothing else is meant, least of all a button that takes the focus now.
+            if (event.currentTarget.form === null) event.preventDefault();
           }}
         />
         {name !== '' && <span className="unit">{name}</span>}

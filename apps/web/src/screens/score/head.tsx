@@ -2,59 +2,92 @@
 
 import type { Report } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
+import type { Card } from './card.ts';
 import { useCard } from './card.ts';
+import { headlineFact } from './headline.ts';
 import type { SinceLastTry } from './last-try.ts';
 import { sinceLastTry } from './last-try.ts';
 import { countingTry } from './tries.ts';
 
 export function Head({ standing }: { readonly standing: Standing | null }) {
-  const { at, number, say, bill, words, inClass } = useCard();
-  const { total } = bill;
+  const { at, number, say, inClass } = useCard();
   const fallen = inClass.fallen(at.attempt.state, at.challenge.fallen);
   return (
     <div className="card-head">
       <p className="mut">{say('score-card.which', { challenge: at.challenge.name, number })}</p>
       <h1>{at.group.name}</h1>
-      <p className="card-total" aria-live="polite">
-        {total === null ? '–' : words.fixed(total, bill.decimals)}
-        <span className="vh"> {say(total === null ? 'score-card.no-total' : 'score-card.points')}</span>
-      </p>
-      <Since />
+      <Headline />
       {fallen !== null && <p>{fallen}</p>}
-      {isOut(at.attempt.state) && <p>{say('score-card.absent-what')}</p>}
+      {isOut(at.attempt.state) && (
+        <p>
+          <b>{say(`score-card.state-${at.attempt.state.kind}`)}.</b> {say('score-card.absent-what')}
+        </p>
+      )}
       {standing !== null && <Place standing={standing} />}
       <Seen />
+      <Changed />
     </div>
   );
 }
 
 const isOut = ({ kind }: Report['state']): boolean => kind === 'absent' || kind === 'not-taking-part';
 
+function Headline() {
+  const { at, report, bill, words, inClass, say } = useCard();
+  const fact = headlineFact(report, at.challenge);
+  if (fact !== null && fact.value !== null) {
+    return (
+      <>
+        <p className="card-total card-of-measure">{inClass.amount(fact.id, fact.value, fact.tolerance)}</p>
+        <p className="mut">{inClass.label(fact.id)}</p>
+      </>
+    );
+  }
+  const { total } = bill;
+  return (
+    <>
+      <p className="card-total" aria-live="polite">
+        {total === null ? '–' : words.fixed(total, bill.decimals)}
+        <span className="vh"> {say(total === null ? 'score-card.no-total' : 'score-card.points')}</span>
+      </p>
+      <Since />
+    </>
+  );
+}
+
+/** In points, against the try before. */
 function Since() {
-  const { at, report, reports, bill, words, inClass, say } = useCard();
+  const { at, report, reports, bill, words, say } = useCard();
   const since = sinceLastTry(report, reports, at.tries, at.challenge);
   const unit = say(
     bill.total === null ? 'score-card.no-total' : Math.abs(bill.total) === 1 ? 'score-card.point' : 'score-card.points',
   );
   if (since === null) return <p className="mut">{unit}</p>;
+  return (
+    <p className="mut">
+      {since.more === null
+        ? unit
+        : `${unit}, ${comparison(since, words.fixed(Math.abs(since.more), bill.decimals), say)}`}
+    </p>
+  );
+}
+
+/** In facts, against the try before. */
+function Changed() {
+  const { at, report, reports, inClass, say } = useCard();
+  const since = sinceLastTry(report, reports, at.tries, at.challenge);
+  if (since === null) return null;
   const shown = since.changes.filter(({ fact }) => !fact.startsWith('kind:'));
   return (
-    <>
-      <p className="mut">
-        {since.more === null
-          ? unit
-          : `${unit}, ${comparison(since, words.fixed(Math.abs(since.more), bill.decimals), say)}`}
-      </p>
-      <details className="card-since">
-        <summary>{say('score-card.what-changed', { number: since.number })}</summary>
-        <ul className="card-told">
-          {shown.length === 0 && <li>{say('score-card.nothing-changed')}</li>}
-          {shown.map((change) => (
-            <li key={change.fact}>{inClass.change(change)}</li>
-          ))}
-        </ul>
-      </details>
-    </>
+    <details className="card-since">
+      <summary>{say('score-card.what-changed', { number: since.number })}</summary>
+      <ul className="card-told">
+        {shown.length === 0 && <li>{say('score-card.nothing-changed')}</li>}
+        {shown.map((change) => (
+          <li key={change.fact}>{inClass.change(change)}</li>
+        ))}
+      </ul>
+    </details>
   );
 }
 
@@ -65,15 +98,14 @@ function comparison({ more, number }: SinceLastTry, points: string, say: ReturnT
 
 /** The place is that of the try that counts, which may be another one. */
 function Place({ standing }: { readonly standing: Standing }) {
-  const { at, reports, inClass, say } = useCard();
-  const { place, out } = standing;
+  const card = useCard();
+  const { at, reports, inClass, say } = card;
+  const { place } = standing;
   const counting = reports === null ? null : countingTry(reports, at.challenge, at.group);
   const other = counting !== null && counting.attempt !== at.attempt.id;
   const told =
     place === null
-      ? out === null || out.code === 'not-confirmed' || out.code === at.attempt.state.kind
-        ? null
-        : inClass.out(out, counting, at.challenge.requirements)
+      ? whyNone(standing, counting, card)
       : [say('score-card.place', { place }), ...inClass.placeNotes(standing)].join(', ');
   return (
     <>
@@ -83,6 +115,13 @@ function Place({ standing }: { readonly standing: Standing }) {
       )}
     </>
   );
+}
+
+/** null: it is said elsewhere on the card. */
+function whyNone({ out }: Standing, counting: Report | null, { at, inClass, say }: Card): string | null {
+  if (out === null || out.code === 'not-confirmed' || out.code === at.attempt.state.kind) return null;
+  if (out.code === 'no-attempt') return say('score-card.none-chosen');
+  return inClass.out(out, counting, at.challenge.requirements);
 }
 
 function Seen() {

@@ -1,5 +1,6 @@
 // One line: what is measured, the result with its error, the group's own result, the points; unfolded, all behind it.
 
+import type { ReportedFact } from '@cairnmark/engine';
 import { useId, useState } from 'react';
 import { useCard } from './card.ts';
 import { LineDetail } from './line-detail.tsx';
@@ -26,8 +27,8 @@ export function Line({ line }: { readonly line: ScoreLine }) {
         <span className="card-val">
           <span className="vh">{say('score-card.result')}: </span>
           {fact === null ? '–' : <Value text={inClass.fact(fact)} measured={fact.value !== null} />}
-          {(fact?.source === 'observed' || fact?.source === 'decided') && (
-            <small className="mut"> {words.names.sources[fact.source]}</small>
+          {fact !== null && isSeen(fact) && (
+            <small className="mut"> {words.names.sources[fact.source ?? 'predicted']}</small>
           )}
         </span>
         <OwnCell line={line} />
@@ -51,6 +52,10 @@ export function Line({ line }: { readonly line: ScoreLine }) {
     </li>
   );
 }
+
+/** Read off the real build, or set by a person: what is worked out needs no saying. */
+const isSeen = ({ source, observed }: ReportedFact): boolean =>
+  source === 'decided' || (source === 'observed' && observed !== null);
 
 /** "27.0 cm ± 0.3 cm": the error is lighter than the number. */
 function Value({ text, measured }: { readonly text: string; readonly measured: boolean }) {

@@ -10,7 +10,7 @@ export function LinesTable() {
   const numbersOnly = at.attempt.layout.kind === 'numbers-only';
   return (
     <>
-      {numbersOnly && <p className="note">{say('score-card.numbers-only')}</p>}
+      {numbersOnly && <p className="note card-numbers-only">{say('score-card.numbers-only')}</p>}
       <section aria-labelledby="scoring-lines">
         <h2 className="vh" id="scoring-lines">
           {say('score-card.scores')}
@@ -55,7 +55,9 @@ const Lines = ({ lines, children }: { readonly lines: readonly ScoreLine[]; read
 
 /** What is added to the lines or taken away, so that the points above add up to the total. */
 function BillRows() {
-  const { bill, words, say, lines } = useCard();
+  const { at, bill, inClass, words, say, lines } = useCard();
+  const fallen =
+    at.challenge.fallen.counts === 'as-measured' ? null : inClass.fallen(at.attempt.state, at.challenge.fallen);
   const rows = [
     { text: say('score-card.of-not-shown'), points: bill.notShown },
     { text: say('score-card.of-rules'), points: bill.rules },
@@ -74,6 +76,11 @@ function BillRows() {
           </div>
         </li>
       ))}
+      {fallen !== null && (
+        <li className="card-line">
+          <p className="card-fell">{fallen}</p>
+        </li>
+      )}
       <li className="card-line card-sum">
         <div className="card-flat card-bill">
           <span className="card-nm">{say('score-card.total')}</span>

@@ -17,9 +17,6 @@ export function markedCriteria(criteria: readonly Criterion[], judged: readonly 
   });
 }
 
-/** Who has marked something, in the order of their first mark. */
-export const judgesOf = (judged: readonly Mark[]): readonly string[] => [...new Set(judged.map(({ judge }) => judge))];
-
 /** The mark of one judge; null: none yet. */
 export const markOf = (judged: readonly Mark[], judge: string, criterion: string): number | null =>
   judged.find((one) => one.judge === judge && one.criterion === criterion)?.mark ?? null;

@@ -11,31 +11,43 @@ export function PrintLines() {
     { text: say('score-card.of-hand'), points: bill.byHand },
   ].filter(({ points }) => points !== 0);
   return (
-    <table>
-      <thead>
-        <tr>
-          <th>{say('score-card.what')}</th>
-          <th>{say('score-card.result')}</th>
-          <th>{say('score-card.own')}</th>
-          <th className="card-p">{say('score-card.points-head')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {[...lines.scoring, ...lines.also].map((line) => (
-          <PrintLine key={line.id} line={line} />
-        ))}
-        {below.map(({ text, points }) => (
-          <tr key={text}>
-            <td colSpan={3}>{text}</td>
-            <td className="card-p">{words.fixed(points, bill.decimals)}</td>
+    <>
+      <table>
+        <thead>
+          <tr>
+            <th>{say('score-card.what')}</th>
+            <th>{say('score-card.result')}</th>
+            <th>{say('score-card.own')}</th>
+            <th className="card-p">{say('score-card.points-head')}</th>
           </tr>
-        ))}
-        <tr className="card-sum">
-          <td colSpan={3}>{say('score-card.total')}</td>
-          <td className="card-p">{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</td>
-        </tr>
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {lines.scoring.map((line) => (
+            <PrintLine key={line.id} line={line} />
+          ))}
+          {below.map(({ text, points }) => (
+            <tr key={text}>
+              <td colSpan={3}>{text}</td>
+              <td className="card-p">{words.fixed(points, bill.decimals)}</td>
+            </tr>
+          ))}
+          <tr className="card-sum">
+            <td colSpan={3}>{say('score-card.total')}</td>
+            <td className="card-p">{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</td>
+          </tr>
+        </tbody>
+      </table>
+      {lines.also.length > 0 && (
+        <>
+          <h2>{say('score-card.also')}</h2>
+          <dl>
+            {lines.also.map((line) => (
+              <Besides key={line.id} line={line} />
+            ))}
+          </dl>
+        </>
+      )}
+    </>
   );
 }
 
@@ -48,5 +60,21 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
       <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
       <td className="card-p">{points === null ? '–' : words.fixed(points, bill.decimals)}</td>
     </tr>
+  );
+}
+
+/** What earns nothing stands in short, with the own result behind it. */
+function Besides({ line: { id, fact, own } }: { readonly line: ScoreLine }) {
+  const { inClass, words, say } = useCard();
+  const result = fact === null ? '–' : inClass.fact(fact);
+  const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.exactAmount(own.measure, own.own)})`;
+  return (
+    <div>
+      <dt>{words.capital(inClass.label(id))}</dt>
+      <dd>
+        {result}
+        {ours}
+      </dd>
+    </div>
   );
 }

@@ -42,34 +42,36 @@ export function Rules() {
 
 function Rule({ rule, line }: { readonly rule: Requirement; readonly line: RequirementLine }) {
   const { report, inClass, words, say } = useCard();
-  const { verdict } = line;
+  const { verdict, note, consequence } = line;
   const tolerance = report.facts.find(({ id }) => id === line.measure)?.tolerance ?? 0;
   const title = words.capital(inClass.ruleTitle(rule));
-  const inFull = inClass.rule(line, rule, tolerance);
-  const toldInFull = verdict === 'broken' || verdict === 'not-measured' || line.note !== null || earns(line);
+  const inFull = verdict === 'broken' || verdict === 'not-measured';
   return (
     <li className={verdict}>
       <Icon name={ICONS[verdict]} />
       <div>
         <span className="vh">{say(`score-card.${verdict}`)}: </span>
-        {title}
-        {toldInFull && <span className="card-in-full">{inFull}</span>}
+        {inFull ? inClass.rule(line, rule, tolerance) : title}
+        {note !== null && !inFull && <small className="mut">{say('score-card.note-told', { note })}</small>}
         {rule.kind === 'judged' && <JudgeRule rule={rule} title={title} />}
       </div>
-      <b className="card-value">{valueOf(line, inClass, say)}</b>
+      <b className="card-value">
+        {valueOf(line, tolerance, inClass, say)}
+        {verdict === 'kept' && consequence.kind === 'earns' && (
+          <small>+{words.counted('points', consequence.points)}</small>
+        )}
+      </b>
     </li>
   );
 }
 
-const earns = ({ verdict, consequence }: RequirementLine): boolean =>
-  verdict === 'kept' && consequence.kind === 'earns';
-
 function valueOf(
   { measure, value, verdict }: RequirementLine,
+  tolerance: number,
   inClass: ReturnType<typeof useCard>['inClass'],
   say: ReturnType<typeof useCard>['say'],
 ): string {
-  if (measure !== null && value !== null) return inClass.exactAmount(measure, value);
+  if (measure !== null && value !== null) return inClass.amount(measure, value, tolerance);
   if (verdict === 'kept') return say('score-card.yes');
   return verdict === 'broken' ? say('score-card.no') : '–';
 }

@@ -4,10 +4,11 @@ import { useCard } from './card.ts';
 import type { ScoreLine } from './lines.ts';
 
 export function WorkingSheet({ line }: { readonly line: ScoreLine }) {
-  const { inClass, words, say } = useCard();
-  const { fact, rows } = line;
+  const { at, inClass, words, say } = useCard();
+  const { fact, rows, own } = line;
+  const ownEarns = own !== null && own.points !== 0;
   const working = fact?.predicted?.status === 'measured' ? inClass.workingRows(fact.predicted) : [];
-  if (working.length === 0 && rows.length === 0) return null;
+  if (working.length === 0 && rows.length === 0 && !ownEarns) return null;
   return (
     <div className="squared card-sheet">
       {working.map(({ what, how, result, whole }) => (
@@ -24,6 +25,13 @@ export function WorkingSheet({ line }: { readonly line: ScoreLine }) {
           <span className="card-res">{words.counted('points', points.points)}</span>
         </p>
       ))}
+      {ownEarns && (
+        <p className="card-fr">
+          <span>{say('score-card.points-row')}</span>
+          <span>{inClass.own(own, at.challenge.own.pi)}</span>
+          <span className="card-res">{words.counted('points', own.points)}</span>
+        </p>
+      )}
     </div>
   );
 }

@@ -26,6 +26,7 @@ export const scoreCard = {
   'score-card.nothing-changed': 'Nothing that is measured.',
   'score-card.place': 'Place {place}',
   'score-card.place-counts': 'Try {number} counts for the place.',
+  'score-card.none-chosen': 'No try is chosen yet. Choose one under Tries.',
   'score-card.provisional': 'Provisional: nobody has seen the real build yet.',
   'score-card.seen-by': 'Seen by {who}.',
   'score-card.numbers-only': 'Only the numbers: there is no drawing of this build.',
@@ -40,6 +41,7 @@ export const scoreCard = {
   'score-card.no': 'no',
   'score-card.judge-rule': 'Was it kept? {rule}',
   'score-card.note': 'Note',
+  'score-card.note-told': 'Note: {note}',
   'score-card.note-of': 'Note on the rule: {rule}',
   // Does it stand?
   'score-card.stands': 'Does it stand?',
