@@ -1,7 +1,7 @@
 // What persons decided of this try, with reasons and times; a decision taken back stays in sight. Points by hand.
 
 import type { Decision } from '@cairnmark/engine';
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -41,20 +41,30 @@ function Decided({ decision }: { readonly decision: Decision }) {
   const [asking, setAsking] = useState(false);
   const [missing, setMissing] = useState(false);
   const [reason, setReason] = useState('');
+  const row = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (asking) row.current?.querySelector('input')?.focus();
+  }, [asking]);
   const fact = report.facts.find(({ id }) => id === decision.measure) ?? null;
   const sentence = words.capital(inClass.decision(decision, fact));
   const when = moment(decision.at);
   const { takenBack } = decision;
   if (takenBack !== undefined) {
-    return <li className="mut">{say('score-card.taken-back-at', { sentence, when, back: moment(takenBack.at) })}</li>;
+    return (
+      <li className="mut" ref={row} tabIndex={-1}>
+        {say('score-card.taken-back-at', { sentence, when, back: moment(takenBack.at) })}
+      </li>
+    );
   }
   const takeBack = (): void => {
     const why = asReason(reason);
     setMissing(why === '');
-    if (why !== '') changeTry(withDecisionTakenBack(decision, { at: nowWithZone(), reason: why }));
+    if (why === '') return;
+    changeTry(withDecisionTakenBack(decision, { at: nowWithZone(), reason: why }));
+    row.current?.focus();
   };
   return (
-    <li>
+    <li ref={row} tabIndex={-1}>
       {say('score-card.decided-at', { sentence, when })}
       <span className="card-form-row">
         {asking && <ReasonField value={reason} change={setReason} />}

@@ -1,7 +1,7 @@
 // Marks from 0 to 4: one judge after the other, criterion by criterion, with the average of all judges.
 
 import { MARK_MOST } from '@cairnmark/engine';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { withMark } from '../../store/class-changes.ts';
@@ -47,9 +47,10 @@ function OneCriterion({
 }) {
   const { at, inClass, words, say } = useCard();
   const changeTry = useSession((session) => session.changeTry);
+  const row = useRef<HTMLLIElement>(null);
   const chosen = markOf(at.attempt.judged, judge, criterion.id);
   return (
-    <li className="card-criterion">
+    <li className="card-criterion" ref={row}>
       <Choice
         label={criterion.name}
         options={MARKS}
@@ -74,7 +75,10 @@ function OneCriterion({
                   type="button"
                   className="btn bare"
                   aria-label={say('score-card.remove-mark', { ...told, criterion: criterion.name })}
-                  onClick={() => changeTry(withoutMark(mark.judge, criterion.id))}
+                  onClick={() => {
+                    changeTry(withoutMark(mark.judge, criterion.id));
+                    row.current?.querySelector('button')?.focus();
+                  }}
                 >
                   <Icon name="take-off" />
                 </button>

@@ -27,7 +27,7 @@ export function NoTry({ at }: { readonly at: At }) {
         <span className="card-row">
           {(['absent', 'not-taking-part'] as const).map((kind) => (
             <button key={kind} type="button" className="btn" onClick={() => changeTry(withState(kind))}>
-              {say(`score-card.mark-${kind}`)}
+              {say(`score-card.state-${kind}`)}
             </button>
           ))}
         </span>

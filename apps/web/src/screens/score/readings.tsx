@@ -12,17 +12,17 @@ export function Readings() {
   const { at, report, inClass, ruler, say } = useCard();
   const changeTry = useSession((session) => session.changeTry);
   const [valueMm, setValueMm] = useState<number | null>(null);
-  const box = useRef<HTMLDivElement>(null);
+  const field = useRef<HTMLFormElement>(null);
   const { heightReadingsMm } = at.attempt.observed;
   const height = report.facts.find(({ id }) => id === 'height');
   const seen = height?.observed ?? null;
   const add = (): void => {
     if (valueMm !== null) changeTry(withReading(valueMm));
     setValueMm(null);
-    box.current?.querySelector('input')?.focus();
+    field.current?.querySelector('input')?.focus();
   };
   return (
-    <div className="card-part" ref={box}>
+    <div className="card-part">
       <h3>{say('score-card.readings')}</h3>
       {heightReadingsMm.length === 0 && <p className="mut">{say('score-card.no-readings')}</p>}
       <ol className="card-readings">
@@ -33,7 +33,10 @@ export function Readings() {
               type="button"
               className="btn bare"
               aria-label={say('score-card.remove-reading', { number: k + 1, reading: inClass.exact(readingMm, 'mm') })}
-              onClick={() => changeTry(withoutReading(k))}
+              onClick={() => {
+                changeTry(withoutReading(k));
+                field.current?.querySelector('input')?.focus();
+              }}
             >
               <Icon name="take-off" />
             </button>
@@ -48,6 +51,7 @@ export function Readings() {
         </p>
       )}
       <form
+        ref={field}
         className="card-form-row"
         onSubmit={(event) => {
           event.preventDefault();

@@ -20,12 +20,14 @@ export function RealBuild() {
   return (
     <details className="card-real" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
-        <h2>{say('score-card.real')}</h2>
-        {built && (
-          <span className={confirmedBy === null ? 'card-open-yet' : 'mut'}>
-            {confirmedBy === null ? say('score-card.real-open') : say('score-card.real-seen', { who: confirmedBy })}
-          </span>
-        )}
+        <span className="card-real-head">
+          <h2>{say('score-card.real')}</h2>
+          {built && (
+            <span className={confirmedBy === null ? 'card-open-yet' : 'mut'}>
+              {confirmedBy === null ? say('score-card.real-open') : say('score-card.real-seen', { who: confirmedBy })}
+            </span>
+          )}
+        </span>
       </summary>
       <div className="card-real-parts">
         <Choice

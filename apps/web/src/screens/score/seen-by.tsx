@@ -1,6 +1,6 @@
 // A person confirms that the real build is as the card tells. Until then, and again after a change, it is provisional.
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Icon } from '../../parts/icon.tsx';
 import { withSeenBy } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -13,25 +13,36 @@ export function SeenBy() {
   const changeTry = useSession((session) => session.changeTry);
   const [missing, setMissing] = useState(false);
   const { confirmedBy } = at.attempt;
+  const box = useRef<HTMLDivElement>(null);
+  const pressed = useRef(false);
+  useEffect(() => {
+    // The pressed button is gone: the focus goes to the one in its place.
+    if (pressed.current) box.current?.querySelector('button')?.focus();
+    pressed.current = false;
+  }, [confirmedBy]);
+  const see = (who: string | null): void => {
+    pressed.current = true;
+    changeTry(withSeenBy(who));
+  };
   const confirm = (): void => {
     const who = asName(person.typed);
     setMissing(who === '');
-    if (who !== '') changeTry(withSeenBy(who));
+    if (who !== '') see(who);
   };
   if (confirmedBy !== null) {
     return (
-      <p className="card-form-row">
+      <div className="card-form-row" ref={box}>
         <span className="card-seen-told">
           <Icon name="yes" /> {say('score-card.seen-by', { who: confirmedBy })}
         </span>
-        <button type="button" className="btn" onClick={() => changeTry(withSeenBy(null))}>
+        <button type="button" className="btn" onClick={() => see(null)}>
           {say('score-card.seen-undo')}
         </button>
-      </p>
+      </div>
     );
   }
   return (
-    <div>
+    <div ref={box}>
       <p className="mut">{say('score-card.seen-what')}</p>
       <div className="card-form-row">
         <PersonField label={say('score-card.who')} />

@@ -1,5 +1,6 @@
 // A stopwatch with large buttons. While it runs, one says that the build stands, the other that it fell.
 
+import type { MouseEvent } from 'react';
 import { useEffect, useState } from 'react';
 import { useCard } from './card.ts';
 import type { Stopwatch } from './stopwatch.ts';
@@ -19,6 +20,7 @@ export function StopwatchPanel({
   const [watch, setWatch] = useState<Stopwatch>(AT_NOUGHT);
   const running = watch.startedMs !== null;
   const nowMs = useTicks(running);
+  const start = (): void => setWatch(started(watch, performance.now()));
   const stop = (tell: (seconds: number) => void): void => {
     const at = performance.now();
     setWatch(stopped(watch, at));
@@ -30,34 +32,28 @@ export function StopwatchPanel({
         {say('score-card.watch-shows', { seconds: words.fixed(secondsOn(watch, nowMs), 1) })}
       </p>
       <div className="card-watch-buttons">
-        {running ? (
-          <>
-            <button key="stop" type="button" className="btn card-big" onClick={() => stop(stood)}>
-              {say('score-card.stop')}
-            </button>
-            <button key="fell" type="button" className="btn card-big" onClick={() => stop(fell)}>
-              {say('score-card.it-fell')}
-            </button>
-          </>
-        ) : (
-          <>
-            <button
-              key="stop"
-              type="button"
-              className="btn card-big"
-              onClick={() => setWatch(started(watch, performance.now()))}
-            >
-              {say(watch.gatheredMs === 0 ? 'score-card.start' : 'score-card.go-on')}
-            </button>
-            <button type="button" className="btn" disabled={watch.gatheredMs === 0} onClick={() => setWatch(AT_NOUGHT)}>
-              {say('score-card.reset')}
-            </button>
-          </>
-        )}
+        <button type="button" className="btn card-big" onClick={once(running ? () => stop(stood) : start)}>
+          {say(running ? 'score-card.stop' : watch.gatheredMs === 0 ? 'score-card.start' : 'score-card.go-on')}
+        </button>
+        <button
+          type="button"
+          className="btn card-big"
+          disabled={!running && watch.gatheredMs === 0}
+          onClick={once(running ? () => stop(fell) : () => setWatch(AT_NOUGHT))}
+        >
+          {say(running ? 'score-card.it-fell' : 'score-card.reset')}
+        </button>
       </div>
     </div>
   );
 }
+
+/** The second tap of a hasty double tap meant the button that stood there before: it does nothing. */
+const once =
+  (act: () => void) =>
+  ({ detail }: MouseEvent): void => {
+    if (detail < 2) act();
+  };
 
 /** The time now, told anew while the watch runs. */
 function useTicks(running: boolean): number {

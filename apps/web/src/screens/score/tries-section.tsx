@@ -52,8 +52,13 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
             {say('score-card.show-try', { number })}
           </button>
         )}
-        {at.challenge.attemptCounts === 'chosen' && !attempt.chosen && (
-          <button type="button" className="btn" onClick={() => change(chooseAttempt(attempt))}>
+        {at.challenge.attemptCounts === 'chosen' && (
+          <button
+            type="button"
+            className="btn"
+            aria-pressed={attempt.chosen}
+            onClick={() => change(chooseAttempt(attempt))}
+          >
             {say('score-card.choose-try', { number })}
           </button>
         )}

@@ -12,8 +12,6 @@ export const scoreCard = {
   'score-card.none-what': 'Build something, or type in what you measured. The score card fills itself.',
   'score-card.to-build': 'Build',
   'score-card.not-here': 'Not here today?',
-  'score-card.mark-absent': 'Absent',
-  'score-card.mark-not-taking-part': 'Not taking part',
   'score-card.absent-what': 'It has no result here. That is not 0 points.',
   // Total, change and place.
   'score-card.no-total': 'no result',
@@ -68,7 +66,6 @@ export const scoreCard = {
   'score-card.of-not-shown': 'Lines that are not shown',
   'score-card.of-hand': 'Given or taken by hand',
   'score-card.total': 'Total',
-  'score-card.without': 'This total does not count: see the sentence under it.',
   'score-card.points-row': 'Points',
   // Our own result.
   'score-card.enter-own': 'Enter ours',
@@ -140,7 +137,6 @@ export const scoreCard = {
   'score-card.give-points': 'Points (−2 takes two away)',
   'score-card.give-now': 'Give points',
   'score-card.give-missing': 'Fill in the points, who gives them, and why.',
-  'score-card.given-back': 'Taken back: {reason}',
   // Tries.
   'score-card.tries': 'Tries',
   'score-card.counts-best': 'The best try counts.',
