@@ -9,7 +9,7 @@ const root = fileURLToPath(new URL('.', import.meta.url));
 const port = Number(process.argv[2] ?? 4173);
 
 process.env['NODE_ENV'] = 'production';
-await build({ root, logLevel: 'warn' });
-const server = await preview({ root, logLevel: 'warn', preview: { port, strictPort: false } });
+await build({ root, logLevel: 'error' });
+const server = await preview({ root, logLevel: 'error', preview: { port, strictPort: false } });
 const [address = ''] = server.resolvedUrls?.local ?? [];
 process.stdout.write(`Cairnmark  ${address}\n`);

@@ -70,7 +70,8 @@ function faultOf(path: string, one: Import, declared: Declared): string | undefi
 function relativeFault(path: string, target: string): string | undefined {
   const [here, there] = [placeOf(path), placeOf(target)];
   if (here.home !== there.home) {
-    if (there.home === 'tests' && isTest(path)) return undefined;
+    // The settings of the test run stand at the root, where vitest looks for them.
+    if (there.home === 'tests' && (isTest(path) || here.home === '')) return undefined;
     return `reaches into ${there.home || 'the root'}; import a package by its name`;
   }
   if (target === `${here.home}/src/index.ts`) return 'imports the index of its own package';

@@ -14,12 +14,21 @@ it.each([
   ]);
 });
 
+it.each([
+  ['console', 'console.error(error)'],
+  ['Math.random', 'Math.random()'],
+])('%s in a page is told', (name, text) => {
+  const root = fixture({ 'apps/web/src/a.tsx': `export const a = <i>{\n${text}}</i>;` });
+  expect(nameFaults(root)).toEqual([`apps/web/src/a.tsx:2: a page may not use ${name}`]);
+});
+
 it('tests, apps, comments and texts are left alone', () => {
   const root = fixture({
     'packages/engine/src/a.ts':
       "// no Math.random, no Date\nexport const a = 'Date'; export const b = Math.round(3.7);",
     'packages/engine/src/a.test.ts': 'Math.random();',
     'apps/cli/src/a.ts': 'console.log(new Date());',
+    'apps/web/src/a.ts': 'export const a = () => new Date();',
   });
   expect(nameFaults(root)).toEqual([]);
 });

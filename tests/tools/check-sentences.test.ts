@@ -14,8 +14,27 @@ it.each([
   expect(sentenceFaults(fixture({ [SOURCE]: `\n\n${text}` }))).toEqual([`${SOURCE}:3: ${said}`]);
 });
 
-it('a text between tags in an app is told', () => {
-  expect(sentenceFaults(fixture({ 'apps/web/src/a.tsx': 'export const a = <p>Put it down</p>;' }))).toHaveLength(1);
+const PAGE = 'apps/web/src/a.tsx';
+
+it.each([
+  ['a sentence between tags', '<p>Put it down</p>', '"Put it down"'],
+  ['one word between tags', '<button>Undo</button>', '"Undo"'],
+  ['a unit beside a number', '<p>{3} cm</p>', '"cm"'],
+  ['a word in braces', "<>{'Undo'}</>", '"Undo"'],
+  ['a word beside a value', '<p>{`Try ${7}`}</p>', '"Try {}"'],
+  ['a word that is read out', '<i aria-label="Undo" />', '"Undo"'],
+  ['a word in braces that is read out', "<i title={'Undo'} />", '"Undo"'],
+])('in a page %s is told', (_, markup, said) => {
+  expect(sentenceFaults(fixture({ [PAGE]: `\nexport const a = ${markup};` }))).toEqual([`${PAGE}:2: ${said}`]);
+});
+
+it.each([
+  ['words from the catalogue', "<p title={words.say('undo')}>{words.say('undo.what')}</p>"],
+  ['signs and numbers', '<p>{3} × {5} – 7 %</p>'],
+  ['spaces that hold together', '<p>{3}&nbsp;{5}</p>'],
+  ['names that nobody sees', '<p className="page start of" id="content" role="status" data-kept="yes" />'],
+])('in a page %s are left alone', (_, markup) => {
+  expect(sentenceFaults(fixture({ [PAGE]: `export const a = ${markup};` }))).toEqual([]);
 });
 
 it.each([
@@ -24,6 +43,7 @@ it.each([
   ['numbers and units', "export const a = '3 mm by 5 mm by 7 mm';"],
   ["a programmer's mistake", "throw new RangeError('no value for this symbol');"],
   ['a comment', '// The tower stands on the table.'],
+  ['keys', "export const a = 'C F S A';"],
   ['an import', "import './a.ts';"],
 ])('%s is left alone', (_, text) => {
   expect(sentenceFaults(fixture({ [SOURCE]: text }))).toEqual([]);

@@ -1,23 +1,25 @@
 // Gets a clone ready to run: installs when package-lock.json has changed since the last time, then compiles what has
 // changed. Needs Node alone, for it runs before anything is installed. It speaks on the error stream only.
 //
-//   node tests/tools/ready.mjs          install
-//   node tests/tools/ready.mjs build    install, then compile into the dist folders
+//   node tests/tools/ready.mjs            install
+//   node tests/tools/ready.mjs build      install, then compile into the dist folders
+//   node tests/tools/ready.mjs browser    install, then find a browser for the browser tests, or install one
 
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { getBrowser, thisMachine } from './browser.mjs';
+import { withLock } from './lock.mjs';
+
+/** @typedef {'install' | 'build' | 'browser'} Wish */
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const WAIT_MS = 50;
-/** Longer than any installation: a lock that is older was left behind. */
-const PATIENCE_MS = 600_000;
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   try {
-    ready(ROOT, process.argv[2] === 'build');
+    ready(ROOT, wish(process.argv[2]));
   } catch (error) {
     process.stderr.write(`${error instanceof Error ? error.message : error}\n`);
     process.exitCode = 1;
@@ -25,18 +27,28 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
 }
 
 /**
- * Installs what is lacking in the clone at `root`, and compiles when asked to. Of several that run at once one works and
- * the others wait. Throws an Error whose message is a sentence for the person at the terminal.
+ * Installs what is lacking in the clone at `root`, and compiles or gets a browser when asked to. Of several that run at
+ * once one works and the others wait. Throws an Error whose message is a sentence for the person at the terminal.
  * @param {string} root
- * @param {boolean} compile
+ * @param {Wish} wanted
  */
-export function ready(root, compile) {
+export function ready(root, wanted) {
   const lacking = nodeTooOld(JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')), process.versions.node);
   if (lacking !== undefined) throw new Error(lacking);
   withLock(join(root, '.cache'), () => {
     if (!isInstalled(root)) install(root);
-    if (compile) build(root);
+    if (wanted === 'build') build(root);
+    if (wanted === 'browser') getBrowser(thisMachine(root), (way) => run(root, way));
   });
+}
+
+/**
+ * @param {string | undefined} word
+ * @returns {Wish}
+ */
+function wish(word = 'install') {
+  if (word === 'install' || word === 'build' || word === 'browser') return word;
+  throw new Error(`ready.mjs cannot ${word}: it can install, build, or get a browser.`);
 }
 
 /**
@@ -83,6 +95,19 @@ function build(root) {
 }
 
 /**
+ * Runs a way to get a browser, up to the first command that fails; whether there is one now is looked at afterwards.
+ * @param {string} root
+ * @param {import('./browser.mjs').Way} way
+ */
+function run(root, { says, commands }) {
+  process.stderr.write(`${says}\n`);
+  commands.every(([program = '', ...words]) => {
+    const { status } = spawnSync(program, words, { ...quietOutput(root), shell: process.platform === 'win32' });
+    return status === 0;
+  });
+}
+
+/**
  * Everything a child prints goes to the error stream: standard output belongs to the program that runs next.
  * @param {string} root
  * @returns {{ cwd: string, stdio: ['ignore', 2, 2] }}
@@ -101,53 +126,4 @@ function lockfileHash(root) {
   return createHash('sha256')
     .update(readFileSync(join(root, 'package-lock.json')))
     .digest('hex');
-}
-
-/**
- * Runs `work` while no other process does, waiting for its turn.
- * @param {string} folder
- * @param {() => void} work
- */
-function withLock(folder, work) {
-  const lock = join(folder, 'ready.lock');
-  mkdirSync(folder, { recursive: true });
-  for (let waitedMs = 0; !takeLock(lock); waitedMs += WAIT_MS) {
-    if (waitedMs > PATIENCE_MS) throw new Error(`Another run seems to hang. If none is running, delete ${lock}.`);
-    Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, WAIT_MS);
-  }
-  try {
-    work();
-  } finally {
-    rmSync(lock, { force: true });
-  }
-}
-
-/** @param {string} lock */
-function takeLock(lock) {
-  try {
-    writeFileSync(lock, String(process.pid), { flag: 'wx' });
-    return true;
-  } catch (error) {
-    if (codeOf(error) !== 'EEXIST') throw error;
-  }
-  if (wasLeftBehind(lock)) rmSync(lock, { force: true });
-  return false;
-}
-
-/**
- * Whether the process that wrote the lock is gone: signal 0 asks only whether it is there.
- * @param {string} lock
- */
-function wasLeftBehind(lock) {
-  try {
-    process.kill(Number(readFileSync(lock, 'utf8')), 0);
-    return false;
-  } catch (error) {
-    return codeOf(error) === 'ESRCH';
-  }
-}
-
-/** @param {unknown} error */
-function codeOf(error) {
-  return error instanceof Error && 'code' in error ? error.code : undefined;
 }

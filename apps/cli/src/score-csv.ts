@@ -2,13 +2,13 @@
 // header; a cell without a value is empty.
 
 import type { ClassRecord, ClassScore, Report } from '@cairnmark/engine';
+import type { Cell } from '@cairnmark/formats';
+import { csvText } from '@cairnmark/formats';
 import type { Unit } from '@cairnmark/geometry';
 import { exactSum } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf } from './boards.ts';
-import type { Cell } from './csv.ts';
-import { csvText } from './csv.ts';
 
 export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): string {
   const boards = boardsOf(record, score, words);

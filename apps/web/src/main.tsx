@@ -13,7 +13,7 @@ import { remembering } from './workers/remembering.ts';
 import { EngineContext } from './workers/use-engine.ts';
 
 const storage = browserStorage();
-const session = createSession(storage);
+const session = createSession(storage, navigator.languages);
 const engine = remembering(
   engineClient(() => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' })),
 );

@@ -8,6 +8,7 @@ export type { ClassScore } from './class/score-class.ts';
 export { scoreClass } from './class/score-class.ts';
 export type { Belonging } from './evaluate/evaluate.ts';
 export { evaluate } from './evaluate/evaluate.ts';
+export { kindsOf } from './evaluate/kinds.ts';
 export { POINTS_ID, SETS_ID, STOOD_ID, TILT_ID, unitOf } from './facts/ids.ts';
 export * from './limits.ts';
 export { ownLines } from './own/own-lines.ts';

@@ -1,5 +1,8 @@
-// Versioned files: kit, challenge, attempt, class, report. Text in, record or issues out; record in, text out.
+// Versioned files: kit, challenge, attempt, class, report. Text in, record or issues out; record in, text out. And tables
+// for spreadsheets, out only.
 
+export type { Cell } from './csv.ts';
+export { csvText } from './csv.ts';
 export type { FileIssue, FileIssueCode } from './decode.ts';
 export { decode } from './decode.ts';
 export { encode } from './encode.ts';

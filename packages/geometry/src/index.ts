@@ -1,5 +1,6 @@
 // Numbers about solids: sizes in, measures out. Millimetres and radians; frames in CONVENTIONS.md.
 
+export type { Box3 } from './kernel/box.ts';
 export * from './kernel/formula.ts';
 export * from './kernel/outline.ts';
 export * from './kernel/result.ts';

@@ -8,7 +8,7 @@ import { trimmed } from './numbers.ts';
 import { exact, inSteps, plusMinus, reading } from './quantities.ts';
 import { fill } from './say.ts';
 import { degreesText } from './tilts.ts';
-import type { Quotient } from './units.ts';
+import type { Quotient, ShownUnit } from './units.ts';
 import { factUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 
@@ -48,14 +48,14 @@ export function roundedAmount(measure: string, value: number, step: number, voic
   );
 }
 
+/** The unit in which the class reads a measure. */
+export const shownUnit = (measure: string, voice: Voice): ShownUnit =>
+  factUnit(shownAs(measure, voice), voice.reader.ruler);
+
 /** "± 0.3 cm"; empty for a measure without error. */
 export function errorText(measure: string, tolerance: number, voice: Voice): string {
   return plusMinus(tolerance, shownAs(measure, voice), voice.reader.ruler, voice.words.decimalMark);
 }
-
-/** "cm²", "cm³ per cm²"; empty for what is counted. */
-export const unitName = (measure: string, voice: Voice): string =>
-  factUnit(shownAs(measure, voice), voice.reader.ruler).name;
 
 /** "1 point", "2.5 points": the noun follows the number as it is shown. */
 export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue): string {

@@ -24,7 +24,7 @@ import type {
   Standing,
   Supply,
 } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, unitName } from './amounts.ts';
+import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, shownUnit } from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
@@ -34,10 +34,13 @@ import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
+import type { StabilityBrief } from './stability-brief.ts';
+import { stabilityBrief } from './stability-brief.ts';
 import { orderText, outSentence, placeNotes } from './standings.ts';
 import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
+import type { ShownUnit } from './units.ts';
 import type { Voice } from './voice.ts';
 import type { Sides } from './why.ts';
 import { changeSentence, whySentences } from './why.ts';
@@ -52,6 +55,8 @@ export interface ClassWords {
   label(measure: string): string;
   /** The trade's name of a measure. */
   plainLabel(measure: string): string;
+  /** The unit that a measure is shown in; no name for a count. */
+  unit(measure: string): ShownUnit;
   /** A measured amount in honest digits. */
   amount(measure: string, value: number, tolerance: number): string;
   /** An amount that is known exactly: a limit, a rounded value. */
@@ -60,8 +65,6 @@ export interface ClassWords {
   roundedAmount(measure: string, value: number, step: number): string;
   /** A size or another exact value by its unit alone. */
   exact(value: number, unit: Unit): string;
-  /** The unit that a measure is typed in; empty for what is counted. */
-  unitName(measure: string): string;
   /** "± 0.3 cm", empty for 0. */
   plusMinus(tolerance: number, unit: Unit): string;
   /** The value that counts with its tolerance, or why there is none. */
@@ -75,15 +78,17 @@ export interface ClassWords {
   gap(gap: GapPlace): string;
   /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
   stability(stability: Stability, kinds: readonly string[]): StabilityWords;
+  /** The same in a sentence or two. */
+  stabilityBrief(stability: Stability, kinds: readonly string[]): StabilityBrief;
   /** How the rest does when one piece (counted from 0) is taken out. */
   withoutPiece(answer: WithoutPiece, piece: number, kinds: readonly string[]): string;
   /** The tilt it bears to the side that was asked about; null: there is no answer. */
   tiltTowards(tilt: Tilt | null): string;
   rule(line: RequirementLine, rule: Requirement, tolerance: number): string;
-  /** A rule in a few words: "exactly 5 pieces". */
-  ruleTitle(rule: Requirement): string;
   /** A rule as it is announced, with what hangs on it. */
   statedRule(rule: Requirement): string;
+  /** A rule in a few words: "exactly 5 pieces". */
+  ruleTitle(rule: Requirement): string;
   /** A row of the points table as it is announced. */
   statedRow(row: PointsRow): string;
   stock(breach: StockBreach): string;
@@ -116,11 +121,11 @@ export function classWords(voice: Voice): ClassWords {
   return {
     label: (measure) => measureName(measure, voice),
     plainLabel: (measure) => plainMeasureName(measure, voice),
+    unit: (measure) => shownUnit(measure, voice),
     amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
-    unitName: (measure) => unitName(measure, voice),
     plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),
@@ -129,11 +134,12 @@ export function classWords(voice: Voice): ClassWords {
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
     stability: (stability, kinds) => stabilityWords(stability, kinds, voice),
+    stabilityBrief: (stability, kinds) => stabilityBrief(stability, kinds, voice),
     withoutPiece: (answer, piece, kinds) => withoutPieceText(answer, piece, kinds, voice),
     tiltTowards: (tilt) => tiltTowardsSentence(tilt, voice),
     rule: (line, rule, tolerance) => ruleSentence(line, rule, tolerance, voice),
-    ruleTitle: (rule) => ruleTitle(rule, voice),
     statedRule: (rule) => statedRule(rule, voice),
+    ruleTitle: (rule) => ruleTitle(rule, voice),
     statedRow: (row) => statedRow(row, voice),
     stock: (breach) => stockSentence(breach, voice),
     points: (line, row, tolerance) => pointsSentence(line, row, tolerance, voice),

@@ -50,7 +50,7 @@ const edgeOrPoint = ({ ends: [from, to] }: Hinge): 'edge' | 'point' =>
   Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) < POINT_MM ? 'point' : 'edge';
 
 /** As the ruler reads it; never 0: what is less than a division is said to be less. */
-function shortLength(lengthMm: number, { words, reader: { ruler } }: Voice): string {
+export function shortLength(lengthMm: number, { words, reader: { ruler } }: Voice): string {
   if (lengthMm >= ruler.stepMm) return reading(lengthMm, 'mm', 0, ruler, words.decimalMark);
   return fill(words.stability.less, { amount: exact(ruler.stepMm, 'mm', ruler, words.decimalMark) });
 }

@@ -11,6 +11,7 @@ export type { Reader } from './reader.ts';
 export type { ScreenKey, ScreenWords } from './screens.ts';
 export { screenWords } from './screens.ts';
 export type { StabilityWords } from './stability.ts';
+export type { StabilityBrief } from './stability-brief.ts';
 export { typedText } from './typed.ts';
 export type { Side, Sides } from './why.ts';
 export type { Words } from './words.ts';

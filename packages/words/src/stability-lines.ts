@@ -49,7 +49,7 @@ function marginLines({ standsTo, tipsAt, slidesAt }: Stability, voice: Voice): r
   return lines;
 }
 
-function limitOf(standsTo: Tilt, tipsAt: Tilt | null, slidesAt: Tilt | null): 'tips' | 'slides' | 'wedged' {
+export function limitOf(standsTo: Tilt, tipsAt: Tilt | null, slidesAt: Tilt | null): 'tips' | 'slides' | 'wedged' {
   const [tips, slides] = [tipsAt?.tiltRad ?? Number.POSITIVE_INFINITY, slidesAt?.tiltRad ?? Number.POSITIVE_INFINITY];
   if (Math.min(tips, slides) - standsTo.tiltRad > SAME_TILT_RAD) return 'wedged';
   return tips <= slides ? 'tips' : 'slides';

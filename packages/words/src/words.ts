@@ -13,7 +13,7 @@ import { spanish } from './es/index.ts';
 import { issueSentence, placeText } from './issue.ts';
 import type { CautionTexts, CountedThing, NameTables } from './keys.ts';
 import type { Language } from './language.ts';
-import { fixed, trimmed } from './numbers.ts';
+import { trimmed } from './numbers.ts';
 import type { Reader } from './reader.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
@@ -31,10 +31,8 @@ export interface Words {
   place(path: Issue['path']): string;
   /** A text of the terminal. */
   say<K extends CommandKey>(key: K, ...values: Values<EnglishCommands[K]>): string;
-  /** A number alone, with the decimals it has (three at most). */
-  number(value: number): string;
-  /** A number with exactly so many decimals, so that a column of them lines up. */
-  fixed(value: number, decimals: number): string;
+  /** A number alone, with the decimals it has (three at most), but with `least` of them. */
+  number(value: number, least?: number): string;
   /** "1 piece", "2.5 points". */
   counted(thing: CountedThing, value: number): string;
   /** "Puffins, Terns and Gannets". */
@@ -66,8 +64,7 @@ export function wordsFor(language: Language): Words {
     issue: (issue) => issueSentence(issue, words),
     place: placeText,
     say: (key, ...[values = {}]) => fill(words.commands[key], values),
-    number: (value) => trimmed(value, 0, 3, words.decimalMark),
-    fixed: (value, decimals) => fixed(value, decimals, words.decimalMark),
+    number: (value, least = 0) => trimmed(value, least, 3, words.decimalMark),
     counted: (thing, value) => counted(thing, value, words),
     listed: (items) => listed(items, words.and),
     capital,

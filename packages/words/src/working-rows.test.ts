@@ -57,10 +57,10 @@ describe('a working as rows', () => {
     ]);
   });
 
-  it('is named as the class words do: units, titles of rules', () => {
+  it('is named as the class words do: units', () => {
     const words = inClass('en', 'mm');
-    expect(words.unitName('volume')).toBe('cm³');
-    expect(words.unitName('volume-per-paper')).toBe('cm³ per cm²');
-    expect(words.unitName('pieces')).toBe('');
+    expect(words.unit('volume').name).toBe('cm³');
+    expect(words.unit('volume-per-paper').name).toBe('cm³ per cm²');
+    expect(words.unit('pieces').name).toBe('');
   });
 });

@@ -1,7 +1,7 @@
 // The screens and their addresses. Addresses stand behind a #, so that any web host and a USB stick serve the app.
 
 import { lazy, Suspense, useEffect } from 'react';
-import { Route, Router, Switch } from 'wouter';
+import { Route, Router, Switch, useLocation } from 'wouter';
 import { useHashLocation } from 'wouter/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
@@ -14,7 +14,6 @@ const ScoreCard = lazy(() => import('../screens/score/score-card.tsx'));
 const Board = lazy(() => import('../screens/board/board.tsx'));
 
 export function App() {
-  const words = useScreenWords();
   const language = useSession((session) => session.language);
   useEffect(() => {
     document.documentElement.lang = language;
@@ -24,15 +23,24 @@ export function App() {
   return (
     <Router hook={useHashLocation}>
       <Frame>
-        <Suspense fallback={<p className="page">{words.say('frame.loading')}</p>}>
-          <Switch>
-            <Route path="/build" component={Build} />
-            <Route path="/score" component={ScoreCard} />
-            <Route path="/board" component={Board} />
-            <Route component={Start} />
-          </Switch>
-        </Suspense>
+        <Screen />
       </Frame>
     </Router>
+  );
+}
+
+/** The key parts the screens: without it one that was left stays, hidden and out of date, until the next has arrived. */
+function Screen() {
+  const words = useScreenWords();
+  const [location] = useLocation();
+  return (
+    <Suspense key={location} fallback={<p className="page">{words.say('frame.loading')}</p>}>
+      <Switch>
+        <Route path="/build" component={Build} />
+        <Route path="/score" component={ScoreCard} />
+        <Route path="/board" component={Board} />
+        <Route component={Start} />
+      </Switch>
+    </Suspense>
   );
 }

@@ -21,12 +21,7 @@ const DATABASE = 'cairnmark';
 const VERSION = 1;
 
 export function browserStorage(): ClassStorage {
-  const database = openDB<Shelf>(DATABASE, VERSION, {
-    upgrade(fresh) {
-      fresh.createObjectStore('classes', { keyPath: 'id' });
-      fresh.createObjectStore('attempts', { keyPath: ['classId', 'id'] }).createIndex('by-class', 'classId');
-    },
-  });
+  const database = openShelf();
   // Told where it is used; a browser that keeps nothing still runs the app.
   database.catch(() => undefined);
   return {
@@ -48,6 +43,16 @@ export function browserStorage(): ClassStorage {
     keep: (id, changes, at) => outcomeOf(database.then((shelf) => write(shelf, id, changes, at))),
     remove: (id) => outcomeOf(database.then((shelf) => erase(shelf, id))),
   };
+}
+
+/** Rejects also where a browser has no database at all, or forbids it by throwing at once. */
+async function openShelf(): Promise<IDBPDatabase<Shelf>> {
+  return openDB<Shelf>(DATABASE, VERSION, {
+    upgrade(fresh) {
+      fresh.createObjectStore('classes', { keyPath: 'id' });
+      fresh.createObjectStore('attempts', { keyPath: ['classId', 'id'] }).createIndex('by-class', 'classId');
+    },
+  });
 }
 
 /** By time, then id: the order of attempts decides nothing, but stays the same from visit to visit. */

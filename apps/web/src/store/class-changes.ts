@@ -1,6 +1,7 @@
 // Changes to a class, each a function from a record to the next. Nothing is changed in place.
 
 import type { Adjustment, Attempt, Challenge, ClassRecord, Decision, Group, Mark, OwnResult } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
 import type { Answer } from '@cairnmark/scoring';
 
 export type Change = (record: ClassRecord) => ClassRecord;
@@ -66,6 +67,11 @@ export const chooseAttempt =
         : attempt,
     ),
   });
+
+/** Another build: nobody has seen it yet. */
+export const withLayout =
+  (layout: Layout) =>
+  (attempt: Attempt): Attempt => ({ ...attempt, layout, confirmedBy: null });
 
 export const withOwn =
   (result: OwnResult) =>

@@ -42,5 +42,5 @@ export function remember(memory: DeviceMemory): void {
 /** The first language of the browser that there are words for. */
 export function languageOf(preferred: readonly string[]): Language {
   const codes = preferred.map((tag) => tag.slice(0, 2).toLowerCase());
-  return LANGUAGES.find((language) => codes.find((code) => LANGUAGES.some((one) => one === code)) === language) ?? 'en';
+  return codes.flatMap((code) => LANGUAGES.filter((language) => language === code))[0] ?? 'en';
 }

@@ -1,11 +1,17 @@
 // What the app knows while it is open: the class, who is at work in it, and whether all of it is kept. Every change goes
 // to the storage at once, so that a closed tab loses nothing.
 
+import type { History } from '@cairnmark/editing';
+import { begin, did, redo, undo } from '@cairnmark/editing';
 import type { Attempt, Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
 import type { Language } from '@cairnmark/words';
 import { createStore } from 'zustand/vanilla';
+import { recallBoard, rememberBoard } from './board-memory.ts';
+import type { BoardState } from './board-state.ts';
+import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
-import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-changes.ts';
+import { addAttempt, attemptsOf, changeAttempt, newAttempt, withLayout } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
 import type { Place, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
@@ -19,6 +25,7 @@ export interface Session {
   readonly record: ClassRecord | null;
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
+  readonly board: BoardState;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
@@ -28,20 +35,36 @@ export interface Session {
   /** Changes the try at work; begins one when there is none. */
   changeTry(change: (attempt: Attempt) => Attempt): void;
   startTry(from?: Attempt): void;
+  /** Undo and redo of layouts, by attempt. */
+  readonly histories: Readonly<Record<string, History<Layout>>>;
+  /** Another layout for the try at work; what was confirmed before has to be seen again. */
+  layOut(layout: Layout): void;
+  undo(): void;
+  redo(): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
+  /** Changes what the Board shows, on this device. */
+  showOnBoard(change: Partial<BoardState>): void;
 }
 
 export type SessionStore = ReturnType<typeof createSession>;
 
-export function createSession(storage: ClassStorage) {
+/** `preferred`: languages of the browser, the best first. */
+export function createSession(storage: ClassStorage, preferred: readonly string[]) {
   const memory = recall();
   let writing: Promise<unknown> = Promise.resolve();
+  // What the storage holds. What it once refused is in the next changes again.
+  let held: { readonly classId: string; readonly record: ClassRecord } | null = null;
   return createStore<Session>()((set, get) => {
-    const keep = (before: ClassRecord | null, after: ClassRecord, classId: string): void => {
-      const changes = changesBetween(before, after);
+    const write = async (classId: string, record: ClassRecord): Promise<Kept> => {
+      const before = held?.classId === classId ? held.record : null;
+      const saved = await storage.keep(classId, changesBetween(before, record), nowWithZone());
+      if (saved === 'kept') held = { classId, record };
+      return saved;
+    };
+    const keep = (classId: string, record: ClassRecord): void => {
       set({ saved: 'saving' });
-      const turn = writing.then(() => storage.keep(classId, changes, nowWithZone()));
+      const turn = writing.then(() => write(classId, record));
       writing = turn;
       void turn.then((saved) => {
         if (writing === turn) set({ saved });
@@ -51,21 +74,32 @@ export function createSession(storage: ClassStorage) {
       const { language, units, place } = get();
       remember({ language, units, place });
     };
+    /** The history of the try at work, changed, and with it the layout. */
+    const step = (how: (history: History<Layout>) => History<Layout>): void => {
+      const attempt = whereAt(get().record, get().place)?.attempt;
+      if (attempt === null || attempt === undefined) return;
+      const history = how(get().histories[attempt.id] ?? begin(attempt.layout));
+      if (history.now === attempt.layout) return;
+      set({ histories: { ...get().histories, [attempt.id]: history } });
+      get().change(changeAttempt(attempt.id, withLayout(history.now)));
+    };
     return {
-      language: memory.language ?? languageOf(navigator.languages),
+      language: memory.language ?? languageOf(preferred),
       units: memory.units,
       record: null,
       place: memory.place,
       saved: 'kept',
+      board: NEW_BOARD,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record) });
-        keep(null, record, classId);
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId) });
+        keep(classId, record);
         rememberNow();
       },
       resume: (classId, record) => {
         const { place } = get();
         const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
-        set({ record, place: left ?? firstPlace(classId, record) });
+        held = { classId, record };
+        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId) });
         rememberNow();
       },
       goTo: (change) => {
@@ -83,7 +117,7 @@ export function createSession(storage: ClassStorage) {
         if (record === null || place === null) return;
         const after = change(record);
         set({ record: after });
-        keep(record, after, place.classId);
+        keep(place.classId, after);
       },
       changeTry: (change) => {
         const { place, startTry } = get();
@@ -100,6 +134,13 @@ export function createSession(storage: ClassStorage) {
         get().change(addAttempt(attempt));
         get().goTo({ attempt: attempt.id });
       },
+      histories: {},
+      layOut: (layout) => {
+        if (get().place?.attempt === null) get().startTry();
+        step((history) => did(history, layout));
+      },
+      undo: () => step(undo),
+      redo: () => step(redo),
       speak: (language) => {
         set({ language });
         rememberNow();
@@ -107,6 +148,12 @@ export function createSession(storage: ClassStorage) {
       measureIn: (units) => {
         set({ units });
         rememberNow();
+      },
+      showOnBoard: (change) => {
+        const { board, place } = get();
+        const next = { ...board, ...change };
+        set({ board: next });
+        if (place !== null) rememberBoard(place.classId, next);
       },
     };
   });

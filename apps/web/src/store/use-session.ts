@@ -8,9 +8,14 @@ import { whereAt } from './session.ts';
 export const SessionContext = createContext<SessionStore | null>(null);
 
 export function useSession<T>(select: (session: Session) => T): T {
+  return useStore(useSessionStore(), select);
+}
+
+/** The store itself, for what is asked at the time of a tap. */
+export function useSessionStore(): SessionStore {
   const store = useContext(SessionContext);
   if (store === null) throw new RangeError('no session above this part');
-  return useStore(store, select);
+  return store;
 }
 
 /** Where the class is at work; null while no class is open. */

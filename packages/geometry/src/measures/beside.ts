@@ -22,12 +22,12 @@ export interface Beside {
 }
 
 /** All pairs of pieces whose outlines touch without overlapping. */
-export function besideEachOther(stack: Stack): readonly Beside[] {
-  const boxes = stack.pieces.map((piece) => bodyBox(piece.body));
+export function besideEachOther({ pieces }: Pick<Stack, 'pieces'>): readonly Beside[] {
+  const boxes = pieces.map((piece) => bodyBox(piece.body));
   const neighbours = earlierNeighbours(boxes, CONTACT_MM);
-  return stack.pieces.flatMap((second) =>
+  return pieces.flatMap((second) =>
     neighbours(second.index).flatMap((index): readonly Beside[] => {
-      const first = stack.pieces[index];
+      const first = pieces[index];
       const direction = first === undefined ? null : touchingDirection(first.outline, second.outline);
       if (first === undefined || direction === null) return [];
       return [{ first: index, second: second.index, pushes: atCommonHeight(first, second), direction }];
@@ -37,9 +37,8 @@ export function besideEachOther(stack: Stack): readonly Beside[] {
 
 /** How far an outline reaches along a unit direction. */
 export function reachAlong(outline: Outline, direction: Vec2): number {
-  return outline.kind === 'disc'
-    ? dot2(outline.centre, direction) + outline.radiusMm
-    : Math.max(...outline.points.map((point) => dot2(point, direction)));
+  if (outline.kind === 'disc') return dot2(outline.centre, direction) + outline.radiusMm;
+  return outline.points.reduce((furthest, point) => Math.max(furthest, dot2(point, direction)), Number.NEGATIVE_INFINITY);
 }
 
 function atCommonHeight(a: PlacedPiece, b: PlacedPiece): boolean {

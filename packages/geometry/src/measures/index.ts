@@ -1,5 +1,7 @@
 // Facts of a build: what is measured, how, and how far off it may be.
 
+export type { Beside } from './beside.ts';
+export { besideEachOther, reachAlong } from './beside.ts';
 export type { MeasureIssue, PieceKinds } from './build.ts';
 export { MEASURES } from './catalogue.ts';
 export type { MeasureDefinition } from './measure.ts';

@@ -8,6 +8,7 @@ export type { PairFriction, Surface } from './friction.ts';
 export type { HighsRuntime } from './highs-solver.ts';
 export { highsSolver } from './highs-solver.ts';
 export type { Hinge } from './hinge.ts';
+export { centreOf } from './hinge.ts';
 export type { Judgement } from './judge.ts';
 export { judge, judgeByProgrammes } from './judge.ts';
 export type { LinearAnswer, LinearModel, LinearSession, LinearSolver } from './linear-solver.ts';

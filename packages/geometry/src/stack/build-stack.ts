@@ -12,6 +12,9 @@ import { placePiece } from './place.ts';
 import { earlierNeighbours } from './plan-grid.ts';
 import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support } from './types.ts';
 
+/** Every piece where it comes to lie, and what each rests on: a stack without the touching faces, which take longest. */
+export type DroppedPieces = Pick<Stack, 'pieces' | 'supports'>;
+
 /**
  * The build that a layout describes. Measured sizes are never quite equal, so that a slab on pillars of 50.0 and 48.5 mm
  * lies on both in the class and on one in the sums: a piece that comes within `slackMm` of what is below it rests on it
@@ -23,6 +26,17 @@ export function buildStack(
   solids: SolidsByKind,
   slackMm: number,
 ): Result<Stack, StackIssue> {
+  const dropped = dropPieces(pieces, solids, slackMm);
+  if (!dropped.ok) return dropped;
+  return success({ ...dropped.value, faceContacts: faceContacts(dropped.value.pieces) });
+}
+
+/** The same pieces and supports as in `buildStack`, refused for the same reasons: all that an editor asks at every step. */
+export function dropPieces(
+  pieces: readonly LaidPiece[],
+  solids: SolidsByKind,
+  slackMm: number,
+): Result<DroppedPieces, StackIssue> {
   const checked = checkLayout(pieces, solids);
   if (!checked.ok) return checked;
 
@@ -49,5 +63,5 @@ export function buildStack(
     }
   }
   if (issues.length > 0) return failure(issues);
-  return success({ pieces: placed, supports, faceContacts: faceContacts(placed) });
+  return success({ pieces: placed, supports });
 }

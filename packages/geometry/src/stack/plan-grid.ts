@@ -47,7 +47,8 @@ function* cellsAround(column: number, row: number): Generator<string> {
   for (const dx of [-1, 0, 1]) for (const dy of [-1, 0, 1]) yield cellKey(column + dx, row + dy);
 }
 
-const meetInPlan = (a: Box3, b: Box3, reachMm: number): boolean =>
+/** True when two boxes, seen from above, come within `reachMm` of each other. */
+export const meetInPlan = (a: Box3, b: Box3, reachMm: number): boolean =>
   a.min[0] <= b.max[0] + reachMm &&
   b.min[0] <= a.max[0] + reachMm &&
   a.min[1] <= b.max[1] + reachMm &&

@@ -1,8 +1,77 @@
-// The build screen.
+// The Build screen: the rules above, the shelf at the left, the build in the middle, its pieces at the right, the verdict
+// and the numbers below. Three doors lead to the same record.
 
-import { useScreenWords } from '../../app/use-words.ts';
+import type { Pieces } from '@cairnmark/editing';
+import type { Attempt } from '@cairnmark/engine';
+import { useMemo, useState } from 'react';
+import { useBuildWords } from '../../app/use-build-words.ts';
+import { kitScale } from '../../drawing/kit-scale.ts';
+import { NoClass } from '../../parts/no-class.tsx';
+import type { At } from '../../store/session.ts';
+import { useAt } from '../../store/use-session.ts';
+import type { Build as Question } from '../../workers/questions.ts';
+import { useReport } from '../../workers/use-engine.ts';
+import './build.css';
+import './shelf.css';
+import './scene.css';
+import './verdict.css';
+import './list.css';
+import './numbers.css';
+import './narrow.css';
+import type { Door } from './doors.tsx';
+import { Go } from './go.tsx';
+import { NumbersDoor } from './numbers-door.tsx';
+import { PieceList } from './piece-list.tsx';
+import { RulesBar } from './rules-bar.tsx';
+import { Scene } from './scene.tsx';
+import { Shelf } from './shelf.tsx';
+import type { Carry } from './shown.ts';
+import { SixNumbers } from './six-numbers.tsx';
+import { useBench } from './use-bench.ts';
+import { useEditor } from './use-editor.ts';
+import { usePreview } from './use-preview.ts';
+import { VerdictStrip } from './verdict-strip.tsx';
 
-export default function Build() {
-  const words = useScreenWords();
-  return <h1 className="page">{words.say('build.title')}</h1>;
+export default function BuildScreen() {
+  const at = useAt();
+  return at === null ? <NoClass /> : <BuildAt at={at} />;
+}
+
+function BuildAt({ at }: { readonly at: At }) {
+  const words = useBuildWords(at.challenge, at.record);
+  const bench = useBench(at.challenge, at.group);
+  const editor = useEditor(at, bench);
+  const [preview, setPreview] = usePreview();
+  const worked = useReport(useQuestion(at, preview));
+  const [carry, setCarry] = useState<Carry | null>(null);
+  const [chosen, setDoor] = useState<Door | null>(null);
+  const [why, setWhy] = useState(false);
+  const door = chosen ?? usualDoor(at);
+  const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
+  const shown = { at, words, editor, worked, door, scale, why, carry, setCarry, preview: setPreview };
+  return (
+    <div className={`build door-${door}`}>
+      <RulesBar {...shown} setDoor={setDoor} />
+      <Shelf {...shown} />
+      {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
+      <VerdictStrip {...shown} setWhy={setWhy} />
+      <SixNumbers {...shown} />
+      <PieceList {...shown} />
+      <Go {...shown} />
+    </div>
+  );
+}
+
+/** A build of which only numbers were typed goes on with numbers; all others are seen. */
+const usualDoor = ({ attempt }: At): Door =>
+  attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
+
+/** The same object until something changed, so that nothing is asked twice. An empty table is no question. */
+function useQuestion({ attempt, challenge, group, record }: At, preview: Pieces | null): Question | null {
+  const events = record.supplies[challenge.id];
+  return useMemo(() => {
+    if (attempt === null) return null;
+    const shown: Attempt = preview === null ? attempt : { ...attempt, layout: { kind: 'laid-out', pieces: preview } };
+    return shown.layout.pieces.length === 0 ? null : { attempt: shown, challenge, group, events: events ?? [] };
+  }, [attempt, preview, challenge, group, events]);
 }

@@ -34,7 +34,7 @@ export function Decide({ fact }: { readonly fact: ReportedFact }) {
           label={say('score-card.decide-value')}
           value={value}
           unit={fact.unit}
-          unitName={inClass.unitName(fact.id)}
+          unitName={inClass.unit(fact.id).name}
           ruler={ruler}
           least={0}
           most={VALUE_MOST}

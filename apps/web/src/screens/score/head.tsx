@@ -47,7 +47,7 @@ function Headline() {
   return (
     <>
       <p className="card-total" aria-live="polite">
-        {total === null ? '–' : words.fixed(total, bill.decimals)}
+        {total === null ? '–' : words.number(total, bill.decimals)}
         <span className="vh"> {say(total === null ? 'score-card.no-total' : 'score-card.points')}</span>
       </p>
       <Since />
@@ -67,7 +67,7 @@ function Since() {
     <p className="mut">
       {since.more === null
         ? unit
-        : `${unit}, ${comparison(since, words.fixed(Math.abs(since.more), bill.decimals), say)}`}
+        : `${unit}, ${comparison(since, words.number(Math.abs(since.more), bill.decimals), say)}`}
     </p>
   );
 }

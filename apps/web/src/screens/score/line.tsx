@@ -40,7 +40,7 @@ export function Line({ line }: { readonly line: ScoreLine }) {
               <span className="vh">{say('score-card.earns-none')}</span>
             </>
           ) : (
-            words.fixed(line.points, bill.decimals)
+            words.number(line.points, bill.decimals)
           )}
         </span>
       </div>

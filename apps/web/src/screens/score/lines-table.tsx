@@ -72,7 +72,7 @@ function BillRows() {
         <li key={text} className="card-line">
           <div className="card-flat card-bill">
             <span className="card-nm">{text}</span>
-            <span className="card-p">{words.fixed(points, bill.decimals)}</span>
+            <span className="card-p">{words.number(points, bill.decimals)}</span>
           </div>
         </li>
       ))}
@@ -84,7 +84,7 @@ function BillRows() {
       <li className="card-line card-sum">
         <div className="card-flat card-bill">
           <span className="card-nm">{say('score-card.total')}</span>
-          <span className="card-p">{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</span>
+          <span className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</span>
         </div>
       </li>
     </>

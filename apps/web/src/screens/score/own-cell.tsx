@@ -46,7 +46,7 @@ export function OwnCell({ line }: { readonly line: ScoreLine }) {
         hideLabel
         value={own?.value ?? null}
         unit={line.fact?.unit ?? 'count'}
-        unitName={inClass.unitName(measure)}
+        unitName={inClass.unit(measure).name}
         ruler={ruler}
         least={0}
         most={VALUE_MOST}

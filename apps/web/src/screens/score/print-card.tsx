@@ -27,7 +27,7 @@ export function PrintCard({ standing }: { readonly standing: Standing | null }) 
           <p>{moment(at.attempt.at)}</p>
         </div>
         <div className="print-total">
-          <b>{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</b>
+          <b>{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</b>
           <p>
             {[say(bill.total === null ? 'score-card.no-total' : 'score-card.points'), place]
               .filter((text) => text !== '')

@@ -28,12 +28,12 @@ export function PrintLines() {
           {below.map(({ text, points }) => (
             <tr key={text}>
               <td colSpan={3}>{text}</td>
-              <td className="card-p">{words.fixed(points, bill.decimals)}</td>
+              <td className="card-p">{words.number(points, bill.decimals)}</td>
             </tr>
           ))}
           <tr className="card-sum">
             <td colSpan={3}>{say('score-card.total')}</td>
-            <td className="card-p">{bill.total === null ? '–' : words.fixed(bill.total, bill.decimals)}</td>
+            <td className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</td>
           </tr>
         </tbody>
       </table>
@@ -58,7 +58,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
       <td>{words.capital(inClass.label(id))}</td>
       <td>{fact === null ? '–' : inClass.fact(fact)}</td>
       <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
-      <td className="card-p">{points === null ? '–' : words.fixed(points, bill.decimals)}</td>
+      <td className="card-p">{points === null ? '–' : words.number(points, bill.decimals)}</td>
     </tr>
   );
 }

@@ -29,7 +29,7 @@ export function StopwatchPanel({
   return (
     <div className="card-watch">
       <p className="card-watch-shows" role="timer" aria-live="off">
-        {say('score-card.watch-shows', { seconds: words.fixed(secondsOn(watch, nowMs), 1) })}
+        {say('score-card.watch-shows', { seconds: words.number(secondsOn(watch, nowMs), 1) })}
       </p>
       <div className="card-watch-buttons">
         <button type="button" className="btn card-big" onClick={once(running ? () => stop(stood) : start)}>

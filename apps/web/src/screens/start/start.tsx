@@ -7,8 +7,8 @@ import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useStorage } from '../../store/use-storage.ts';
-import type { Refusal } from './open-file.ts';
 import { openDemo, openFile, openKept } from './open-file.ts';
+import type { Refusal } from './refusal.ts';
 import './start.css';
 import { Way } from './way.tsx';
 
@@ -105,16 +105,19 @@ function useOpening() {
   const storage = useStorage();
   const begin = useSession((session) => session.begin);
   const resume = useSession((session) => session.resume);
+  const saved = useSession((session) => session.saved);
   const [, navigate] = useLocation();
   const [kept, setKept] = useState<readonly KeptClass[]>([]);
   const [refusal, setRefusal] = useState<Refusal | null>(null);
   useEffect(() => {
+    // Asked again when more has been kept: somebody may be back here before that.
+    if (saved === 'saving') return;
     let here = true;
     void storage.list().then((list) => here && setKept(list));
     return () => {
       here = false;
     };
-  }, [storage]);
+  }, [storage, saved]);
   const open = (opening: Promise<Opened>): void => {
     void opening.then((opened) => {
       if (!opened.ok) return setRefusal(opened.refusal);

@@ -17,5 +17,7 @@ export const start = {
   'start.go-on': 'Go on',
   'start.other-classes': 'Other classes kept here',
   'start.privacy': 'No accounts, no pupil names. Nothing leaves this device.',
+  'start.tower': 'A tower of five paper solids on squared paper, {height} high by the ruler beside it',
+  'start.tower-height': '{cm} cm',
   'start.kept-refused': 'The class kept on this device cannot be opened:',
 } as const;

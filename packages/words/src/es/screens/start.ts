@@ -19,5 +19,8 @@ export const start: Readonly<Record<keyof typeof pattern, string>> = {
   'start.go-on': 'Seguir',
   'start.other-classes': 'Otras clases guardadas aquí',
   'start.privacy': 'Sin cuentas ni nombres de alumnos. Nada sale de este aparato.',
+  'start.tower':
+    'Una torre de cinco sólidos de papel sobre papel cuadriculado: mide {height} según la regla de al lado',
+  'start.tower-height': '{cm} cm',
   'start.kept-refused': 'La clase guardada en este aparato no se puede abrir:',
 };

@@ -1,0 +1,30 @@
+// The board of one challenge: its ranking, or each group's own progress in it.
+
+import type { Challenge } from '@cairnmark/engine';
+import { useMemo } from 'react';
+import { useBuildWords } from '../../app/use-build-words.ts';
+import { useScreenWords } from '../../app/use-words.ts';
+import { useSession } from '../../store/use-session.ts';
+import { boardLines } from './lines.ts';
+import { OwnProgress } from './own-progress.tsx';
+import { Ranking } from './ranking.tsx';
+import type { Scene, Shown } from './scene.ts';
+import type { Freezing } from './use-frozen.ts';
+
+export function ChallengeBoard({
+  record,
+  score,
+  challenge,
+  freezing,
+}: Shown & { readonly challenge: Challenge; readonly freezing: Freezing }) {
+  const screen = useScreenWords();
+  const view = useSession((session) => session.board.view);
+  const { words, inClass, ruler } = useBuildWords(challenge, record);
+  const scene = useMemo(
+    (): Scene => ({ record, score, challenge, screen, words, inClass, ruler }),
+    [record, score, challenge, screen, words, inClass, ruler],
+  );
+  const lines = useMemo(() => boardLines(record, score, challenge), [record, score, challenge]);
+  if (view === 'own') return <OwnProgress scene={scene} lines={lines} freezing={freezing} />;
+  return <Ranking scene={scene} lines={lines} freezing={freezing} />;
+}

@@ -1,0 +1,50 @@
+// The head of the board: what is shown, the bars to choose something else, and the full screen.
+
+import type { ClassRecord } from '@cairnmark/engine';
+import type { RefObject } from 'react';
+import { useScreenWords } from '../../app/use-words.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { WHOLE_DAY } from '../../store/board-state.ts';
+import { useSession } from '../../store/use-session.ts';
+import { FullScreen } from './full-screen.tsx';
+
+export function Head({
+  record,
+  shown,
+  section,
+}: {
+  readonly record: ClassRecord;
+  readonly shown: string;
+  readonly section: RefObject<HTMLElement | null>;
+}) {
+  const words = useScreenWords();
+  const view = useSession((session) => session.board.view);
+  const showOnBoard = useSession((session) => session.showOnBoard);
+  const day = { id: WHOLE_DAY, text: words.say('board.day') };
+  const challenges = record.challenges.map(({ id, name }) => ({ id, text: name }));
+  const options = view === 'ranking' && challenges.length > 1 ? [...challenges, day] : challenges;
+  const title = options.find(({ id }) => id === shown)?.text ?? words.say('board.title');
+  return (
+    <div className="board-head">
+      <div>
+        <h1>{title}</h1>
+        {record.invented && <p className="board-invented">{words.say('frame.invented')}</p>}
+      </div>
+      <div className="board-choices">
+        <Choice
+          label={words.say('board.which')}
+          options={options}
+          chosen={shown}
+          choose={(id) => showOnBoard({ shown: id })}
+        />
+        <Choice
+          label={words.say('board.view')}
+          options={(['ranking', 'own'] as const).map((id) => ({ id, text: words.say(`board.${id}`) }))}
+          chosen={view}
+          choose={(id) => showOnBoard({ view: id })}
+        />
+        <FullScreen section={section} />
+      </div>
+    </div>
+  );
+}

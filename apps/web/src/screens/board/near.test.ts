@@ -1,0 +1,28 @@
+import { demoClass } from '@cairnmark/demo';
+import { describe, expect, it } from 'vitest';
+import { staged } from './for-tests.ts';
+import { nearMarks } from './near.ts';
+import { nearTexts } from './texts.ts';
+
+const marksOf = (challenge: string) => {
+  const { scene, lines } = staged(demoClass(), challenge);
+  return [...nearMarks(lines)].map(([group, near]) => {
+    const line = lines.find((one) => one.group === group);
+    return [group, near.next, line === undefined ? '' : nearTexts(near, line, scene).long];
+  });
+};
+
+describe('neighbours closer than the ruler can tell', () => {
+  it('are marked after the last row of the upper place, with what is between them', () => {
+    // Gannets and Terns share the second place with 34.9 cm; Fulmars have 34.7 cm, each within 3 mm of error.
+    expect(marksOf('tall-light')).toEqual([['terns', 'fulmars', 'Closer than the ruler can tell: 0.2 cm apart']]);
+  });
+
+  it('are marked where the same reading is parted by the tie-break', () => {
+    expect(marksOf('narrow-rock')).toEqual([['terns', 'gannets', 'Closer than the ruler can tell: both 37.9 cm']]);
+  });
+
+  it('are not marked where points differ by more than their error', () => {
+    expect(marksOf('harbour-wall')).toEqual([]);
+  });
+});

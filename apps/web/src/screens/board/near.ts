@@ -1,0 +1,34 @@
+// Neighbours on the board that lie closer together than the ruler can tell. They are marked, never merged.
+
+import type { BoardLine } from './lines.ts';
+import { firstValue } from './lines.ts';
+
+/** The values of two places that follow each other, as the ranking compares them. */
+export interface Near {
+  readonly upper: number;
+  readonly lower: number;
+  /** A group at the lower place. */
+  readonly next: string;
+}
+
+/** By the group in the last row of the upper place. `lines` in the order of the places. */
+export function nearMarks(lines: readonly BoardLine[]): ReadonlyMap<string, Near> {
+  const marks = new Map<string, Near>();
+  for (const [k, line] of lines.entries()) {
+    const next = lines[k + 1];
+    if (next === undefined || next.place === null || next.place === line.place) continue;
+    const [upper, lower] = [firstValue(line), firstValue(next)];
+    if (upper === null || lower === null || !placesAreNear(line, next, lines)) continue;
+    marks.set(line.group, { upper, lower, next: next.group });
+  }
+  return marks;
+}
+
+export const NO_MARKS: ReadonlyMap<string, Near> = new Map();
+
+/** Any group of the one place within measuring error of any group of the other. */
+function placesAreNear(line: BoardLine, next: BoardLine, lines: readonly BoardLine[]): boolean {
+  const at = (place: number | null) => lines.filter((one) => one.place === place);
+  const below = new Set(at(next.place).map(({ group }) => group));
+  return at(line.place).some(({ standing }) => standing.withinErrorOf.some((other) => below.has(other)));
+}

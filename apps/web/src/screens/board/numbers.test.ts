@@ -1,0 +1,68 @@
+import { demoClass } from '@cairnmark/demo';
+import { csvText } from '@cairnmark/formats';
+import { screenWords, wordsFor } from '@cairnmark/words';
+import { describe, expect, it } from 'vitest';
+import { dayRows } from './day.ts';
+import type { Staged } from './for-tests.ts';
+import { scored, staged } from './for-tests.ts';
+import { fileRows, numberColumns } from './numbers.ts';
+
+const TALL = staged(demoClass(), 'tall-light');
+
+function fileOf({ scene, lines }: Staged, withPlaces = true): string[] {
+  const text = csvText(fileRows(numberColumns(lines, scene, withPlaces), lines));
+  expect(text.codePointAt(0)).toBe(0xfeff);
+  return text.slice(1).trimEnd().split('\r\n');
+}
+
+describe('the table of a challenge as a file', () => {
+  it('has units in its titles, decimal points, and nothing for what there is not', () => {
+    expect(fileOf(staged(demoClass(), 'narrow-rock')).slice(0, 3)).toEqual([
+      'Place,Group,Try,Height (cm),Area on the table (cm²),Measuring error (cm),Points for height,Points for area on the table,Points,Notes',
+      '1,Terns,1,37.9,10.83,0.3,37,-10,27,within measuring error of Gannets',
+      '2,Gannets,1,37.9,23.38,0.3,37,-23,14,within measuring error of Terns',
+    ]);
+  });
+
+  it('tells an absent group apart from one with 0', () => {
+    const lines = fileOf(staged(demoClass(), 'harbour-wall'));
+    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,,Absent: no result. That is not 0.');
+    expect(lines.at(-2)).toMatch(/^5,Eiders,1,0,/);
+  });
+
+  it('has no value of a build that fell', () => {
+    expect(fileOf(TALL).at(-1)).toBe(',Eiders,1,,,,,Fell after 2 seconds.');
+  });
+
+  it('tells no place while places are hidden', () => {
+    const text = fileOf(TALL, false).join('\n');
+    expect(text).not.toMatch(/Place|shared|within/);
+    expect(text).toMatch(/^Group,Try,/);
+  });
+
+  it('is in inches for a class that reads inches', () => {
+    const [titles, puffins] = fileOf(staged(demoClass(), 'tall-light', 'in'));
+    expect(titles).toMatch(/Height \(in\)/);
+    // 379 mm.
+    expect(puffins).toMatch(/^1,Puffins,2,14\.921,/);
+  });
+
+  it('disarms the name of a group that a spreadsheet would take for a formula', () => {
+    const { record } = TALL.scene;
+    const groups = record.groups.map((one) => (one.id === 'puffins' ? { ...one, name: '=1+1' } : one));
+    expect(fileOf({ ...TALL, scene: { ...TALL.scene, record: { ...record, groups } } })[1]).toMatch(
+      /^1,'=1\+1,2,37\.9,/,
+    );
+  });
+});
+
+describe('the table of the day as a file', () => {
+  it('has what each challenge brought, and nothing where there is no result', () => {
+    const record = demoClass();
+    const score = scored(record);
+    const rows = dayRows(score.day, { record, score, words: wordsFor('en'), screen: screenWords('en') }, true);
+    expect(rows[0]).toEqual(['Place', 'Group', 'Tall Light', 'Narrow Rock', 'Harbour Wall', 'Together', 'Results']);
+    expect(rows[1]).toEqual([1, 'Gannets', 5, 5, 5, 15, '3 of 3']);
+    expect(rows.at(-1)).toEqual([null, 'Petrels', 2, 3, null, null, '2 of 3']);
+  });
+});

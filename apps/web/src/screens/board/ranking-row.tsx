@@ -1,0 +1,148 @@
+// One group on the board: its place, its bar, what is noted of it and its values.
+
+import { Icon } from '../../parts/icon.tsx';
+import { sharers } from './arrangement.ts';
+import type { Axis } from './axis.ts';
+import { BarDrawing } from './bar.tsx';
+import type { Bar } from './bars.ts';
+import type { Beside } from './columns.ts';
+import type { Fills } from './legend.tsx';
+import type { BoardLine } from './lines.ts';
+import { isVoid } from './lines.ts';
+import type { Near } from './near.ts';
+import type { Scene } from './scene.ts';
+import { groupName } from './scene.ts';
+import { besideText, besideTitle, columnTitle, keyText, nearTexts, notesOf, outText } from './texts.ts';
+import { ValueCell } from './value-cell.tsx';
+
+interface RowProps {
+  readonly line: BoardLine;
+  readonly lines: readonly BoardLine[];
+  readonly isShown: boolean;
+  readonly placesHidden: boolean;
+  readonly near: Near | null;
+  readonly isLast: boolean;
+  readonly bar: Bar | null;
+  readonly axis: Axis;
+  readonly fills: Fills;
+  readonly beside: Beside | null;
+  readonly decimals: { readonly first: number; readonly beside: number };
+  readonly scene: Scene;
+  readonly ask: ((group: string) => void) | null;
+}
+
+export function RankingRow(props: RowProps) {
+  const { line, isShown, placesHidden, bar, axis, fills, beside, decimals, scene } = props;
+  const { screen, challenge } = scene;
+  if (!isShown) {
+    return (
+      <tr className="rank-unshown">
+        <td className="rank-place" />
+        <th scope="row" colSpan={beside === null ? 3 : 4}>
+          {screen.say('board.not-shown')}
+        </th>
+      </tr>
+    );
+  }
+  const isOut = line.place === null;
+  return (
+    <tr className={isOut ? 'rank-gone' : undefined}>
+      {!placesHidden && <Place line={line} lines={props.lines} scene={scene} />}
+      <th scope="row" className="rank-name">
+        <Name {...props} />
+      </th>
+      <td className="rank-bar">
+        {bar !== null && <BarDrawing bar={bar} axis={axis} fills={fills} />}
+        {isOut && <Out line={line} scene={scene} />}
+        <Notes {...props} />
+      </td>
+      {beside !== null && (
+        <ValueCell
+          className="rank-beside"
+          title={besideTitle(beside, scene)}
+          text={isVoid(line) ? null : besideText(line, beside, decimals.beside, scene)}
+          scene={scene}
+        />
+      )}
+      <ValueCell
+        className="rank-first"
+        title={columnTitle(challenge.ranking.first.by, scene)}
+        text={isVoid(line) ? null : keyText(line, challenge.ranking.first, decimals.first, scene)}
+        scene={scene}
+      />
+    </tr>
+  );
+}
+
+function Place({ line, lines, scene }: Pick<RowProps, 'line' | 'lines' | 'scene'>) {
+  if (line.place === null) {
+    return (
+      <td className="rank-place">
+        <span aria-hidden="true">–</span>
+        <span className="vh">{scene.screen.say('board.no-value')}</span>
+      </td>
+    );
+  }
+  return (
+    <td className="rank-place">
+      {line.place}
+      {sharers(line, lines) > 1 && <small> {scene.screen.say('board.shared')}</small>}
+    </td>
+  );
+}
+
+function Name({ line, scene, ask }: RowProps) {
+  const { record, screen, words } = scene;
+  const name = groupName(record, line.group);
+  if (ask === null || line.place === null) return name;
+  return (
+    <button type="button" aria-haspopup="dialog" onClick={() => ask(line.group)}>
+      {name}
+      <span className="vh">, {screen.say('board.why', { place: words.ordinal(line.place) })}</span>
+    </button>
+  );
+}
+
+function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
+  const waits = line.standing.out?.code === 'not-confirmed';
+  return (
+    <p className="rank-out">
+      <Icon name={waits ? 'clock' : 'no'} />
+      <span>
+        <b>{scene.screen.say(waits ? 'board.not-ranked-yet' : 'board.not-ranked')}</b> {outText(line, scene)}
+      </span>
+    </p>
+  );
+}
+
+function Notes({ line, near, isLast, placesHidden, scene }: RowProps) {
+  const notes = notesOf(line, scene);
+  return (
+    <>
+      {notes.length > 0 && <p className="rank-notes">{notes.join(' · ')}</p>}
+      {!placesHidden && <span className="vh">{scene.inClass.placeNotes(line.standing).join('; ')}</span>}
+      {near !== null && <NearMark line={line} near={near} isLast={isLast} scene={scene} />}
+    </>
+  );
+}
+
+/** On the line between two rows; where they stand close, in a few words at the side. */
+function NearMark({
+  line,
+  near,
+  isLast,
+  scene,
+}: Pick<RowProps, 'line' | 'isLast' | 'scene'> & { readonly near: Near }) {
+  const { long, short } = nearTexts(near, line, scene);
+  const group = groupName(scene.record, near.next);
+  const told = (mark: string): string => (isLast ? scene.screen.say('board.near-next', { group, near: mark }) : mark);
+  return (
+    <p className="rank-near">
+      <Icon name="near" />
+      <span className="rank-near-long">{told(long)}</span>
+      <span className="rank-near-short" aria-hidden="true">
+        {told(short)}
+      </span>
+    </p>
+  );
+}

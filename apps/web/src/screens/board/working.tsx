@@ -1,0 +1,57 @@
+// While the scores are worked out: how far it is, and a way to stop. And what keeps a class from being scored.
+
+import type { ClassScore, EngineIssue } from '@cairnmark/engine';
+import { wordsFor } from '@cairnmark/words';
+import { useScreenWords } from '../../app/use-words.ts';
+import type { Worked } from '../../workers/use-engine.ts';
+import { useEngine } from '../../workers/use-engine.ts';
+
+export function Working({ worked }: { readonly worked: Worked<ClassScore> }) {
+  const words = useScreenWords();
+  const engine = useEngine();
+  const { progress, working, value, issues, failed } = worked;
+  if (issues.length > 0) return <Refused issues={issues} />;
+  if (failed !== null) {
+    return (
+      <p className="badbox" role="alert">
+        {words.say('board.failed')}
+      </p>
+    );
+  }
+  if (!working || (value !== null && progress === null)) return null;
+  return (
+    <p className="board-working" role="status">
+      {progress === null
+        ? words.say('frame.loading')
+        : words.say('board.working', { solved: progress.solved, most: progress.most })}
+      {progress !== null && (
+        <button type="button" className="btn" onClick={() => engine.cancel()}>
+          {words.say('board.stop')}
+        </button>
+      )}
+    </p>
+  );
+}
+
+/** Faults told at once: nobody reads further. */
+const TOLD_MOST = 5;
+
+function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
+  const screen = useScreenWords();
+  const words = wordsFor(screen.language);
+  const told = issues.slice(0, TOLD_MOST).map((issue) => [words.place(issue.path), words.issue(issue)]);
+  const more = issues.length - told.length;
+  return (
+    <div className="badbox" role="alert">
+      <p>
+        <b>{screen.say('frame.refused')}</b>
+      </p>
+      <ul>
+        {told.map((parts) => (
+          <li key={parts.join()}>{parts.filter((part) => part !== '').join(': ')}</li>
+        ))}
+        {more > 0 && <li>{screen.say('start.file-more', { count: more })}</li>}
+      </ul>
+    </div>
+  );
+}

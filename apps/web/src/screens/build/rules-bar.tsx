@@ -1,0 +1,54 @@
+// The challenge and its rules, each with its sign: kept, broken, or not known yet.
+
+import { unitOf } from '@cairnmark/engine';
+import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import type { ScreenWords } from '@cairnmark/words';
+import { useScreenWords } from '../../app/use-words.ts';
+import { Icon } from '../../parts/icon.tsx';
+import { isUnfinished } from './build-state.ts';
+import type { Door } from './doors.tsx';
+import { Doors } from './doors.tsx';
+import type { Shown } from './shown.ts';
+
+export function RulesBar({ at, words, worked, door, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {
+  const screen = useScreenWords();
+  const lines = worked.value?.requirements ?? [];
+  return (
+    <div className="rules">
+      <h1>{at.challenge.name}</h1>
+      <ul aria-label={screen.say('build.rules')}>
+        {at.challenge.requirements.map((rule) => {
+          const line = lines.find(({ requirement }) => requirement === rule.id);
+          const sign = signOf(line);
+          return (
+            <li key={rule.id} className={sign === 'no' ? 'broken' : undefined}>
+              {sign !== null && <Icon name={sign} />}
+              <span>{ruleText(rule, line, words, screen)}</span>
+            </li>
+          );
+        })}
+      </ul>
+      <Doors door={door} setDoor={setDoor} />
+    </div>
+  );
+}
+
+/** "Exactly 5 pieces, 6 now"; what is kept needs no figure. */
+function ruleText(
+  rule: Requirement,
+  line: RequirementLine | undefined,
+  { words, inClass }: Shown['words'],
+  screen: ScreenWords,
+): string {
+  const title = words.capital(inClass.ruleTitle(rule));
+  if (line === undefined || line.measure === null || line.value === null || line.verdict === 'kept') return title;
+  const isCount = unitOf(line.measure) === 'count';
+  const value = isCount ? words.number(line.value) : inClass.amount(line.measure, line.value, 0);
+  return screen.say('build.rule-now', { rule: title, value });
+}
+
+function signOf(line: RequirementLine | undefined): 'yes' | 'no' | null {
+  if (line === undefined || isUnfinished(line)) return null;
+  if (line.verdict === 'kept') return 'yes';
+  return line.verdict === 'broken' ? 'no' : null;
+}

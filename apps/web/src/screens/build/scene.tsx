@@ -1,0 +1,73 @@
+// The build drawn in space, with undo, views and keys about it. In "Lay it out" pieces are dragged in it.
+
+import { useState } from 'react';
+import { useScreenWords } from '../../app/use-words.ts';
+import type { ViewName } from '../../drawing/view.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Icon } from '../../parts/icon.tsx';
+import { KeysDialog } from './keys-dialog.tsx';
+import { SceneCanvas } from './scene-canvas.tsx';
+import type { Shown } from './shown.ts';
+import { useBuildKeys } from './use-build-keys.ts';
+
+const VIEWS: readonly ViewName[] = ['corner', 'front', 'side', 'above'];
+export type LineUp = 'piece-below' | 'grid' | 'free';
+const LINE_UPS: readonly LineUp[] = ['piece-below', 'grid', 'free'];
+
+export function Scene(props: Shown) {
+  const { editor, door, words } = props;
+  const screen = useScreenWords();
+  const [view, setView] = useState<ViewName>('corner');
+  const [lineUp, setLineUp] = useState<LineUp>('piece-below');
+  const keys = useBuildKeys(props);
+  const empty = editor.pieces.length === 0;
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: the keys act for the drawing and the buttons on it
+    <div
+      className="scene"
+      onKeyDown={(event) => {
+        const chosen = event.ctrlKey || event.metaKey ? undefined : VIEW_KEYS[event.key.toLowerCase()];
+        if (chosen !== undefined) setView(chosen);
+        keys(event);
+      }}
+    >
+      <SceneCanvas {...props} view={view} lineUp={lineUp} />
+      <p className="scale">{screen.say(words.ruler.unit === 'in' ? 'build.scale-in' : 'build.scale')}</p>
+      {empty && (
+        <div className="empty">
+          <p>{screen.say('verdict.empty-title')}</p>
+          <p>{screen.say('verdict.empty-what')}</p>
+        </div>
+      )}
+      <div className="scene-left">
+        <button type="button" className="btn" aria-disabled={!editor.canUndo} onClick={editor.undo}>
+          <Icon name="undo" />
+          {screen.say('build.undo')}
+        </button>
+        <button type="button" className="btn sq" aria-disabled={!editor.canRedo} onClick={editor.redo}>
+          <Icon name="redo" />
+          <span className="vh">{screen.say('build.redo')}</span>
+        </button>
+      </div>
+      <div className="scene-right">
+        {door === 'lay' && (
+          <Choice
+            label={screen.say('line-up')}
+            options={LINE_UPS.map((id) => ({ id, text: screen.say(`line-up.${id}`) }))}
+            chosen={lineUp}
+            choose={setLineUp}
+          />
+        )}
+        <Choice
+          label={screen.say('build.view')}
+          options={VIEWS.map((id) => ({ id, text: screen.say(`view.${id}`) }))}
+          chosen={view}
+          choose={setView}
+        />
+        <KeysDialog {...props} />
+      </div>
+    </div>
+  );
+}
+
+const VIEW_KEYS: Readonly<Record<string, ViewName>> = { c: 'corner', f: 'front', s: 'side', a: 'above' };

@@ -1,0 +1,61 @@
+// The shelf: every kind of piece with its drawing, its sizes and how many are left. A tap puts one on top.
+
+import { stockLeft } from '@cairnmark/editing';
+import type { KindOfPiece } from '@cairnmark/engine';
+import { useScreenWords } from '../../app/use-words.ts';
+import { SolidPicture } from '../../parts/solid-picture.tsx';
+import type { Shown } from './shown.ts';
+import { sizesText } from './sizes-text.ts';
+import { useNumbersPieces } from './use-numbers-pieces.ts';
+
+export function Shelf({ at, words, editor, door, scale, setCarry }: Shown) {
+  const screen = useScreenWords();
+  const numbers = useNumbersPieces(at);
+  const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
+  const hint =
+    door === 'numbers' ? 'build.shelf-hint-numbers' : door === 'lay' ? 'build.shelf-hint' : 'build.shelf-hint-tap';
+  const add = (kind: KindOfPiece): void => {
+    if (door === 'numbers') numbers.add(kind.id);
+    else editor.edit({ do: 'add', kind: kind.id });
+  };
+  return (
+    <section className="shelf" aria-label={screen.say('build.shelf')}>
+      <h2>{screen.say('build.shelf')}</h2>
+      <ul>
+        {at.challenge.kit.kinds.map((kind) => {
+          const count = left.get(kind.id) ?? 0;
+          const solid = editor.bench.solids.get(kind.id);
+          return (
+            <li key={kind.id}>
+              <button
+                type="button"
+                className="kind"
+                data-kind={kind.id}
+                aria-disabled={count <= 0}
+                aria-label={screen.say('build.add', { kind: kind.name, count })}
+                onClick={() => add(kind)}
+                onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
+                  if (door !== 'lay' || count <= 0) return;
+                  // A finger is bound to where it came down; let go, so that the scene can follow it.
+                  if (currentTarget.hasPointerCapture(pointerId)) currentTarget.releasePointerCapture(pointerId);
+                  setCarry({ kind: kind.id, from: [clientX, clientY] });
+                }}
+              >
+                {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
+                <span className="name">
+                  {kind.name}
+                  <small>{count <= 0 ? screen.say('build.all-used') : sizesText(kind, at.group, words)}</small>
+                </span>
+                <span className="left">
+                  {count}
+                  <small>{screen.say('build.left')}</small>
+                </span>
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+      <p className="mut hint">{screen.say(hint)}</p>
+    </section>
+  );
+}

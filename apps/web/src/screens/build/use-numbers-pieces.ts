@@ -1,0 +1,47 @@
+// The list of pieces of a build of which nothing is drawn: how many of each kind.
+
+import type { At } from '../../store/session.ts';
+import { useSession } from '../../store/use-session.ts';
+
+export interface NumbersPieces {
+  /** Pieces of each kind that may still be used. */
+  readonly left: ReadonlyMap<string, number>;
+  readonly used: ReadonlyMap<string, number>;
+  add(kind: string): void;
+  remove(kind: string): void;
+}
+
+/** A drawn build has its pieces from the drawing: adding to its list changes nothing. */
+export function useNumbersPieces({ attempt, challenge }: At): NumbersPieces {
+  const layOut = useSession((session) => session.layOut);
+  const layout = attempt?.layout;
+  const drawn = layout !== undefined && layout.kind !== 'numbers-only' && layout.pieces.length > 0;
+  const pieces = kindsIn(layout);
+  const used = countsOf(pieces);
+  const left = new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock - (used.get(id) ?? 0)]));
+  return {
+    used,
+    left,
+    add: (kind) => {
+      if (!drawn && (left.get(kind) ?? 0) > 0) layOut({ kind: 'numbers-only', pieces: [...pieces, kind] });
+    },
+    remove: (kind) => {
+      const last = pieces.lastIndexOf(kind);
+      if (!drawn && last >= 0) layOut({ kind: 'numbers-only', pieces: pieces.filter((_, k) => k !== last) });
+    },
+  };
+}
+
+type Attempted = NonNullable<At['attempt']>['layout'];
+
+/** Kind ids of the pieces of any layout. */
+export function kindsIn(layout: Attempted | undefined): readonly string[] {
+  if (layout === undefined) return [];
+  return layout.kind === 'laid-out' ? layout.pieces.map(({ kind }) => kind) : layout.pieces;
+}
+
+function countsOf(kinds: readonly string[]): ReadonlyMap<string, number> {
+  const counts = new Map<string, number>();
+  for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  return counts;
+}

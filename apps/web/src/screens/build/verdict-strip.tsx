@@ -1,0 +1,84 @@
+// Does it stand? One word, one sentence, and the next step: show why, make the move that mends it, keep the rule.
+
+import { useScreenWords } from '../../app/use-words.ts';
+import { useEngine } from '../../workers/use-engine.ts';
+import type { BuildState } from './build-state.ts';
+import { buildState, moodOf } from './build-state.ts';
+import { MendButton } from './mend-button.tsx';
+import type { Shown } from './shown.ts';
+import { kindsIn } from './use-numbers-pieces.ts';
+import { VerdictSign } from './verdict-sign.tsx';
+import { WhyPanel } from './why-panel.tsx';
+
+export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) => void }) {
+  const { at, worked, why, setWhy } = props;
+  const screen = useScreenWords();
+  const engine = useEngine();
+  const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
+  const { title, sentence } = useVerdictText(state, props);
+  return (
+    <section className={`verdict ${moodOf(state)}`} data-state={state.is} aria-busy={worked.working}>
+      <VerdictSign state={state} />
+      <div aria-live="polite" aria-atomic="true">
+        <h2>{title}</h2>
+        <p>{sentence}</p>
+      </div>
+      <div className="verdict-do">
+        {state.is === 'working' && state.progress !== null && (
+          <button type="button" className="btn" onClick={() => engine.cancel()}>
+            {screen.say('verdict.cancel')}
+          </button>
+        )}
+        <MendButton {...props} state={state} />
+        {worked.value?.stability && (
+          <button type="button" className="btn" aria-expanded={why} onClick={() => setWhy(!why)}>
+            {screen.say(why ? 'verdict.hide-why' : 'verdict.show-why')}
+          </button>
+        )}
+      </div>
+      {why && <WhyPanel {...props} />}
+    </section>
+  );
+}
+
+function useVerdictText(state: BuildState, { at, words, worked }: Shown): { title: string; sentence: string } {
+  const screen = useScreenWords();
+  const text = (title: string, sentence: string) => ({ title, sentence });
+  switch (state.is) {
+    case 'empty':
+      return text(screen.say('verdict.ready'), screen.say('verdict.ready-what'));
+    case 'working':
+      return text(
+        screen.say('verdict.working'),
+        state.progress === null
+          ? screen.say('verdict.working-soon')
+          : screen.say('verdict.working-what', { solved: state.progress.solved, most: state.progress.most }),
+      );
+    case 'stopped':
+      return text(screen.say('verdict.stopped'), screen.say('verdict.stopped-what'));
+    case 'failed':
+      return text(screen.say('verdict.failed'), screen.say('verdict.stopped-what'));
+    case 'refused':
+      return text(screen.say('verdict.refused'), worked.issues.map((issue) => words.words.issue(issue)).join(' '));
+    case 'numbers-only':
+      return text(screen.say('verdict.numbers'), screen.say('verdict.numbers-what'));
+    case 'rule-broken': {
+      const { broken } = state;
+      const sentences = broken.flatMap((id) => {
+        const line = worked.value?.requirements.find(({ requirement }) => requirement === id);
+        const rule = at.challenge.requirements.find((one) => one.id === id);
+        return line === undefined || rule === undefined ? [] : [words.inClass.rule(line, rule, 0)];
+      });
+      const title =
+        broken.length === 1
+          ? screen.say('verdict.one-broken')
+          : screen.say('verdict.several-broken', { count: broken.length });
+      return text(title, sentences.join(' '));
+    }
+    case 'judged': {
+      const kinds = kindsIn(at.attempt?.layout);
+      const brief = words.inClass.stabilityBrief(state.stability, kinds);
+      return text(brief.title, brief.mend === null ? brief.sentence : `${brief.sentence} ${brief.mend}`);
+    }
+  }
+}

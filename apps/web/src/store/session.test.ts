@@ -1,0 +1,131 @@
+import { demoClass } from '@cairnmark/demo';
+import type { ClassRecord } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
+import { describe, expect, it } from 'vitest';
+import { languageOf } from './device.ts';
+import { createSession, whereAt } from './session.ts';
+import type { Changes, ClassStorage, Kept } from './storage.ts';
+import { changesBetween } from './storage.ts';
+
+/** Notes what it was given to keep, and says that it kept it. */
+function noting(outcome: Kept = 'kept') {
+  const kept: Changes[] = [];
+  const storage: ClassStorage = {
+    list: async () => [],
+    open: async () => null,
+    remove: async () => 'kept',
+    keep: async (_, changes) => {
+      kept.push(changes);
+      return outcome;
+    },
+  };
+  return { kept, storage };
+}
+
+function opened(outcome: Kept = 'kept') {
+  const { kept, storage } = noting(outcome);
+  const session = createSession(storage, ['en-GB']);
+  session.getState().begin('class-1', demoClass());
+  return { kept, session };
+}
+
+const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const layout = (...kinds: string[]): Layout => ({
+  kind: 'laid-out',
+  pieces: kinds.map((kind) => ({ kind, resting: 'base', xMm: 0, yMm: 0, turnRad: 0 })),
+});
+
+describe('a session', () => {
+  it('begins at the first group and challenge, at its last try', () => {
+    const { session } = opened();
+    const { record, place } = session.getState();
+    const at = whereAt(record, place);
+    expect([at?.group.id, at?.challenge.id, at?.attempt?.id]).toEqual([
+      'puffins',
+      'tall-light',
+      'tall-light-puffins-0941',
+    ]);
+  });
+
+  it('keeps the whole class once, then only what changed', async () => {
+    const { kept, session } = opened();
+    session.getState().layOut(layout('cube'));
+    await settled();
+    expect(kept.map(({ frame, attempts }) => [frame !== null, attempts.length])).toEqual([
+      [true, 19],
+      [false, 1],
+    ]);
+  });
+
+  it('tells when there is no room, and keeps on working', async () => {
+    const { session } = opened('full');
+    await settled();
+    expect(session.getState().saved).toBe('full');
+    session.getState().layOut(layout('cube'));
+    expect(at(session).attempt?.layout).toEqual(layout('cube'));
+  });
+
+  it('of a changed build asks to be seen again', () => {
+    const { session } = opened();
+    expect(at(session).attempt?.confirmedBy).toBe('teacher');
+    session.getState().layOut(layout('cube'));
+    expect(at(session).attempt?.confirmedBy).toBeNull();
+  });
+
+  it('undoes back to the first layout and redoes to the last', () => {
+    const { session } = opened();
+    const first = at(session).attempt?.layout;
+    const steps = [layout('cube'), layout('cube', 'cone'), layout('cone')];
+    for (const step of steps) session.getState().layOut(step);
+    for (const _ of steps) session.getState().undo();
+    expect(at(session).attempt?.layout).toEqual(first);
+    session.getState().undo();
+    expect(at(session).attempt?.layout).toEqual(first);
+    for (const _ of steps) session.getState().redo();
+    expect(at(session).attempt?.layout).toEqual(layout('cone'));
+  });
+
+  it('begins a try when a group that has none lays its first piece', () => {
+    const { session } = opened();
+    session.getState().goTo({ group: 'petrels', challenge: 'narrow-rock' });
+    session.getState().startTry();
+    const count = at(session).tries.length;
+    session.getState().layOut(layout('cube'));
+    expect(at(session).tries).toHaveLength(count);
+    expect(at(session).attempt?.layout).toEqual(layout('cube'));
+  });
+
+  it('gives every try an id of its own', () => {
+    const { session } = opened();
+    for (const _ of [1, 2, 3]) session.getState().startTry();
+    const ids = session.getState().record?.attempts.map(({ id }) => id) ?? [];
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+});
+
+const at = (session: ReturnType<typeof createSession>) => {
+  const { record, place } = session.getState();
+  const where = whereAt(record, place);
+  if (where === null) throw new RangeError('no place');
+  return where;
+};
+
+describe('what is new since the last time', () => {
+  const record: ClassRecord = demoClass();
+  it('is everything of a class that was never kept', () => {
+    expect(changesBetween(null, record).attempts).toHaveLength(record.attempts.length);
+  });
+  it('is nothing of the same class', () => {
+    expect(changesBetween(record, record)).toEqual({ frame: null, attempts: [], removed: [] });
+  });
+  it('is what was taken out', () => {
+    const [first, ...others] = record.attempts;
+    expect(changesBetween(record, { ...record, attempts: others }).removed).toEqual([first?.id]);
+  });
+});
+
+it('the language is the first of the browser that there are words for', () => {
+  expect(languageOf(['fr-FR', 'es-MX', 'en'])).toBe('es');
+  expect(languageOf(['en-GB', 'es'])).toBe('en');
+  expect(languageOf(['fr'])).toBe('en');
+});

@@ -1,0 +1,32 @@
+// The texts of the screens: every language fills in the same values, and none is left in another language.
+
+import { expect, it } from 'vitest';
+import type { ScreenKey } from './screens.ts';
+import { screenTexts, screenWords } from './screens.ts';
+
+const english = screenTexts('en');
+const spanish = screenTexts('es');
+const keys = Object.keys(english) as ScreenKey[];
+
+const valuesIn = (text: string): string[] => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name ?? '').sort();
+
+it('every text fills in the same values in both languages', () => {
+  const different = keys.filter((key) => `${valuesIn(english[key])}` !== `${valuesIn(spanish[key])}`);
+  expect(different).toEqual([]);
+});
+
+it('a text of several words is not the same in both languages', () => {
+  const same = keys.filter((key) => english[key] === spanish[key] && /\p{L}{3,} \p{L}{3,}/u.test(english[key]));
+  expect(same).toEqual([]);
+});
+
+it.each(['en', 'es'] as const)('no text of %s is empty, or begins or ends with a space', (language) => {
+  const texts = screenTexts(language);
+  expect(keys.filter((key) => texts[key] === '' || texts[key] !== texts[key].trim())).toEqual([]);
+});
+
+it('a text is said with its values', () => {
+  const values = { group: 'Terns', number: 3 };
+  expect(screenWords('en').say('frame.try', values)).toBe('Terns, try 3');
+  expect(screenWords('es').say('frame.try', values)).toBe('Terns, intento 3');
+});

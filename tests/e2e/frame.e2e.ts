@@ -1,0 +1,87 @@
+// The frame round every screen: by keys alone, by touch, without network, and what its dialogs do.
+
+import { expect, it } from 'vitest';
+import { allKept, goTo, openDemo, openScreen, savedClass } from './tools/classes.ts';
+import { pressOn, tabStops, tabTo } from './tools/keyboard.ts';
+import { NARROW, openApp, TABLET } from './tools/open-app.ts';
+import { english } from './tools/words.ts';
+
+it('Tab goes through Start in the order of reading, and the focus is seen at each stop', async () => {
+  const page = await openApp();
+  expect(await tabStops(page)).toEqual(
+    [
+      `button ${english('frame.skip')}`,
+      `link ${english('frame.brand')}`,
+      `button ${english('frame.settings')}`,
+      `button ${english('start.demo-open')}`,
+      `input ${english('start.file-choose')}`,
+    ].map((name) => ({ name, fault: null })),
+  );
+});
+
+it('by keys alone: the demo, another group, the Board, and on by skipping the tabs', async () => {
+  const page = await openApp();
+  await pressOn(page, `button ${english('start.demo-open')}`);
+  await page.locator('.who-now').waitFor();
+  await tabTo(page, `button Puffins, try 2${english('frame.change-group')}`);
+  await page.keyboard.press('Enter');
+  await pressOn(page, 'button Gannets', 'Space');
+  await page.keyboard.press('Escape');
+  const opener = await page.evaluate(() => document.activeElement?.textContent);
+  expect(opener).toMatch(/^Gannets, try \d/);
+  await tabTo(page, `link ${english('tab.board')}`, 'Shift+Tab');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/#/board');
+  await tabTo(page, `button ${english('frame.skip')}`, 'Shift+Tab');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate(() => document.activeElement?.id)).toBe('content');
+  expect(page.url()).toMatch(/#\/board$/);
+});
+
+it('a file is chosen by keys alone', async () => {
+  const page = await openApp();
+  await tabTo(page, `input ${english('start.file-choose')}`);
+  const choosing = page.waitForEvent('filechooser');
+  await page.keyboard.press('Enter');
+  await (await choosing).setFiles([]);
+});
+
+it('an open dialog holds the focus until Escape, and says what it is', async () => {
+  const page = await openApp();
+  await pressOn(page, `button ${english('frame.settings')}`);
+  const dialog = page.getByRole('dialog', { name: english('frame.settings') });
+  await dialog.waitFor();
+  const outside = (await tabStops(page))
+    .map(({ name }) => name)
+    .filter((name) => name.includes(english('start.demo-open')));
+  expect(outside).toEqual([]);
+  await page.keyboard.press('Escape');
+  await dialog.waitFor({ state: 'hidden' });
+});
+
+it.each([
+  ['a tablet', TABLET],
+  ['a narrow window', NARROW],
+])('by touch alone on %s: the demo, another challenge, the Score card', async (_, viewport) => {
+  const page = await openApp({ viewport, touch: true });
+  await page.getByRole('button', { name: english('start.demo-open') }).tap();
+  await page.getByRole('button', { name: english('frame.change-group') }).tap();
+  await page.getByRole('button', { name: 'Narrow Rock' }).tap();
+  await page
+    .getByRole('button', { name: english('frame.close') })
+    .first()
+    .tap();
+  await page.getByRole('link', { name: english('tab.score') }).tap();
+  await page.waitForURL('**/#/score');
+});
+
+it('without network the class is worked on and kept, once its screens have been seen', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  await openScreen(page, 'board');
+  await page.context().setOffline(true);
+  await openScreen(page, 'build');
+  await goTo(page, 'Terns', english('frame.new-try'));
+  await allKept(page);
+  expect((await savedClass(page)).text).toContain('"tall-light-terns-');
+});

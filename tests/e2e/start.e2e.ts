@@ -1,0 +1,178 @@
+// Start: the demo, a class file in and out, going on where one was, language, units.
+
+import { demoClass } from '@cairnmark/demo';
+import { decode, encode } from '@cairnmark/formats';
+import { expect, it } from 'vitest';
+import { ROOT, readText } from '../tools/files.ts';
+import {
+  allKept,
+  chooseFile,
+  goTo,
+  onScreen,
+  openClass,
+  openDemo,
+  openScreen,
+  openStart,
+  reload,
+  savedClass,
+} from './tools/classes.ts';
+import { newPage, openApp } from './tools/open-app.ts';
+import { english, spanish } from './tools/words.ts';
+
+const DEMO = encode('class', demoClass());
+const corpus = (name: string): string => readText(ROOT, `tests/corpus/${name}`);
+
+it('the demo class opens at its first group and challenge', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  expect(await page.locator('.who-now b').textContent()).toMatch(/^Puffins/);
+  expect(
+    await page
+      .getByRole('navigation', { name: english('frame.tabs') })
+      .getByRole('link')
+      .allTextContents(),
+  ).toEqual([english('tab.build'), english('tab.score'), english('tab.board')]);
+});
+
+it('over plain http from a laptop in the school network the demo opens too', async () => {
+  const page = await openApp({ overNetwork: true });
+  expect(await page.evaluate(() => isSecureContext)).toBe(false);
+  await openDemo(page);
+  await allKept(page);
+});
+
+it.each([
+  ['the demo class', DEMO],
+  ['a class of one build', corpus('tower-of-five.json')],
+  ['a class with every rule', corpus('every-rule.json')],
+])('%s goes in as a file and comes out byte for byte as it is written', async (_, text) => {
+  const page = await openApp();
+  await openClass(page, text);
+  const first = await savedClass(page);
+  expect(first.text).toBe(written(text));
+  expect(first.name).toMatch(/^[a-z0-9-]+\.json$/);
+  await allKept(page);
+  await reload(page);
+  expect((await savedClass(page)).text).toBe(first.text);
+});
+
+it.each([
+  [
+    'no file of ours',
+    'broken/cut-off.json',
+    [
+      'The file cannot be read on from line 18, column 14 (not JSON). Look there for a missing comma, quote or bracket.',
+    ],
+  ],
+  [
+    'a kit',
+    'broken/size-negative.json',
+    ['format: This file is of the format "kit", but "class" is needed. Choose another file.'],
+  ],
+  [
+    'a class with a fault',
+    'broken/challenge-unknown.json',
+    ['attempts 1, challenge: There is no challenge "towers". Check the spelling, or add the challenge.'],
+  ],
+])('%s is not opened: file, place and what to do are said, and nothing is lost', async (_, path, said) => {
+  const page = await openApp();
+  await openDemo(page);
+  await allKept(page);
+  await openStart(page);
+  await chooseFile(page, 'from-a-friend.json', corpus(path));
+  const alert = page.getByRole('alert');
+  await alert.getByText(english('start.file-refused', { file: 'from-a-friend.json' })).waitFor();
+  const sentences = await alert.getByRole('listitem').allTextContents();
+  expect(sentences).toEqual(said);
+  await page.getByRole('button', { name: english('start.go-on') }).click();
+  await onScreen(page, 'build');
+  expect((await savedClass(page)).text).toBe(DEMO);
+});
+
+it('of many faults the first are said, and how many more there are', async () => {
+  const page = await openApp();
+  const broken = DEMO.replaceAll(/"challenge": "[^"]*"/g, '"challenge": "nowhere"');
+  await chooseFile(page, 'all-wrong.json', broken);
+  const sentences = page.getByRole('alert').getByRole('listitem');
+  await sentences.last().waitFor();
+  const count = demoClass().attempts.length;
+  expect(await sentences.count()).toBe(6);
+  expect(await sentences.last().textContent()).toBe(english('start.file-more', { count: count - 5 }));
+});
+
+it('back at Start before Build has arrived, the class is there to go on with', async () => {
+  const page = await openApp();
+  await page.route(/assets\/build-[^/]*\.js$/, async (route) => {
+    await page.waitForTimeout(2000);
+    await route.continue();
+  });
+  await page.getByRole('button', { name: english('start.demo-open') }).click();
+  await allKept(page);
+  await openStart(page);
+  await page.getByRole('button', { name: english('start.go-on') }).click();
+  await onScreen(page, 'build');
+});
+
+it('a reloaded page goes on where it was: screen, group, challenge and try', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  await goTo(page, 'Gannets', 'Harbour Wall', english('frame.new-try'));
+  await openScreen(page, 'score');
+  const where = await page.locator('.who-now').textContent();
+  await allKept(page);
+  await reload(page);
+  expect(page.url()).toMatch(/#\/score$/);
+  expect(await page.locator('.who-now').textContent()).toBe(where);
+});
+
+it('a closed tab is gone on with from Start, with what was done last', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  await goTo(page, 'Terns', english('frame.new-try'));
+  await allKept(page);
+  const before = (await savedClass(page)).text;
+  const next = await newPage(page.context());
+  await page.close();
+  await next.goto(page.url().replace(/#.*/, ''));
+  await next.getByText(english('start.last', { name: 'Skerry Light' })).waitFor();
+  await next.getByRole('button', { name: english('start.go-on') }).click();
+  await onScreen(next, 'build');
+  expect(await next.locator('.who-now b').textContent()).toMatch(/^Terns/);
+  expect((await savedClass(next)).text).toBe(before);
+});
+
+it('speaks Spanish to a browser in Spanish', async () => {
+  const page = await openApp({ locale: 'es-MX' });
+  await page.getByRole('heading', { name: spanish('start.title') }).waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+});
+
+it('changes its language at a tap and remembers it', async () => {
+  const page = await openApp();
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  await page.getByRole('button', { name: english('language.es') }).click();
+  await page.getByRole('heading', { name: spanish('frame.settings') }).waitFor();
+  expect(await page.evaluate(() => document.documentElement.lang)).toBe('es');
+  await reload(page);
+  await page.getByRole('heading', { name: spanish('start.title') }).waitFor();
+});
+
+it('remembers the units, and changes no stored size by them', async () => {
+  const page = await openApp();
+  await openClass(page, DEMO);
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  await page.getByRole('button', { name: english('units.in') }).click();
+  await page.keyboard.press('Escape');
+  expect((await savedClass(page)).text).toBe(DEMO);
+  await reload(page);
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  const inches = page.getByRole('button', { name: english('units.in') });
+  expect(await inches.getAttribute('aria-pressed')).toBe('true');
+});
+
+/** The class in the file, as we write it. */
+function written(text: string): string {
+  const read = decode(text, 'class');
+  if (!read.ok) throw new RangeError('the fixture is broken');
+  return encode('class', read.value.value);
+}

@@ -1,0 +1,81 @@
+// How much script the built app loads, in bytes after gzip as a web host sends it. Read from Vite's manifest.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import type { SyntaxNode } from '../../tools/syntax.ts';
+import { parse, textOf, walk } from '../../tools/syntax.ts';
+
+interface Chunk {
+  readonly file: string;
+  readonly imports?: readonly string[];
+  readonly dynamicImports?: readonly string[];
+}
+
+type Manifest = Readonly<Record<string, Chunk>>;
+
+const FIRST = 'index.html';
+/** Read and written whenever a class is open, so it is there on every screen but Start. */
+const CLASS_FILES = 'src/store/class-file.ts';
+
+/** Part -> bytes. Worked out from the folder of a build. */
+export function sizesOf(folder: string): Readonly<Record<string, number>> {
+  const manifest: Manifest = JSON.parse(readFileSync(join(folder, '.vite/manifest.json'), 'utf8'));
+  const first = reached(manifest, [FIRST], false);
+  const open = new Set([...first, ...reached(manifest, [CLASS_FILES], false)]);
+  const screen = (source: string): number => sum(folder, new Set([...open, ...reached(manifest, [source], true)]));
+  return {
+    'first screen': sum(folder, first),
+    Build: screen('src/screens/build/build.tsx'),
+    'Score card': screen('src/screens/score/score-card.tsx'),
+    Board: screen('src/screens/board/board.tsx'),
+    workers: sum(folder, workersOf(folder)),
+  };
+}
+
+/** The scripts reached from `sources`; `later`: also by what they import only when it is needed. */
+function reached(manifest: Manifest, sources: readonly string[], later: boolean): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const follow = (key: string): void => {
+    const chunk = manifest[key];
+    if (chunk === undefined) throw new RangeError(`the build has no ${key}`);
+    if (seen.has(key)) return;
+    seen.add(key);
+    // What the first screen loads later are the other screens.
+    const more = later && key !== FIRST ? (chunk.dynamicImports ?? []) : [];
+    for (const next of [...(chunk.imports ?? []), ...more]) follow(next);
+  };
+  for (const source of sources) follow(source);
+  return new Set([...seen].map((key) => manifest[key]?.file ?? '').filter((file) => file.endsWith('.js')));
+}
+
+/** The workers with what they import at once; what a worker loads later (the large solver) is not in it. */
+function workersOf(folder: string): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const follow = (file: string): void => {
+    if (seen.has(file)) return;
+    seen.add(file);
+    for (const next of importsAtOnce(file, readFileSync(join(folder, file), 'utf8'))) {
+      follow(posix.join(posix.dirname(file), next));
+    }
+  };
+  const workers = readdirSync(join(folder, 'assets')).filter((name) => /worker.*\.js$/.test(name));
+  if (workers.length === 0) throw new RangeError('the build has no worker');
+  for (const worker of workers) follow(`assets/${worker}`);
+  return seen;
+}
+
+const AT_ONCE = ['ImportDeclaration', 'ExportNamedDeclaration', 'ExportAllDeclaration'];
+
+function importsAtOnce(file: string, text: string): string[] {
+  const found: string[] = [];
+  walk(parse(file, text), (node: SyntaxNode) => {
+    const from = AT_ONCE.includes(node.type) ? textOf(node['source']) : undefined;
+    if (from !== undefined) found.push(from);
+    return node.type === 'Program' || AT_ONCE.includes(node.type);
+  });
+  return found;
+}
+
+const sum = (folder: string, files: ReadonlySet<string>): number =>
+  [...files].reduce((bytes, file) => bytes + gzipSync(readFileSync(join(folder, file))).length, 0);
