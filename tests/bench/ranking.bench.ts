@@ -41,7 +41,7 @@ function entriesOf(groups: number): Entry[] {
       ['height', height],
       ['pieces', pieces],
     ]);
-    return { group: `group-${k}`, values, out: null };
+    return { group: `group-${k}`, values, out: [] };
   });
 }
 

@@ -99,7 +99,7 @@ describe('Skerry Light, the boards', () => {
       ['petrels', 5, [320], []],
       ['eiders', null, [300], []],
     ]);
-    expect(outOf('tall-light', 'eiders')).toEqual({ code: 'fell' });
+    expect(outOf('tall-light', 'eiders')).toEqual([{ code: 'fell' }]);
   });
 
   it('Narrow Rock: a tie that the smaller base breaks, and a base too large', () => {
@@ -111,7 +111,7 @@ describe('Skerry Light, the boards', () => {
       ['fulmars', 5, [296, 1963], []],
       ['eiders', null, [351, 2500], []],
     ]);
-    expect(outOf('narrow-rock', 'eiders')).toEqual({ code: 'rule-broken', requirements: ['base-on-the-rock'] });
+    expect(outOf('narrow-rock', 'eiders')).toEqual([{ code: 'rule-broken', requirements: ['base-on-the-rock'] }]);
   });
 
   it('Harbour Wall: points row by row, a rule that costs, a group that is absent', () => {
@@ -126,15 +126,17 @@ describe('Skerry Light, the boards', () => {
       ['petrels', [], null],
       ['eiders', [0, 12, 17, 6, 4], 39 - 5],
     ]);
-    expect(board('harbour-wall').map(([group, place]) => [group, place])).toEqual([
-      ['fulmars', 1],
-      ['gannets', 2],
-      ['puffins', 3],
-      ['terns', 4],
-      ['eiders', 5],
-      ['petrels', null],
+    // Near: the courtyards of the Gannets, 121 cm2, and of the Terns, 40 cm2, may be less than 120 and 40, and give 2 points
+    // less. Nothing of the Fulmars is as near to a step below it, nor of the Gannets to one above.
+    expect(board('harbour-wall').map(([group, place, , near]) => [group, place, near])).toEqual([
+      ['fulmars', 1, []],
+      ['gannets', 2, ['puffins']],
+      ['puffins', 3, ['gannets']],
+      ['terns', 4, ['eiders']],
+      ['eiders', 5, ['terns']],
+      ['petrels', null, []],
     ]);
-    expect(outOf('harbour-wall', 'petrels')).toEqual({ code: 'absent' });
+    expect(outOf('harbour-wall', 'petrels')).toEqual([{ code: 'absent' }]);
   });
 
   it('the day: the Gannets win it without winning a challenge', () => {

@@ -1,7 +1,6 @@
 // The board of each challenge, with what is needed to put it into words.
 
 import type { Challenge, ClassRecord, ClassScore, Report } from '@cairnmark/engine';
-import { countingReports } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import type { ClassWords, Reader, Words } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
@@ -26,9 +25,9 @@ export function boardsOf({ challenges, groups }: ClassRecord, score: ClassScore,
   return challenges.map((challenge) => {
     const reader = readerOf(challenge, groups);
     const reports = score.reports.get(challenge.id) ?? [];
-    const counting = countingReports(reports, challenge, groups);
+    const counting = score.counting.get(challenge.id);
     const standings = score.standings.get(challenge.id) ?? [];
-    const lines = standings.map((standing) => ({ standing, report: counting.get(standing.group) ?? null }));
+    const lines = standings.map((standing) => ({ standing, report: counting?.get(standing.group) ?? null }));
     return { challenge, reader, words: words.inClass(reader), reports, lines };
   });
 }

@@ -1,18 +1,23 @@
-// The whole day: places over all challenges, what each challenge brought, how many results there are.
+// The whole day: places over all challenges, what each challenge brought, or that it was not played yet, how many results
+// there are.
 
-import type { ClassRecord } from '@cairnmark/engine';
+import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import type { DayStanding } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import { tableText } from './table.ts';
 
 export function dayText(
   { day: rule, challenges, groups }: ClassRecord,
-  day: readonly DayStanding[],
+  { day, reports }: ClassScore,
   words: Words,
 ): string {
   const nameOf = (group: string): string => groups.find(({ id }) => id === group)?.name ?? group;
   const valueOf = (value: number | null | undefined): string =>
     value === null || value === undefined ? words.say('score.no-result') : words.dayValue(rule, value);
+  const resultOf = ({ results }: DayStanding, id: string): string =>
+    reports.get(id)?.length === 0
+      ? words.say('score.not-played')
+      : valueOf(results.find(({ challenge }) => challenge === id)?.counts);
   const header = [
     words.say('column.place'),
     words.say('column.group'),
@@ -24,7 +29,7 @@ export function dayText(
     standing.place === null ? '' : words.ordinal(standing.place),
     nameOf(standing.group),
     valueOf(standing.total),
-    ...challenges.map(({ id }) => valueOf(standing.results.find(({ challenge }) => challenge === id)?.counts)),
+    ...challenges.map(({ id }) => resultOf(standing, id)),
     words.present(standing),
   ]);
   const rightColumns = [0, 2, ...challenges.map((_, k) => k + 3)];

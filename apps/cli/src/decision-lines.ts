@@ -1,6 +1,7 @@
 // What people decided at a challenge: values set, values taken back, points given or taken by hand.
 
 import type { Attempt } from '@cairnmark/engine';
+import { decisionsMade } from '@cairnmark/engine';
 import type { Board } from './boards.ts';
 
 /** One line a decision, with the group first; attempts of other challenges are left out. */
@@ -15,7 +16,9 @@ export function decisionLines(board: Board, attempts: readonly Attempt[]): reado
 function ofAttempt({ id, decisions, adjustments }: Attempt, { words, reports }: Board): readonly string[] {
   const facts = reports.find(({ attempt }) => attempt === id)?.facts ?? [];
   return [
-    ...decisions.map((one) => words.decision(one, facts.find((fact) => fact.id === one.measure) ?? null)),
+    ...decisionsMade(decisions).map((made) =>
+      words.decision(made, facts.find(({ id }) => id === made.decision.measure) ?? null),
+    ),
     ...adjustments.map((adjustment) => words.adjustment(adjustment)),
   ];
 }

@@ -75,7 +75,7 @@ describe('score with rows', async () => {
     expect([code, err]).toEqual([0, '']);
     for (const line of [
       '"No tape" was kept. It earns 3 points. Note: looked twice',
-      'Only pieces that the group earned may be used. It uses 1 of Cube; the group has 0. It costs 5 points.',
+      'Only pieces that the group earned may be used. Cube: it uses 1, the group has 0. It costs 5 points.',
       'Volume: you found 197 cm³. That agrees. It earns 7 points.',
       // 16 for 80 mm, 3 for no tape, less 5; 16 and 7.
       'Total: 14 points',
@@ -99,12 +99,12 @@ describe('score with rows', async () => {
       'The next one goes at a touch of hands.',
       'A piece that is dropped is lost for this turn.',
       'puffins',
-      '2 pieces: 1 of Slab and 1 of Cube.',
+      '2 pieces: 1 × Slab and 1 × Cube.',
       'Earned round by round: 2 pieces in round 1.',
       'Earned by carrier: 2 pieces by first runner.',
       'Penalties: 2 points.',
       'terns',
-      '1 piece: 1 of Slab.',
+      '1 piece: 1 × Slab.',
       'Earned round by round: 1 piece in round 1.',
       'Earned by carrier: 1 piece by first runner.',
       '',
@@ -124,7 +124,7 @@ describe('score with rows', async () => {
 
   it('warns below the day of points that come from different units', () => {
     expect(out).toMatch(
-      /\nLook at this before you read the places:\n {2}The points of Tall and Low are added up .*: lengths and areas\..*\n$/,
+      /\nLook at this before you trust the places:\n {2}The points of Tall and Low are added up .*: lengths and areas\..*\n$/,
     );
   });
 
@@ -148,7 +148,7 @@ describe('measure', () => {
     expect(lines).toContain('Not shown to this class: paper and vertices.');
     expect(out).not.toMatch(/\n(Paper|Vertices): /);
     expect(out).toMatch(/\nHeight: 80 mm/);
-    expect(out).toContain('\nSupply of the group:\n  2 pieces: 1 of Slab and 1 of Cube.\n');
+    expect(out).toContain('\nSupply of the group:\n  2 pieces: 1 × Slab and 1 × Cube.\n');
     expect(out).toContain('\nPieces earned: 2 pieces earned (measured)\n');
   });
 
@@ -196,8 +196,45 @@ describe('a rule about kinds', () => {
       ],
     });
     const { out } = await tried(['score', 'c.json'], { 'c.json': encode('class', record) });
-    expect(linesOf(out)).toContain('terns: A rule is broken. Only these kinds may be used: Cube. It uses 1 of Slab.');
-    expect(linesOf(out)).toContain('puffins: Not measured: pieces.');
+    expect(linesOf(out)).toContain('terns: A rule is broken. Only these kinds may be used: Cube. Slab: it uses 1.');
+    expect(linesOf(out)).toContain('puffins: Not measured: height and pieces.');
     expect(KIT.kinds.map(({ name }) => name)).toEqual(['Slab', 'Cube']);
+  });
+});
+
+describe('a rule that nobody has judged yet', () => {
+  it('stands beside the place that hangs on it, and among the points', async () => {
+    const tape = (kind: 'must' | 'earns') =>
+      challenge({
+        requirements: [
+          {
+            id: 'tape',
+            kind: 'judged',
+            text: 'No tape',
+            consequence: kind === 'must' ? { kind } : { kind, points: 3 },
+          },
+        ],
+      });
+    const told = async (kind: 'must' | 'earns') => {
+      const record = classOf({ challenges: [tape(kind)], attempts: [attempt({ answers: {} })] });
+      return (await tried(['score', 'c.json', '--rows'], { 'c.json': encode('class', record) })).out;
+    };
+    expect(await told('must')).toMatch(/1st +terns +80 mm +"No tape" has not been judged yet\.\n/);
+    expect(await told('earns')).toMatch(/1st +terns +80 mm\n/);
+    expect(linesOf(await told('earns'))).toContain('"No tape" has not been judged yet.');
+  });
+});
+
+describe('a measure just below a whole step', () => {
+  it('is shown in full where reading it would carry it over', async () => {
+    const read = async (heightMm: number) => {
+      const one = attempt({ observed: { heightReadingsMm: [heightMm] } });
+      const record = classOf({ attempts: [one] });
+      return linesOf((await tried(['score', 'c.json', '--rows'], { 'c.json': encode('class', record) })).out);
+    };
+    const rate = '2 points for every 10 mm, rounded down:';
+    expect(await read(379.9)).toContain(`Height 379.9 mm. ${rate} 37 × 2 points = 74 points`);
+    expect(await read(380.1)).toContain(`Height 380 mm. ${rate} 38 × 2 points = 76 points`);
+    expect(await read(377.9)).toContain(`Height 378 mm. ${rate} 37 × 2 points = 74 points`);
   });
 });

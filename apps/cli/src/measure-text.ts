@@ -30,7 +30,7 @@ export function measureText(
   const head = [title, ...(record.invented ? [words.say('score.invented')] : []), ''];
   const { kind: state } = report.state;
   if (state === 'absent' || state === 'not-taking-part') {
-    return [...head, classWords.out({ code: state }, report, challenge.requirements)].join('\n');
+    return [...head, classWords.out([{ code: state }], report, challenge.requirements)].join('\n');
   }
   const scene = { challenge, words: classWords };
   const facts = report.facts.filter(({ id }) => isShown(id, challenge));
@@ -104,5 +104,6 @@ function wayOfMeasuring(
     ...(gaps.length > 0 ? gaps.map(classWords.gap) : [words.say('measure.no-gaps')]),
     words.say('working.digits'),
     words.say('working.letters'),
+    words.say('working.count-letters'),
   ];
 }

@@ -2,6 +2,7 @@
 // people gave or took, the sum.
 
 import type { Challenge, Report } from '@cairnmark/engine';
+import { unmeasuredLosses } from '@cairnmark/engine';
 import type { ClassWords, Words } from '@cairnmark/words';
 import { toleranceOf } from './boards.ts';
 
@@ -12,7 +13,7 @@ export interface Scene {
 }
 
 export function pointsLines(report: Report, scene: Scene, words: Words): readonly string[] {
-  const total = report.total === null ? words.say('score.none') : words.counted('points', report.total);
+  const total = report.total === null ? words.say(whyNoTotal(report, scene)) : words.counted('points', report.total);
   return [
     ...(countsStatedPoints(report, scene.challenge) ? [] : earnedLines(report, scene)),
     ...fallenLines(report, scene),
@@ -21,13 +22,16 @@ export function pointsLines(report: Report, scene: Scene, words: Words): readonl
   ];
 }
 
+const whyNoTotal = (report: Report, { challenge }: Scene) =>
+  unmeasuredLosses(report, challenge).length > 0 ? 'score.not-known' : 'score.no-result';
+
 function earnedLines(report: Report, scene: Scene): readonly string[] {
   return [
     ...report.points.flatMap((line) => {
       const row = scene.challenge.points.find(({ id }) => id === line.row);
       return row === undefined ? [] : [scene.words.points(line, row, toleranceOf(report, row.measure))];
     }),
-    ...ruleLines(report, scene, hasPointsOrNote),
+    ...ruleLines(report, scene, isWorthTelling),
     ...ownLines({ ...report, own: report.own.filter(({ points }) => points !== 0) }, scene),
   ];
 }
@@ -42,8 +46,11 @@ export function fallenLines({ state }: Report, { challenge, words }: Scene): rea
   return sentence === null ? [] : [sentence];
 }
 
-const hasPointsOrNote = ({ verdict, consequence, note }: Report['requirements'][number]): boolean =>
+/** What bears on the points or may still do so: a rule that nobody has judged or measured stands open. */
+const isWorthTelling = ({ verdict, consequence, note }: Report['requirements'][number]): boolean =>
   note !== null ||
+  verdict === 'not-judged' ||
+  verdict === 'not-measured' ||
   (verdict === 'broken' && consequence.kind === 'costs') ||
   (verdict === 'kept' && consequence.kind === 'earns');
 

@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { demoText } from '@cairnmark/demo';
+import { encode } from '@cairnmark/formats';
 import { CATALOGUE } from '@cairnmark/geometry';
 import { wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
+import { attempt, classOf, numbersOnly } from '../../../tests/reference/small-class.ts';
 import { tried } from './tried.ts';
 
 const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url));
@@ -103,6 +105,16 @@ describe('check', () => {
     }
   });
 
+  it('tells of builds with more pieces than the kit has, which is no fault of the file', async () => {
+    const layout = numbersOnly('cube', 'cube', 'cube', 'slab');
+    const record = classOf({ attempts: [attempt({ id: 'a' }), attempt({ id: 'b', layout })] });
+    expect(await tried(['check', 'x.json'], { 'x.json': encode('class', record) })).toMatchObject({
+      code: 0,
+      out: 'x.json: fine (class).\nx.json: the build b will take no place. Cube: it uses 3, the kit has 2.\n',
+      err: '',
+    });
+  });
+
   it('tells all faults of all files', async () => {
     const { code, out, err } = await tried(['check', 'none.json', 'text.json', `${CORPUS}kept/kit-v1.json`], {
       'text.json': '{"a":',
@@ -111,7 +123,7 @@ describe('check', () => {
     expect(err).toBe(
       [
         'none.json: There is no such file. Check the name.',
-        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there for a missing comma, quote or bracket.',
+        'text.json: The file cannot be read on from line 1, column 6 (not JSON). Look there and just before: is a comma, quote or bracket missing or one too many? Decimals take a point, and quotes are straight.',
         '',
       ].join('\n'),
     );

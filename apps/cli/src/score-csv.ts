@@ -61,7 +61,8 @@ function rowsOf(
   words: Words,
 ): readonly Cell[][] {
   const own: readonly (Report | null)[] = board.reports.filter(({ group }) => group === standing.group);
-  const why = standing.out === null ? null : board.words.out(standing.out, counting, board.challenge.requirements);
+  const reasons = board.words.out(standing.out, counting, board.challenge.requirements);
+  const why = reasons === '' ? null : reasons;
   const otherCounts = counting === null ? null : words.say('score.another-counts');
   return (counting === null ? [...own, null] : own).map((report) => [
     board.challenge.name,

@@ -2,13 +2,14 @@
 // before reading it.
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
+import { POINTS_ID, unmeasuredLosses } from '@cairnmark/engine';
 import type { RankingKey } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf, toleranceOf } from './boards.ts';
 import { dayText } from './day-text.ts';
 import { decisionLines } from './decision-lines.ts';
-import { fallenLines, ownLines, pointsLines } from './points-text.ts';
+import { fallenLines, ownLines, pointsLines, ruleLines } from './points-text.ts';
 import { supplyLines } from './supply-lines.ts';
 import { tableText } from './table.ts';
 import { warningLines } from './warning-lines.ts';
@@ -20,7 +21,7 @@ export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean,
   const parts = [
     `${head.join('\n')}\n`,
     ...boards.map((board) => boardText(board, record, rows, words)),
-    ...(record.challenges.length > 1 ? [dayText(record, score.day, words)] : []),
+    ...(record.challenges.length > 1 ? [dayText(record, score, words)] : []),
     ...(score.warnings.length > 0
       ? [section(words.say('score.warnings'), warningLines(record, score, words)).join('')]
       : []),
@@ -37,10 +38,12 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
     `${challenge.name}\n`,
     `${words.say('score.order', { order: board.words.order(challenge.ranking) })}\n`,
     ranked.length > 0 ? placesTable(ranked, board, words) : '',
-    ...section(
-      words.say('score.not-ranked'),
-      out.map((line) => outLine(line, board)),
-    ),
+    ...(board.reports.length === 0
+      ? [`${words.capital(words.say('score.not-played'))}.\n`]
+      : section(
+          words.say('score.not-ranked'),
+          out.map((line) => outLine(line, board)),
+        )),
     ...section(words.say('score.decisions'), decisions),
     ...(rows ? rowSections(board, record, words) : []),
   ].join('');
@@ -91,9 +94,13 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
     words.ordinal(line.standing.place ?? 0),
     board.reader.groupName(line.standing.group),
     ...keys.map((key, k) => decidingValue(line, key, k, board, words)),
-    [...board.words.placeNotes(line.standing), ...attemptNotes(line, board, words), ...fallenNotes(line, board)].join(
-      '; ',
-    ),
+    [
+      ...board.words.placeNotes(line.standing),
+      ...attemptNotes(line, board, words),
+      ...fallenNotes(line, board),
+      ...openNotes(line, board),
+      ...notKnownNotes(line, board, words),
+    ].join('; '),
   ]);
   return tableText([header, ...rows], [0, ...keys.map((_, k) => k + 2)]);
 }
@@ -107,6 +114,25 @@ function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, wo
 /** That a ranked build fell, and counts all the same. */
 const fallenNotes = ({ report }: BoardLine, board: Board): readonly string[] =>
   report === null ? [] : fallenLines(report, board);
+
+/** Rules that nobody has judged yet, where the place may still go: a build must keep them, or pays points that decide. */
+function openNotes({ report }: BoardLine, board: Board): readonly string[] {
+  if (report === null) return [];
+  const { first, tieBreaks } = board.challenge.ranking;
+  const deciding = [first, ...tieBreaks].some(({ by }) => by === POINTS_ID) ? ['must', 'costs'] : ['must'];
+  return ruleLines(
+    report,
+    board,
+    ({ verdict, consequence }) => verdict === 'not-judged' && deciding.includes(consequence.kind),
+  );
+}
+
+/** That points may have been lost by what was not measured: the place stands, the day has no points to add. */
+function notKnownNotes({ report }: BoardLine, board: Board, words: Words): readonly string[] {
+  const measures = report === null ? [] : unmeasuredLosses(report, board.challenge);
+  const names = words.listed(measures.map(board.words.label));
+  return measures.length === 0 ? [] : [words.say('score.points-not-known', { measures: names })];
+}
 
 /** A rounded value is exact; one that the ranking does not round is read like any measure. */
 function decidingValue(
@@ -124,6 +150,6 @@ function decidingValue(
 }
 
 function outLine({ standing, report }: BoardLine, { reader, words, challenge }: Board): string {
-  const why = standing.out === null ? '' : words.out(standing.out, report, challenge.requirements);
+  const why = words.out(standing.out, report, challenge.requirements);
   return `${reader.groupName(standing.group)}: ${why}`;
 }

@@ -69,7 +69,7 @@ const separating = ({ challenge, words }: Board, first: Side, second: Side): rea
 function outLines({ lines, reader, words, challenge }: Board, pair: readonly string[]): readonly string[] {
   return pair.flatMap((group) => {
     const line = lines.find(({ standing }) => standing.group === group);
-    if (line === undefined || line.standing.out === null) return [];
+    if (line === undefined || line.standing.out.length === 0) return [];
     const reason = words.out(line.standing.out, line.report, challenge.requirements);
     return [words.takesNoPlace(reader.groupName(group), reason)];
   });

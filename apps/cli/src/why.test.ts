@@ -68,6 +68,26 @@ describe('why, of two groups', () => {
     expect(out).not.toMatch(/[{}]|undefined|null|NaN|\d\.\d/);
   });
 
+  it('never says that a group that was absent kept a rule', async () => {
+    const five = {
+      measure: 'pieces',
+      comparison: 'exactly',
+      limit: 5,
+      consequence: { kind: 'costs', points: 5 },
+    } as const;
+    const requirements = [{ id: 'five', kind: 'measured', ...five }] as const;
+    const away = { id: 'b', group: 'puffins', state: { kind: 'absent' }, layout: numbersOnly() } as const;
+    const record = classOf({ challenges: [challenge({ requirements })], attempts: [attempt(), attempt(away)] });
+    for (const pair of [
+      ['terns', 'puffins'],
+      ['puffins', 'terns'],
+    ]) {
+      const { out } = await tried(['why', 'c.json', ...pair], { 'c.json': encode('class', record) });
+      expect(out).toContain('puffins takes no place: Absent');
+      expect(out).not.toMatch(/kept[^(]*\(puffins\)/);
+    }
+  });
+
   it('says so when they have no challenge in common', async () => {
     const record = classOf({ attempts: [attempt()] });
     const { code, out } = await tried(['why', 'c.json', 'terns', 'puffins'], { 'c.json': encode('class', record) });
@@ -116,7 +136,9 @@ describe('why, of one group', () => {
   it('says so when there is one try', async () => {
     const files = { 'c.json': encode('class', classOf({ attempts: [attempt()] })) };
     const { out } = await tried(['why', 'c.json', 'terns'], files);
-    expect(out).toMatch(/\nterns has no challenge with two tries or more\.\n$/);
+    expect(out).toMatch(
+      /\nThere is no challenge at which terns tried twice or more\. To see .*, name that group too\.\n$/,
+    );
   });
 });
 

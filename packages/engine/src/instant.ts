@@ -17,6 +17,13 @@ export function secondsOf(instant: string): number | null {
   return ((days * 24 + hours) * 60 + minutes - aheadMinutes) * 60 + seconds;
 }
 
+/** The same of an instant that has been checked. Throws RangeError when it names no moment. */
+export function momentOf(instant: string): number {
+  const seconds = secondsOf(instant);
+  if (seconds === null) throw new RangeError(`no moment: ${instant}`);
+  return seconds;
+}
+
 /** Days from the first of January of the year 0 to that date; null when the calendar has no such date. */
 function daysBefore(year: number, month: number, day: number): number | null {
   const [before, after] = [DAYS_BEFORE_MONTH[month - 1], DAYS_BEFORE_MONTH[month]];

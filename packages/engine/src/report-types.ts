@@ -19,8 +19,10 @@ export type Slip =
 export interface OwnLine {
   readonly measure: MeasureId;
   readonly own: number;
-  /** Worked out with the class's pi; null: not measured. */
+  /** Worked out from the drawing with the class's pi; where it gives none, the value that counts; null: not measured. */
   readonly expected: number | null;
+  /** Where the expected value came from; null: there is none. */
+  readonly source: FactSource | null;
   readonly tolerance: number;
   readonly verdict: 'agrees' | 'close' | 'check-the-working' | 'not-measured';
   readonly slip: Slip | null;
@@ -76,6 +78,9 @@ export interface Report {
   readonly own: readonly OwnLine[];
   /** What the group had earned, where the challenge has a supply. */
   readonly supply: Supply | null;
-  /** Points of the rows, of requirements kept and broken, of own results and of adjustments; null when nothing counts. */
+  /**
+   * Points of the rows, of requirements kept and broken, of own results and of adjustments. null when nothing counts, or
+   * when points may be lost by what was not measured: a row or a requirement then says so.
+   */
   readonly total: number | null;
 }

@@ -127,7 +127,7 @@ export interface Mark {
   readonly mark: number;
 }
 
-/** A person sets a value. The last decision on a measure that was not taken back counts; the old values stay. */
+/** A person sets a value. The latest decision on a measure that was not taken back counts; the old values stay. */
 export interface Decision {
   /** A measure, or `stood-seconds` or `stands-to`. */
   readonly measure: string;

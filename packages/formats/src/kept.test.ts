@@ -199,4 +199,20 @@ describe('kept files', () => {
     expect(supply).toMatchObject({ pieces: { wedge: 2 }, lost: 1, byCarrier: [{ carrier: 'Ada', pieces: 3 }] });
     expect(requirements.at(-1)?.breaches).toEqual([{ kind: 'ball', used: 2, allowed: 0 }]);
   });
+
+  it('of version 3 say that own results were held against the drawing, and keep their points', () => {
+    const { own, points, total } = keptFile('report', 3);
+    expect(own.map(({ source }) => source)).toEqual(['predicted']);
+    expect([points.map((line) => line.points), total]).toEqual([[18, 7], 18 + 7 - 1.5]);
+  });
+
+  it('report of version 4', () => {
+    const { own, points, total } = keptFile('report', 4);
+    expect([points.map((line) => line.points), total]).toEqual([[18, null, 7], null]);
+    expect(own.map(({ measure, source, verdict }) => [measure, source, verdict])).toEqual([
+      ['volume', 'predicted', 'close'],
+      ['height', 'observed', 'agrees'],
+      ['paper', null, 'not-measured'],
+    ]);
+  });
 });

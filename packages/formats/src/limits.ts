@@ -47,6 +47,8 @@ export const CLOSED_GAPS_MOST = 10 * PIECES_MOST;
 export const FRICTIONS_MOST = 100;
 /** Strokes on the supply lists of one challenge: a game of an hour has some hundreds. */
 export const STROKES_MOST = 10_000;
+/** g. A scrap of paper on a letter scale; the equations of a build keep their digits over ten million times as much. */
+export const MASS_G_LEAST = 0.01;
 /** g. A piece on the kitchen scales. */
 export const MASS_G_MOST = 100_000;
 /** Corners of a traced outline: a hand sets tens, a camera some hundreds. */

@@ -1,8 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { scoreClass } from '@cairnmark/engine';
+import type { SupplyEvent } from '@cairnmark/scoring';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { STATICS } from '../../../tests/reference/small-class.ts';
+import {
+  group,
+  reportOn,
+  STATICS,
+  attempt as smallAttempt,
+  challenge as smallChallenge,
+} from '../../../tests/reference/small-class.ts';
 import { challenge, kit } from '../../../tests/tools/records/challenge.ts';
 import { attemptAt, classRecord } from '../../../tests/tools/records/class-record.ts';
 import { freshSeed, share } from '../../../tests/tools/share.ts';
@@ -70,6 +77,13 @@ describe(`encode, then decode (seed ${seed})`, () => {
       }),
       runs(500, 50),
     );
+  });
+
+  it('gives a report back on a group that dropped more pieces than any build may have', () => {
+    const supply = { ends: { kind: 'stock-empty' }, handOver: 'at-a-touch', dropped: 'must-be-fetched' } as const;
+    const what = { kind: 'dropped', piece: 'cube', count: 1_000 } as const;
+    const events = Array.from({ length: 7 }, (_, k): SupplyEvent => ({ id: `s${k}`, group: 'terns', what }));
+    comesBack('report', reportOn(smallAttempt(), smallChallenge({ supply }), group('terns'), events));
   });
 });
 

@@ -3,6 +3,7 @@
 // the schema to refuse.
 
 import { FAIRNESS_STEPS } from './steps/fairness.ts';
+import { OPEN_RESULT_STEPS } from './steps/open-results.ts';
 import { STABILITY_STEPS } from './steps/stability.ts';
 
 /** What stands in a file beside `format` and `version`. */
@@ -16,7 +17,7 @@ export interface Step {
   readonly up: (content: Content) => Content;
 }
 
-export const STEPS: readonly Step[] = [...STABILITY_STEPS, ...FAIRNESS_STEPS];
+export const STEPS: readonly Step[] = [...STABILITY_STEPS, ...FAIRNESS_STEPS, ...OPEN_RESULT_STEPS];
 
 /** The version that is written today: one more than the steps that lead to it. */
 export const presentVersion = (format: string, steps: readonly Step[]): number =>

@@ -3,7 +3,7 @@
 
 export interface ScoringFact {
   readonly id: string;
-  /** null: not measured. It earns no points, keeps no requirement, and is told as such; it is never 0. */
+  /** null: not measured. It earns nothing, keeps no requirement, and is told as such; it is never 0. */
   readonly value: number | null;
   readonly unit: string;
   /** Expanded uncertainty in the fact's unit. */
@@ -14,6 +14,8 @@ export interface ScoringFact {
    * what is left is the build's own. {} when nothing is shared.
    */
   readonly errors: Readonly<Record<string, number>>;
+  /** Of the points alone: what of them follows other facts in steps, which neither tolerance nor errors hold. */
+  readonly steps?: readonly SteppedPoints[];
 }
 
 export type Facts = ReadonlyMap<string, ScoringFact>;
@@ -32,6 +34,15 @@ export interface PointsRow {
   readonly floorPoints?: number;
 }
 
+/** Points that follow a measured fact in steps: an error of the fact makes nothing of them, or whole steps. */
+export interface SteppedPoints {
+  readonly fact: ScoringFact;
+  /** The rows of the points table on this measure. */
+  readonly rows: readonly PointsRow[];
+  /** The rules on this measure that cost or earn points. */
+  readonly rules: readonly MeasuredRule[];
+}
+
 export interface PointsLine {
   readonly row: string;
   readonly measure: string;
@@ -39,7 +50,8 @@ export interface PointsLine {
   readonly value: number | null;
   /** How many times `per` goes into the value, after rounding. */
   readonly times: number | null;
-  readonly points: number;
+  /** null: not known, since the row may take points and its measure was not measured. */
+  readonly points: number | null;
   readonly limited: 'cap' | 'floor' | null;
 }
 
@@ -47,14 +59,7 @@ export type Comparison = 'exactly' | 'at-least' | 'at-most';
 
 /** A rule that a build must keep, or pays for. */
 export type Requirement =
-  | {
-      readonly id: string;
-      readonly kind: 'measured';
-      readonly measure: string;
-      readonly comparison: Comparison;
-      readonly limit: number;
-      readonly consequence: Consequence;
-    }
+  | MeasuredRule
   | {
       readonly id: string;
       /** A yes/no rule that a person judges, such as "no tape". */
@@ -75,6 +80,15 @@ export type Requirement =
       readonly kind: 'only-earned';
       readonly consequence: Consequence;
     };
+
+export interface MeasuredRule {
+  readonly id: string;
+  readonly kind: 'measured';
+  readonly measure: string;
+  readonly comparison: Comparison;
+  readonly limit: number;
+  readonly consequence: Consequence;
+}
 
 /**
  * must: a build that breaks it is out of the ranking. costs: it loses these points (a positive number).
@@ -135,8 +149,8 @@ export interface Entry {
   readonly group: string;
   /** Values by key id ("points" or a measure). */
   readonly values: Facts;
-  /** Why it takes no place, or null. */
-  readonly out: OutReason | null;
+  /** Every reason why it takes no place; [] where there is none. */
+  readonly out: readonly OutReason[];
 }
 
 export type OutReason =
@@ -147,7 +161,7 @@ export type OutReason =
   | { readonly code: 'fell' }
   | { readonly code: 'not-confirmed' }
   | { readonly code: 'no-attempt' }
-  | { readonly code: 'not-measured'; readonly measure: string };
+  | { readonly code: 'not-measured'; readonly measures: readonly string[] };
 
 export interface Standing {
   readonly group: string;
@@ -159,7 +173,8 @@ export interface Standing {
   readonly sharedWith: readonly string[];
   /** Groups at another place whose first key, before rounding, differs by no more than the error of the difference. */
   readonly withinErrorOf: readonly string[];
-  readonly out: OutReason | null;
+  /** Why it takes no place; [] of one that takes one. */
+  readonly out: readonly OutReason[];
 }
 
 export interface DayRule {

@@ -6,7 +6,7 @@ import type {
   Challenge,
   Change,
   ClassPi,
-  Decision,
+  DecisionMade,
   OwnLine,
   Report,
   ReportedFact,
@@ -36,7 +36,7 @@ import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
 import type { StabilityBrief } from './stability-brief.ts';
 import { stabilityBrief } from './stability-brief.ts';
-import { orderText, outSentence, placeNotes } from './standings.ts';
+import { orderText, outSentences, placeNotes } from './standings.ts';
 import { ruleTitle, statedRow, statedRule } from './stated.ts';
 import { supplySentences } from './supplies.ts';
 import { tiltTowardsSentence } from './tilts.ts';
@@ -110,10 +110,11 @@ export interface ClassWords {
   takesNoPlace(name: string, reason: string): string;
   /** What changed of a fact between two tries. */
   change(change: Change): string;
-  out(reason: OutReason, report: Report | null, rules: readonly Requirement[]): string;
+  /** Every reason why a build takes no place. */
+  out(reasons: readonly OutReason[], report: Report | null, rules: readonly Requirement[]): string;
   placeNotes(standing: Pick<Standing, 'sharedWith' | 'withinErrorOf'>): readonly string[];
   order(rule: RankingRule): string;
-  decision(decision: Decision, fact: ReportedFact | null): string;
+  decision(made: DecisionMade, fact: ReportedFact | null): string;
 }
 
 export function classWords(voice: Voice): ClassWords {
@@ -153,9 +154,9 @@ export function classWords(voice: Voice): ClassWords {
     why: (lines, sides) => whySentences(lines, sides, voice),
     takesNoPlace: (name, reason) => fill(words.why['takes-no-place'], { name, reason }),
     change: (change) => changeSentence(change, voice),
-    out: (reason, report, rules) => outSentence(reason, report, rules, voice),
+    out: (reasons, report, rules) => outSentences(reasons, report, rules, voice),
     placeNotes: (standing) => placeNotes(standing, voice),
     order: (rule) => orderText(rule, voice),
-    decision: (decision, fact) => decisionSentence(decision, fact, voice),
+    decision: (made, fact) => decisionSentence(made, fact, voice),
   };
 }

@@ -1,4 +1,4 @@
-import type { Decision, ReportedFact } from '@cairnmark/engine';
+import type { Decision, DecisionMade, ReportedFact } from '@cairnmark/engine';
 import type { Fact, Step } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { inClass } from './in-class.ts';
@@ -64,6 +64,12 @@ const fact = (rest: Partial<ReportedFact>): ReportedFact => ({
 });
 const decision: Decision = { measure: 'height', value: 420, by: 'Ms Reid', reason: 'the ruler slipped', at: '' };
 
+const alone = (one: Decision): DecisionMade => ({
+  decision: one,
+  state: one.takenBack === undefined ? 'counts' : 'taken-back',
+  replaces: null,
+});
+
 describe('a fact', () => {
   it('has its value with its tolerance, or the reason why there is none', () => {
     expect(en.fact(fact({}))).toBe('43.0 cm ± 0.3 cm');
@@ -76,11 +82,11 @@ describe('a fact', () => {
   });
 
   it('has the other values beside it', () => {
-    expect(en.otherValues(fact({}))).toEqual(['readings: 43 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.09 cm']);
+    expect(en.otherValues(fact({}))).toEqual(['readings: 43 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.1 cm']);
     expect(en.otherValues(fact({ source: 'decided', value: 420 }))).toEqual([
       'measured: 43.0 cm ± 0.3 cm',
       'readings: 43 cm and 43.2 cm',
-      'worked out: 43.0 cm ± 0.09 cm',
+      'worked out: 43.0 cm ± 0.1 cm',
     ]);
   });
 
@@ -92,14 +98,14 @@ describe('a fact', () => {
     const area = (value: number) => ({ value, unit: 'mm2' }) as const;
     const symbol = (name: string): Step['formula'] => ({ op: 'symbol', name });
     const step: Step = {
-      symbol: 'A',
+      symbol: 'U',
       formula: { op: 'difference', from: symbol('S'), less: symbol('T') },
       inputs: { S: area(15_000), T: area(2_500) },
       result: area(12_500),
     };
     const lines = en.working({ method: 'surface-less-contacts', steps: [step], parts: [] });
     expect(lines).toEqual([
-      'A = S − T = 150 cm² − 25.0 cm² = 125 cm²',
+      'U = S − T = 150 cm² − 25.0 cm² = 125 cm²',
       'all surfaces S, less both sides of C, where pieces touch flat, and less T, what lies flat on the table',
     ]);
   });
@@ -107,12 +113,28 @@ describe('a fact', () => {
 
 describe('a decision', () => {
   it('is told with who, why and what it stands for', () => {
-    expect(en.decision(decision, fact({}))).toBe(
+    expect(en.decision(alone(decision), fact({}))).toBe(
       'height 42 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
     );
-    expect(en.decision(decision, null)).toBe('height 42 cm, decided by Ms Reid: the ruler slipped');
-    expect(en.decision({ ...decision, takenBack: { at: '', reason: 'it did not' } }, null)).toBe(
+    expect(en.decision(alone(decision), null)).toBe('height 42 cm, decided by Ms Reid: the ruler slipped');
+    expect(en.decision(alone({ ...decision, takenBack: { at: '', reason: 'it did not' } }), null)).toBe(
       'height 42 cm by Ms Reid was taken back: it did not',
+    );
+  });
+
+  it('[A16] of several tells which one counts now, and what each replaced', () => {
+    const later = { ...decision, value: 425, by: 'Mr Lund', reason: 'read again' };
+    expect(en.decision({ decision, state: 'replaced', replaces: null }, fact({}))).toBe(
+      'height 42 cm instead of 43.0 cm, decided by Ms Reid (counts no longer): the ruler slipped',
+    );
+    expect(en.decision({ decision: later, state: 'counts', replaces: decision }, fact({}))).toBe(
+      'height 42.5 cm instead of 42 cm, decided by Mr Lund (counts now): read again',
+    );
+    expect(es.decision({ decision: later, state: 'counts', replaces: decision }, null)).toBe(
+      'altura 42,5 cm en lugar de 42 cm, decidido por Mr Lund (vale ahora): read again',
+    );
+    expect(es.decision({ decision, state: 'replaced', replaces: null }, null)).toBe(
+      'altura 42 cm, decidido por Ms Reid (ya no vale): the ruler slipped',
     );
   });
 });
@@ -170,11 +192,11 @@ describe('a decision on a value that reads the same', () => {
   it('is told with the value before in full', () => {
     const finer = { ...decision, value: 430 };
     const before = { value: 431, tolerance: 3, readings: [431] };
-    expect(en.decision(finer, fact({ observed: before }))).toBe(
-      'height 43 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
+    expect(en.decision(alone(finer), fact({ observed: before }))).toBe(
+      'height 43 cm instead of 43.1 cm, decided by Ms Reid: the ruler slipped',
     );
     const plain = inClass('en', 'mm');
-    expect(plain.decision({ ...decision, value: 431 }, fact({ observed: { ...before, value: 431.4 } }))).toBe(
+    expect(plain.decision(alone({ ...decision, value: 431 }), fact({ observed: { ...before, value: 431.4 } }))).toBe(
       'height 431 mm instead of 431.4 mm, decided by Ms Reid: the ruler slipped',
     );
   });

@@ -1,6 +1,6 @@
 // The facts of a build: name, value with its tolerance, where it came from, and how it was worked out.
 
-import type { Decision, ReportedFact } from '@cairnmark/engine';
+import type { DecisionMade, ReportedFact } from '@cairnmark/engine';
 import type { GapPlace, Working } from '@cairnmark/geometry';
 import { amount, errorText, exactAmount, listed, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
@@ -61,18 +61,35 @@ export function gapSentence({ at, widthMm }: GapPlace, voice: Voice): string {
   });
 }
 
-/** Who set a value and why, with the value that it stands for (in full where it reads the same), or that it was taken back. */
-export function decisionSentence(decision: Decision, fact: ReportedFact | null, voice: Voice): string {
+/**
+ * Who set a value and why, with the value that it stands for (in full where it reads the same), or that it was taken back;
+ * of several on one value also which one counts.
+ */
+export function decisionSentence(made: DecisionMade, fact: ReportedFact | null, voice: Voice): string {
   const { results } = voice.words;
+  const { decision, state, replaces } = made;
+  const { reason, takenBack } = decision;
   const measure = measureName(decision.measure, voice);
   const value = exactAmount(decision.measure, decision.value, voice);
-  const { by, reason, takenBack } = decision;
-  if (takenBack) return fill(results['decision.back'], { measure, value, by, reason: takenBack.reason });
-  const replaced = valueBefore(fact);
-  if (replaced === null) return fill(results['decision.made'], { measure, value, by, reason });
-  const read = amount(decision.measure, replaced.value, replaced.tolerance, voice);
-  const before = read === value ? exactAmount(decision.measure, replaced.value, voice) : read;
+  if (takenBack !== undefined || state === 'taken-back') {
+    return fill(results['decision.back'], { measure, value, by: decision.by, reason: takenBack?.reason ?? reason });
+  }
+  const isOnlyOne = state === 'counts' && replaces === null;
+  const by = isOnlyOne ? decision.by : fill(results[`decision.${state}`], { by: decision.by });
+  const before = textBefore(made, fact, voice);
+  if (before === null) return fill(results['decision.made'], { measure, value, by, reason });
   return fill(results['decision.instead'], { measure, value, before, by, reason });
+}
+
+/** What stood before the decision: an earlier one, or what was measured or worked out; null: nothing. */
+function textBefore({ decision, replaces }: DecisionMade, fact: ReportedFact | null, voice: Voice): string | null {
+  const { measure } = decision;
+  if (replaces !== null) return exactAmount(measure, replaces.value, voice);
+  const replaced = valueBefore(fact);
+  if (replaced === null) return null;
+  const read = (one: number): string => amount(measure, one, replaced.tolerance, voice);
+  const alike = read(replaced.value) === read(decision.value);
+  return alike ? exactAmount(measure, replaced.value, voice) : read(replaced.value);
 }
 
 /** The ruler's value, else the one worked out. */

@@ -16,8 +16,8 @@ export function failureSentences(
   kinds: Kinds,
   voice: Voice,
 ): readonly string[] {
-  return failures.map((failure) =>
-    fill(voice.words.stability[`first.${when}`], { what: failureText(failure, kinds, voice) }),
+  return failures.map((failure, k) =>
+    fill(voice.words.stability[`${k === 0 ? 'first' : 'also'}.${when}`], { what: failureText(failure, kinds, voice) }),
   );
 }
 

@@ -75,7 +75,6 @@ const DETAILS: Readonly<Record<IssueCode, Issue['details']>> = {
   'stock-exceeded': { piece: 'cube-7', count: 5, left: 3 },
   'more-than-the-group-has': { piece: 'cube-7', count: 5, has: 3 },
   'mark-twice': { judge: 'Ms Reid', criterion: 'idea' },
-  'time-not-valid': { at: 'noon' },
 };
 
 const ALL = Object.entries(DETAILS).map(([code, details]): Issue => ({ code, path: ['attempts', 2, 'at'], details }));
@@ -112,7 +111,7 @@ describe('the sentence of an issue', () => {
 
   it('leaves out the place when it is the whole file', () => {
     expect(en({ code: 'not-json', path: [], details: { line: 7, column: 3 } })).toBe(
-      'The file cannot be read on from line 7, column 3 (not JSON). Look there for a missing comma, quote or bracket.',
+      'The file cannot be read on from line 7, column 3 (not JSON). Look there and just before: is a comma, quote or bracket missing or one too many? Decimals take a point, and quotes are straight.',
     );
   });
 

@@ -8,6 +8,7 @@ const AGREES: OwnLine = {
   measure: 'volume',
   own: 497_000,
   expected: 496_900,
+  source: 'predicted',
   tolerance: 6500,
   verdict: 'agrees',
   slip: null,
@@ -35,7 +36,7 @@ describe("a group's own result", () => {
   });
 
   it('without a value beside it says so', () => {
-    const alone: OwnLine = { ...AGREES, expected: null, verdict: 'not-measured' };
+    const alone: OwnLine = { ...AGREES, expected: null, source: null, verdict: 'not-measured' };
     expect(en.own(alone, 'key')).toBe('Volume: you found 497 cm³. There is nothing to compare it with.');
     expect(en.ownExpected(alone, 'key')).toBeNull();
   });
@@ -45,5 +46,11 @@ describe("a group's own result", () => {
     expect(es.ownExpected({ ...AGREES, measure: 'faces', expected: 21, tolerance: 0 }, 'key')).toBe(
       'Caras, calculado con la tecla π: 21 caras.',
     );
+  });
+
+  it('or, where there is no drawing, against what was measured or decided', () => {
+    const read: OwnLine = { ...AGREES, measure: 'height', own: 350, expected: 347, source: 'observed', tolerance: 3 };
+    expect(en.ownExpected(read, 'key')).toBe('Height, measured: 34.5 cm ± 0.3 cm.');
+    expect(es.ownExpected({ ...read, source: 'decided' }, 'key')).toBe('Altura, decidido: 34,5 cm ± 0,3 cm.');
   });
 });

@@ -19,13 +19,15 @@ export function ownSentence({ measure, own, verdict, slip, points }: OwnLine, pi
   return points === 0 ? sentence : fill(words.own.earns, { sentence, points: counted('points', points, words) });
 }
 
-/** "Volume, worked out with π as 3.14: 497 cm³ ± 7 cm³."; null when it was not measured. */
-export function expectedSentence({ measure, expected, tolerance }: OwnLine, pi: ClassPi, voice: Voice): string | null {
-  if (expected === null) return null;
+/** "Volume, worked out with π as 3.14: 497 cm³ ± 7 cm³.", "Height, measured: 347 mm ± 3 mm."; null: there is none. */
+export function expectedSentence(line: OwnLine, pi: ClassPi, voice: Voice): string | null {
+  const { expected, source, tolerance } = line;
+  if (expected === null || source === null) return null;
   const { words } = voice;
-  return fill(words.own.expected, {
-    measure: capital(measureName(measure, voice)),
-    pi: words.names.pi[pi],
-    value: `${amount(measure, expected, tolerance, voice)} ${errorText(measure, tolerance, voice)}`.trimEnd(),
-  });
+  const measure = capital(measureName(line.measure, voice));
+  const value = `${amount(line.measure, expected, tolerance, voice)} ${errorText(line.measure, tolerance, voice)}`;
+  if (source !== 'predicted') {
+    return fill(words.own['held-against'], { measure, source: words.names.sources[source], value: value.trimEnd() });
+  }
+  return fill(words.own.expected, { measure, pi: words.names.pi[pi], value: value.trimEnd() });
 }

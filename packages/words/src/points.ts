@@ -10,8 +10,9 @@ import type { Voice } from './voice.ts';
 export function pointsSentence(line: PointsLine, row: PointsRow, tolerance: number, voice: Voice): string {
   const { words } = voice;
   const { results } = words;
-  const total = counted('points', line.points, words);
   const measure = capital(measureName(row.measure, voice));
+  if (line.points === null) return fill(results['points.not-known'], { measure });
+  const total = counted('points', line.points, words);
   if (line.value === null || line.times === null) return fill(results['points.not-measured'], { measure, total });
   if (line.limited === null) return product(line.value, line.times, total, row, tolerance, voice);
   const free = counted('points', line.times * row.points, words);
@@ -23,11 +24,11 @@ function product(value: number, times: number, total: string, row: PointsRow, to
   const { words } = voice;
   const { results, names, decimalMark } = words;
   const each = counted('points', row.points, words);
-  const shown = amount(row.measure, value, tolerance, voice);
-  if (isCounted(row.measure, words) && row.per === 1)
-    return fill(results['points.line'], { amount: shown, each, total });
+  const shown = onItsSide(value, row, tolerance, voice);
+  const named = isCounted(row.measure, words);
+  if (named && row.per === 1) return fill(results['points.line'], { amount: shown, each, total });
   const measure = capital(measureName(row.measure, voice));
-  const subject = fill(results.subject, { measure, value: shown });
+  const subject = named ? shown : fill(results.subject, { measure, value: shown });
   if (isJudged(row.measure) && row.per === 1) {
     return fill(results['points.marks'], { subject, times: trimmed(times, 0, 3, decimalMark), each, total });
   }
@@ -39,4 +40,14 @@ function product(value: number, times: number, total: string, row: PointsRow, to
     times: trimmed(times, 0, 3, decimalMark),
     total,
   });
+}
+
+/** The value as read; in full where reading it would carry it over the step at which the row gives more. */
+function onItsSide(value: number, { measure, per, rounding }: PointsRow, tolerance: number, voice: Voice): string {
+  const read = amount(measure, value, tolerance, voice);
+  if (rounding === 'none') return read;
+  const shift = rounding === 'nearest' ? 1 / 2 : 0;
+  const step = (Math.round(value / per - shift) + shift) * per;
+  const isOver = rounding === 'up' ? value > step : value < step;
+  return isOver && read === amount(measure, step, tolerance, voice) ? exactAmount(measure, value, voice) : read;
 }

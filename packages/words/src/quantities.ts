@@ -12,6 +12,9 @@ import { factUnit, withUnit } from './units.ts';
 const MOST_DECIMALS = 3;
 const FINEST = 10 ** -MOST_DECIMALS;
 
+/** mm. The division of the finest ruler: no error of a length is told finer. */
+const FINEST_LENGTH_MM = 1;
+
 /** A measured value as the class reads it, for instance "25.5 cm" or "7 3/8 in". `tolerance` in the engine's unit. */
 export function reading(value: number, unit: Unit | Quotient, tolerance: number, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
@@ -38,13 +41,13 @@ export function inSteps(value: number, step: number, unit: Unit | Quotient, rule
 
 /**
  * "± 0.3 cm", rounded up; empty for a value without error, such as a count. Beside a length, which has the divisions of
- * the ruler, no nought is added; beside an area or a volume both have the same decimals.
+ * the ruler, it has whole millimetres and no nought is added; beside an area or a volume both have the same decimals.
  */
 export function plusMinus(tolerance: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
   if (tolerance <= 0) return '';
   const shown = factUnit(unit, ruler);
   if (shown.name === 'in') return `± ${withUnit(inchesUp(tolerance), shown)}`;
-  const step = stepFor(tolerance, shown);
+  const step = Math.max(stepFor(tolerance, shown), unit === 'mm' ? FINEST_LENGTH_MM : 0);
   const shownUp = stepsUp(tolerance, step) * step;
   return `± ${unit === 'mm' ? exact(shownUp, unit, ruler, mark) : decimal(shownUp, shown, step, mark)}`;
 }

@@ -40,7 +40,7 @@ describe('a rule', () => {
   });
 
   it('on the stock names the kind', () => {
-    expect(en.stock({ kind: 'cube-5', used: 4, stock: 3 })).toBe('It uses 4 of large cube; the kit has 3.');
+    expect(en.stock({ kind: 'cube-5', used: 4, stock: 3 })).toBe('large cube: it uses 4, the kit has 3.');
   });
 });
 
@@ -52,11 +52,11 @@ describe('a rule about pieces', () => {
   it('tells every kind of which there are too many', () => {
     const drums = { kind: 'drum', used: 2, allowed: 0 };
     expect(en.rule({ ...line('broken', null, shapes), breaches: [drums, { ...drums, kind: 'ball' }] }, shapes, 0)).toBe(
-      'Only these kinds may be used: large cube and cone. It uses 2 of drum. It uses 2 of ball.',
+      'Only these kinds may be used: large cube and cone. drum: it uses 2. ball: it uses 2.',
     );
     const cubes = { kind: 'cube-5', used: 4, allowed: 3 };
     expect(es.rule({ ...line('broken', null, earned), breaches: [cubes] }, earned, 0)).toBe(
-      'Solo se pueden usar piezas que el grupo ha ganado. Usa 4 de large cube; el grupo tiene 3. Cuesta 3 puntos.',
+      'Solo se pueden usar piezas que el grupo ha ganado. large cube: usa 4, el grupo tiene 3. Cuesta 3 puntos.',
     );
   });
 
@@ -66,16 +66,30 @@ describe('a rule about pieces', () => {
     );
     const unknown = (measure: string) => ({ ...line('not-measured', null, earned), measure });
     expect(en.rule(unknown('pieces'), earned, 0)).toBe(
-      'Only pieces that the group earned may be used. Not measured: no pieces were listed.',
+      'Only pieces that the group earned may be used. Not measured: no pieces were listed. Whether it costs 3 points is not known.',
     );
     expect(en.rule(unknown('earned:pieces'), earned, 0)).toBe(
-      'Only pieces that the group earned may be used. Not measured: it is not known what the group earned.',
+      'Only pieces that the group earned may be used. Not measured: it is not known what the group earned. Whether it costs 3 points is not known.',
     );
   });
 });
 
 describe('what hangs on a rule', () => {
   const bonus: Requirement = { ...NO_TAPE, consequence: { kind: 'earns', points: 5 } };
+
+  it('that costs is not known while its measure was not measured', () => {
+    const low: Requirement = { ...rule('height', 'at-most', 300), consequence: { kind: 'costs', points: 3 } };
+    expect(en.rule(line('not-measured', null, low), low, 0)).toBe(
+      'Height: not measured. The rule says at most 30 cm. Whether it costs 3 points is not known.',
+    );
+    expect(es.rule(line('not-measured', null, low), low, 0)).toBe(
+      'Altura: sin medir. La regla dice como máximo 30 cm. No se sabe si cuesta 3 puntos.',
+    );
+    const must = rule('height', 'at-most', 300);
+    expect(en.rule(line('not-measured', null, must), must, 0)).toBe(
+      'Height: not measured. The rule says at most 30 cm.',
+    );
+  });
 
   it('that earns is told when it is kept, and not when it is broken', () => {
     expect(en.rule(line('kept', null, bonus), bonus, 0)).toBe('"No tape" was kept. It earns 5 points.');
@@ -115,7 +129,7 @@ describe('points', () => {
   const earned = (
     value: number | null,
     times: number | null,
-    points: number,
+    points: number | null,
     limited: PointsLine['limited'] = null,
   ) => ({
     row: 'p',
@@ -126,8 +140,20 @@ describe('points', () => {
     limited,
   });
 
+  it('that a row may take are not known while its measure was not measured', () => {
+    expect(en.points(earned(null, null, null), row('base-area', -1, 100), 0)).toBe(
+      'Area on the table: not measured. What it takes away is not known.',
+    );
+    expect(es.points(earned(null, null, null), row('base-area', -1, 100), 0)).toBe(
+      'Área sobre la mesa: sin medir. No se sabe cuánto quita.',
+    );
+  });
+
   it('are a product', () => {
     expect(en.points(earned(12, 12, 24), row('faces', 2, 1), 0)).toBe('12 faces × 2 points = 24 points');
+    expect(en.points(earned(28, 2, 2), row('earned:faces', 1, 10), 0)).toBe(
+      '28 faces earned. 1 point for every 10 faces earned, rounded down: 2 × 1 point = 2 points',
+    );
     expect(en.points(earned(437, 43, 43), row('height', 1, 10), 3)).toBe(
       'Height 43.5 cm. 1 point for every 1 cm, rounded down: 43 × 1 point = 43 points',
     );

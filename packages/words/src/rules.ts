@@ -40,13 +40,15 @@ function verdictSentence(line: RequirementLine, rule: Requirement, tolerance: nu
   }
 }
 
-/** With what a broken rule costs, or a kept one earns. */
+/** With what a broken rule costs, or a kept one earns, or that it is not known whether it costs. */
 function withPoints({ verdict, consequence }: RequirementLine, sentence: string, { words }: Voice): string {
-  if (consequence.kind === 'must' || verdict !== (consequence.kind === 'costs' ? 'broken' : 'kept')) return sentence;
-  return fill(words.results[`rule.${consequence.kind}`], {
-    sentence,
-    points: counted('points', consequence.points, words),
-  });
+  if (consequence.kind === 'must') return sentence;
+  const points = counted('points', consequence.points, words);
+  if (consequence.kind === 'costs' && verdict === 'not-measured') {
+    return fill(words.results['rule.not-known'], { sentence, points });
+  }
+  if (verdict !== (consequence.kind === 'costs' ? 'broken' : 'kept')) return sentence;
+  return fill(words.results[`rule.${consequence.kind}`], { sentence, points });
 }
 
 function judgedSentence({ verdict }: RequirementLine, text: string, { results }: Catalogue): string {

@@ -38,7 +38,7 @@ describe('a tower', () => {
     const { verdict, lines } = said(ask(twoCubes(29.4)));
     expect(verdict).toBe('Falls: by the sums it cannot stand.');
     expect(lines).toEqual([
-      'Goes first: the cube (piece 2), tipping to the right over the edge on the cube (piece 1). The centre of the weight is 4 mm past the edge.',
+      'Goes first: the cube (piece 2), tipping to the right over the edge of the part that rests on the cube (piece 1). The centre of the weight is 4 mm past the edge.',
       'The cube (piece 1) on the table: the centre of the weight above is 10 mm inside the edge; it tips at 11°, slides at 26°.',
       'The cube (piece 2) on the cube (piece 1): the centre of the weight above is 4 mm past the edge; it does not hold.',
       'Move the cube (piece 2) 5 mm to the left: then by the sums it stands, though maybe only just.',
@@ -65,7 +65,7 @@ describe('a tower', () => {
       'Se sostiene hasta una inclinación de 6,8° (como un empujón de lado de 12 % de su peso). Después vuelca.',
       'Vuelca a 6,8° (como un empujón de lado de 12 % de su peso), donde menos aguanta es hacia la derecha, sin contar que resbale.',
       'Resbala a 26° (como un empujón de lado de 50 % de su peso), sin contar que vuelque.',
-      'Lo primero que cedería: la pieza 2 (cube), volcando hacia la derecha sobre el borde en la pieza 1 (cube). El centro del peso está menos de 0,5 cm por dentro del borde.',
+      'Lo primero que cedería: la pieza 2 (cube), volcando hacia la derecha sobre el borde de la parte que se apoya en la pieza 1 (cube). El centro del peso está menos de 0,5 cm por dentro del borde.',
     ]);
     expect(said(ask(twoCubes(22))).lines.at(-1)).toBe(
       'To make it steady, move the cube (piece 2) 2 mm to the left: then by the sums it bears a tilt of 10°.',
@@ -90,7 +90,7 @@ describe('a bridge', () => {
     // Posts from -35 to -5 and from 5 to 35, a slab from -36 to 114 on both: its middle, 39, is 4 past the right one.
     const pieces = [put('post', -20, 0), put('post', 20, 0), put('slab', 39, 0)];
     expect(said(ask(pieces)).lines).toEqual([
-      'Goes first: the slab (piece 3), tipping to the right over the edge on the post (piece 2). The centre of the weight is 4 mm past the edge.',
+      'Goes first: the slab (piece 3), tipping to the right over the edge of the part that rests on the post (piece 2). The centre of the weight is 4 mm past the edge.',
       'Move the slab (piece 3) 4 mm to the left: then by the sums it stands, though maybe only just.',
     ]);
   });

@@ -48,17 +48,32 @@ describe('who is not ranked', () => {
   };
 
   it('is told why, with the numbers', () => {
-    expect(en.out({ code: 'rule-broken', requirements: ['r'] }, report, [five])).toBe(
+    expect(en.out([{ code: 'rule-broken', requirements: ['r'] }], report, [five])).toBe(
       'A rule is broken. 6 pieces. The rule says exactly 5 pieces.',
     );
-    expect(en.out({ code: 'more-than-the-kit-has', kinds: ['cube-5'] }, report, [])).toBe(
-      'More pieces than the kit has. It uses 4 of large cube; the kit has 3.',
+    expect(en.out([{ code: 'more-than-the-kit-has', kinds: ['cube-5'] }], report, [])).toBe(
+      'More pieces than the kit has. large cube: it uses 4, the kit has 3.',
     );
-    expect(en.out({ code: 'fell' }, report, [])).toBe('Fell after 4 seconds.');
-    expect(es.out({ code: 'fell' }, { ...report, state: { kind: 'fell-before-measuring' } }, [])).toBe(
+    expect(en.out([{ code: 'fell' }], report, [])).toBe('Fell after 4 seconds.');
+    expect(es.out([{ code: 'fell' }], { ...report, state: { kind: 'fell-before-measuring' } }, [])).toBe(
       'Se cayó antes de medirla.',
     );
-    expect(en.out({ code: 'absent' }, null, [])).toBe('Absent: no result. That is not 0.');
-    expect(es.out({ code: 'not-measured', measure: 'height' }, null, [])).toBe('Sin medir: altura.');
+    expect(en.out([{ code: 'absent' }], null, [])).toBe('Absent: no result. That is not 0.');
+    expect(es.out([{ code: 'not-measured', measures: ['height'] }], null, [])).toBe('Sin medir: altura.');
+    expect(en.out([{ code: 'not-measured', measures: ['height', 'base-area'] }], null, [])).toBe(
+      'Not measured: height and area on the table.',
+    );
+  });
+
+  it('[A14] is told every reason at once', () => {
+    const all = [
+      { code: 'more-than-the-kit-has', kinds: ['cube-5'] },
+      { code: 'rule-broken', requirements: ['r'] },
+      { code: 'not-measured', measures: ['height', 'volume'] },
+    ] as const;
+    expect(en.out(all, report, [five])).toBe(
+      'More pieces than the kit has. large cube: it uses 4, the kit has 3. A rule is broken. 6 pieces. The rule says exactly 5 pieces. Not measured: height and volume.',
+    );
+    expect(es.out(all, report, [five])).toContain('La regla dice exactamente 5 piezas. Sin medir: altura y volumen.');
   });
 });

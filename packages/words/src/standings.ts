@@ -20,13 +20,17 @@ export function placeNotes(
   ];
 }
 
-/** Why a group is not ranked, with the numbers of its report where it has one. */
-export function outSentence(
-  reason: OutReason,
+/** Why a group is not ranked, reason by reason, with the numbers of its report where it has one. */
+export function outSentences(
+  reasons: readonly OutReason[],
   report: Report | null,
   rules: readonly Requirement[],
   voice: Voice,
 ): string {
+  return reasons.map((reason) => outSentence(reason, report, rules, voice)).join(' ');
+}
+
+function outSentence(reason: OutReason, report: Report | null, rules: readonly Requirement[], voice: Voice): string {
   const { words } = voice;
   const { results } = words;
   switch (reason.code) {
@@ -35,7 +39,7 @@ export function outSentence(
     case 'more-than-the-kit-has':
       return fill(results['out.more-than-the-kit-has'], { why: breaches(reason.kinds, report, voice) });
     case 'not-measured':
-      return fill(results['out.not-measured'], { measure: measureName(reason.measure, voice) });
+      return fill(results['out.not-measured'], { measures: measureNames(reason.measures, voice) });
     case 'fell':
       return fellSentence(report?.state.kind === 'fell' ? report.state : { kind: 'fell-before-measuring' }, words);
     default:
@@ -50,6 +54,12 @@ export function orderText({ first, tieBreaks }: RankingRule, voice: Voice): stri
     keyText(first, voice),
   );
 }
+
+const measureNames = (measures: readonly string[], voice: Voice): string =>
+  listed(
+    measures.map((measure) => measureName(measure, voice)),
+    voice.words.and,
+  );
 
 function brokenRules(
   broken: readonly string[],

@@ -22,7 +22,7 @@ const EMPTY: Supply = { ...SUPPLY, pieces: {}, dropped: 0, lost: 0, penaltyPoint
 describe('the supply of a group', () => {
   it('is told by kind, by round and by carrier, with what was lost, dropped and fined', () => {
     expect(en.supply(SUPPLY)).toEqual([
-      '7 pieces: 5 of large cube and 2 of cone.',
+      '7 pieces: 5 × large cube and 2 × cone.',
       'Earned round by round: 3 pieces in round 1 and 7 pieces in round 2.',
       'Earned by carrier: 1 piece by first runner.',
       'Lost: 3 pieces.',

@@ -63,7 +63,7 @@ const OUT: readonly OutReason[] = [
   { code: 'fell' },
   { code: 'not-confirmed' },
   { code: 'no-attempt' },
-  { code: 'not-measured', measure: 'height' },
+  { code: 'not-measured', measures: ['height', 'base-area'] },
 ];
 const SLIPS: readonly Slip[] = [
   'diameter-for-radius',
@@ -81,6 +81,7 @@ const OWN: OwnLine = {
   measure: 'volume',
   own: 7000,
   expected: 7100,
+  source: 'predicted',
   tolerance: 90,
   verdict: 'agrees',
   slip: null,
@@ -115,11 +116,13 @@ const WHY: readonly (readonly WhyLine[])[] = [
     { kind: 'row', row: 'p', measure: 'height', first: 7, second: 3 },
     { kind: 'requirement', requirement: 'r', verdicts: ['kept', 'broken'], first: 5, second: 0 },
     { kind: 'own-result', measure: 'volume', first: 3, second: 0 },
+    { kind: 'fallen', first: 0, second: 3 },
     { kind: 'adjustments', first: 0, second: 3 },
     { kind: 'total', first: 7, second: null },
   ],
   [{ ...KEY, second: null }],
   [{ ...KEY, second: 70, ahead: null }],
+  [{ kind: 'total', first: 7, second: 'not-known' }],
 ];
 
 describe('the texts of results', () => {
@@ -144,12 +147,16 @@ describe('the texts of results', () => {
 
 function everything(words: Catalogue): readonly string[] {
   const said = classWords({ words, reader: readerWith('half-cm') });
-  const names = { challenge: (id: string) => id, criterion: (_: string, id: string) => id, group: (id: string) => id };
+  const names = {
+    challenge: (id: string) => id,
+    criterion: (_: string, id: string) => id,
+    group: (id: string) => id,
+  };
   return [
     ...facts(said),
     ...rules(said),
     ...points(said),
-    ...[REPORT, FELL].flatMap((report) => OUT.map((reason) => said.out(reason, withLine(report), [FIVE]))),
+    ...[REPORT, FELL].flatMap((report) => OUT.map((reason) => said.out([reason], withLine(report), [FIVE]))),
     ...fallen(said),
     ...said.placeNotes({ sharedWith: ['terns'], withinErrorOf: ['puffins', 'gannets'] }),
     said.order({
@@ -166,9 +173,9 @@ function everything(words: Catalogue): readonly string[] {
     ...GAMES.flatMap((game) => gameSentences(game, words)),
     ...supplies(said),
     ...WHY.flatMap((lines) => said.why(lines, SIDES)),
-    said.takesNoPlace('Terns', said.out({ code: 'absent' }, null, [])),
-    said.change({ fact: 'height', before: 70, after: 50, error: 30 }),
-    said.change({ fact: 'height', before: null, after: 50, error: 3 }),
+    said.takesNoPlace('Terns', said.out([{ code: 'absent' }], null, [])),
+    said.change({ fact: 'height', before: 70, after: 50, error: 30, withinError: true }),
+    said.change({ fact: 'height', before: null, after: 50, error: 3, withinError: false }),
   ];
 }
 
@@ -197,6 +204,7 @@ function facts(said: ClassWords): readonly string[] {
     decided: null,
   };
   const missing = REASONS.map((reason): Fact => ({ status: 'not-measured', id: 'height', unit: 'mm', reason }));
+  const takenBack = { at: '', reason: 'it did not' };
   const decision: Decision = { measure: 'height', value: 420, by: 'Ms Reid', reason: 'slipped', at: '' };
   return [
     said.fact(fact),
@@ -206,9 +214,10 @@ function facts(said: ClassWords): readonly string[] {
     said.amount('judged:idea', 3.5, 0),
     said.gap({ at: [-35, 120], widthMm: 1.5 }),
     said.gap({ at: [35, -120], widthMm: 1.5 }),
-    said.decision(decision, null),
-    said.decision(decision, fact),
-    said.decision({ ...decision, takenBack: { at: '', reason: 'it did not' } }, null),
+    said.decision({ decision, state: 'counts', replaces: null }, null),
+    said.decision({ decision, state: 'counts', replaces: decision }, fact),
+    said.decision({ decision, state: 'replaced', replaces: null }, fact),
+    said.decision({ decision: { ...decision, takenBack }, state: 'taken-back', replaces: null }, null),
   ];
 }
 
@@ -229,6 +238,7 @@ function rules(said: ClassWords): readonly string[] {
       said.rule(line('not-measured', null, one), one, 0),
     ]),
     said.rule(unknown, EARNED, 0),
+    said.rule({ ...line('not-measured', null, HIGH), consequence: { kind: 'costs', points: 5 } }, HIGH, 0),
     ...[FIVE, BASE, JUDGED, KINDS, EARNED].map(said.statedRule),
     said.stock({ kind: 'cube', used: 3, stock: 2 }),
   ];
@@ -245,6 +255,7 @@ function points(said: ClassWords): readonly string[] {
     said.points({ ...earned, limited: 'cap' }, ROW, 3),
     said.points({ ...earned, limited: 'floor' }, ROW, 3),
     said.points({ ...earned, value: null, times: null }, ROW, 3),
+    said.points({ ...earned, value: null, times: null, points: null }, ROW, 3),
     said.adjustment({ points: -2, by: 'Ms Reid', reason: 'ran indoors', at: '' }),
   ];
 }
@@ -261,6 +272,7 @@ function ownResults(said: ClassWords): readonly string[] {
     ),
     ...SLIPS.flatMap((slip) => PIS.map((pi) => said.own({ ...OWN, verdict: 'check-the-working', slip }, pi))),
     ...PIS.map((pi) => said.ownExpected(OWN, pi) ?? ''),
+    said.ownExpected({ ...OWN, source: 'observed' }, 'key') ?? '',
   ];
 }
 

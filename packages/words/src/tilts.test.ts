@@ -97,7 +97,7 @@ describe('the tilt to one side that was asked about', () => {
   it('says when it bears none, and when there is no answer', () => {
     expect(words.tiltTowards(bears(0, at(90)))).toBe('With the table tilted down to the back it goes at a touch.');
     expect(words.tiltTowards(null)).toBe(
-      'Not known for this side: it falls on a level table already, or this was not worked out.',
+      'Not known for this side: it falls on a level table already, or is not predicted, or this was not worked out.',
     );
   });
 });

@@ -1,6 +1,7 @@
 // What separates two builds of one challenge, and what changed between two tries of a group.
 
-import type { Ahead, Challenge, Change, Report, WhyLine } from '@cairnmark/engine';
+import type { Ahead, Challenge, Change, Report, ToldPoints, WhyLine } from '@cairnmark/engine';
+import type { Verdict } from '@cairnmark/scoring';
 import { amount, capital, counted, exactAmount, measureName, roundedAmount } from './amounts.ts';
 import { fill } from './say.ts';
 import { ruleTitle } from './stated.ts';
@@ -30,7 +31,7 @@ export function whySentences(lines: readonly WhyLine[], sides: Sides, voice: Voi
 }
 
 /** "Height: 36.1 cm before, 37.9 cm now." */
-export function changeSentence({ fact, before, after, error }: Change, voice: Voice): string {
+export function changeSentence({ fact, before, after, error, withinError }: Change, voice: Voice): string {
   const { why } = voice.words;
   const read = (value: number | null): string =>
     value === null ? why['not-measured'] : amount(fact, value, error, voice);
@@ -39,8 +40,7 @@ export function changeSentence({ fact, before, after, error }: Change, voice: Vo
   const show = read(before) === read(after) ? full : read;
   const measure = capital(measureName(fact, voice));
   const sentence = fill(why.change, { measure, before: show(before), after: show(after) });
-  const within = before !== null && after !== null && Math.abs(after - before) <= error;
-  return within ? fill(why['within-error'], { sentence }) : sentence;
+  return withinError ? fill(why['within-error'], { sentence }) : sentence;
 }
 
 type KeyLine = Extract<WhyLine, { kind: 'key' }>;
@@ -49,10 +49,11 @@ type PointsLine = Exclude<WhyLine, { kind: 'key' }>;
 function keySentence({ by, first, second, ahead, withinError }: KeyLine, sides: Sides, voice: Voice): string {
   const { why } = voice.words;
   const show = keyAmount(by, sides, voice);
-  const text = (value: number | null): string => (value === null ? why['not-measured'] : show(value));
+  const text = (value: number | null): string =>
+    value === null ? why[by === 'points' ? 'no-points' : 'not-measured'] : show(value);
   const lead = first === null || second === null ? null : show(Math.abs(first - second));
   const what = measureName(by, voice);
-  const sentence = comparison(what, [text(first), text(second)], { ahead, lead }, sides, voice);
+  const sentence = comparison(what, [text(first), text(second)], { ahead, lead, isKnown: true }, sides, voice);
   return withinError ? fill(why['within-error'], { sentence }) : sentence;
 }
 
@@ -67,23 +68,31 @@ function keyAmount(by: string, { challenge, first, second }: Sides, voice: Voice
 
 function pointsSentence(line: PointsLine, sides: Sides, voice: Voice): string {
   const { words } = voice;
-  const points = (value: number | null): string =>
-    value === null ? words.why['no-points'] : counted('points', value, words);
+  const points = (value: ToldPoints): string => {
+    if (typeof value === 'number') return counted('points', value, words);
+    return words.why[value ?? 'no-points'];
+  };
   const { first, second } = line;
   const texts = [points(first), points(second)] as const;
-  const lead = first === null || second === null ? null : counted('points', Math.abs(first - second), words);
-  const ahead = aheadByPoints(first, second);
+  const areNumbers = typeof first === 'number' && typeof second === 'number';
+  const lead = areNumbers ? counted('points', Math.abs(first - second), words) : null;
+  const isKnown = first !== 'not-known' && second !== 'not-known';
+  const by = { ahead: aheadByPoints(first, second), lead, isKnown };
   const what = pointsTitle(line, sides, voice);
-  if (line.kind !== 'requirement') return comparison(what, texts, { ahead, lead }, sides, voice);
-  const [one, other] = line.verdicts.map((verdict) => words.names.verdicts[verdict]);
+  if (line.kind !== 'requirement') return comparison(what, texts, by, sides, voice);
   const counts = (first ?? 0) !== 0 || (second ?? 0) !== 0;
-  const told = (verdict = '', earned: string): string =>
-    counts ? fill(words.why['with-points'], { verdict, points: earned }) : verdict;
-  return comparison(what, [told(one, texts[0]), told(other, texts[1])], { ahead, lead }, sides, voice);
+  const told = (verdict: Verdict | null, earned: ToldPoints): string => {
+    if (verdict === null) return words.why['no-points'];
+    const name = words.names.verdicts[verdict];
+    return counts && earned !== null ? fill(words.why['with-points'], { verdict: name, points: points(earned) }) : name;
+  };
+  const [one, other] = line.verdicts;
+  return comparison(what, [told(one, first), told(other, second)], by, sides, voice);
 }
 
-function aheadByPoints(first: number | null, second: number | null): Ahead {
-  if (first === second) return null;
+/** Nobody is ahead of points that are not known. */
+function aheadByPoints(first: ToldPoints, second: ToldPoints): Ahead {
+  if (first === second || first === 'not-known' || second === 'not-known') return null;
   return (first ?? Number.NEGATIVE_INFINITY) > (second ?? Number.NEGATIVE_INFINITY) ? 'first' : 'second';
 }
 
@@ -98,6 +107,7 @@ function pointsTitle(line: PointsLine, { challenge }: Sides, voice: Voice): stri
     }
     case 'own-result':
       return fill(why['own-result'], { measure: measureName(line.measure, voice) });
+    case 'fallen':
     case 'adjustments':
     case 'total':
       return why[line.kind];
@@ -108,18 +118,20 @@ interface Lead {
   readonly ahead: Ahead;
   /** By how much; null when one of the two has no value. */
   readonly lead: string | null;
+  /** False where one of the two, or both, are not known: they are not called the same. */
+  readonly isKnown: boolean;
 }
 
 /** "Height: 379 mm (Puffins), 349 mm (Terns). Ahead: Puffins, by 30 mm." */
 function comparison(
   what: string,
   [first, second]: readonly [string, string],
-  { ahead, lead }: Lead,
+  { ahead, lead, isKnown }: Lead,
   sides: Sides,
   { words: { why } }: Voice,
 ): string {
   const title = capital(what);
-  if (ahead === null && first === second) return fill(why.same, { what: title, value: first });
+  if (isKnown && ahead === null && first === second) return fill(why.same, { what: title, value: first });
   const sentence = fill(why.differ, {
     what: title,
     first: fill(why.of, { value: first, name: sides.first.name }),

@@ -29,7 +29,7 @@ describe('without a piece', () => {
     );
     // The centre of slab and cube is at 0, the inner edge of the right post at 35.
     expect(without(GATE, 0)).toBe(
-      'Without the post (piece 1) it falls, by the sums. Goes first: the slab (piece 3) and the cube (piece 4), tipping to the left over the edge on the post (piece 2). The centre of the weight is 35 mm past the edge.',
+      'Without the post (piece 1) it falls, by the sums. Goes first: the slab (piece 3) and the cube (piece 4), tipping to the left over the edge of the part that rests on the post (piece 2). The centre of the weight is 35 mm past the edge.',
     );
   });
 

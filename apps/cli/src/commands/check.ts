@@ -1,14 +1,16 @@
 // check: what is wrong with each file, or that it is fine. The builds of a class are put together, too: pieces that run
 // into each other are seen only then.
 
+import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
+import { readerOf } from '../class-reader.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
 import type { Io } from '../io.ts';
-import type { FileRecord, Outcome } from '../read-files.ts';
+import type { Outcome } from '../read-files.ts';
 import { faultLine, readFile } from '../read-files.ts';
 import { complain, refuse, tell } from '../speak.ts';
 
@@ -20,16 +22,32 @@ export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
   let outcome: ExitCode = WELL;
   for (const file of rest) {
     const checked = checkedFile(file, words, io);
-    if (checked.ok)
-      tell(io, words.say('file.fine', { file, format: words.names.formats[checked.value.decoded.format] }));
+    if (checked.ok) tell(io, checked.value.join('\n'));
     else outcome = refuse(io, checked.faults);
   }
   return outcome;
 }
 
-function checkedFile(file: string, words: Words, io: Io): Outcome<FileRecord> {
+/** What is good to know of a file without a fault. */
+function checkedFile(file: string, words: Words, io: Io): Outcome<readonly string[]> {
   const read = readFile(file, words, io);
-  if (!read.ok || read.value.decoded.format !== 'class') return read;
-  const scored = scoreClass(read.value.decoded.value, { solver: null, limits: USUAL_LIMITS });
-  return scored.ok ? read : { ok: false, faults: scored.issues.map((issue) => faultLine(file, issue, words)) };
+  if (!read.ok) return read;
+  const { decoded } = read.value;
+  const fine = words.say('file.fine', { file, format: words.names.formats[decoded.format] });
+  if (decoded.format !== 'class') return { ok: true, value: [fine] };
+  const scored = scoreClass(decoded.value, { solver: null, limits: USUAL_LIMITS });
+  if (!scored.ok) return { ok: false, faults: scored.issues.map((issue) => faultLine(file, issue, words)) };
+  return { ok: true, value: [fine, ...beyondTheKit(file, decoded.value, scored.value, words)] };
+}
+
+/** Builds with more pieces than the kit has: no fault of the file, but more likely a slip than a build. */
+function beyondTheKit(file: string, record: ClassRecord, { reports }: ClassScore, words: Words): readonly string[] {
+  return record.challenges.flatMap((challenge) => {
+    const classWords = words.inClass(readerOf(challenge, record.groups));
+    return (reports.get(challenge.id) ?? []).flatMap(({ attempt, stockBreaches }) =>
+      stockBreaches.map((breach) =>
+        words.say('file.beyond-the-kit', { file, attempt, sentence: classWords.stock(breach) }),
+      ),
+    );
+  });
 }

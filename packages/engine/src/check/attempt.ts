@@ -4,20 +4,17 @@
 import type { Layout } from '@cairnmark/geometry';
 import { DECIDABLE } from '../facts/ids.ts';
 import { piecesUsed } from '../facts/pieces.ts';
-import { secondsOf } from '../instant.ts';
 import { LENGTH_MM_MOST, MARK_MOST, VALUE_MOST } from '../limits.ts';
 import type { Attempt, Challenge, Kit, Mark, OwnResult } from '../types.ts';
 import type { Path } from './checks.ts';
-import { outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
+import { noTime, outOfRange, pointsOutOfRange, unknownMeasure } from './checks.ts';
 import type { EngineIssue } from './issues.ts';
 
 /** Everything that is wrong with the attempt, which stands at `path`; its challenge and group are looked up elsewhere. */
 export function attemptIssues(attempt: Attempt, challenge: Challenge, path: Path): EngineIssue[] {
   const { heightReadingsMm, photoHeightMm } = attempt.observed;
   return [
-    ...(secondsOf(attempt.at) === null
-      ? [{ code: 'time-not-valid' as const, path: [...path, 'at'], details: { at: attempt.at } }]
-      : []),
+    ...noTime(attempt.at, [...path, 'at']),
     ...pieceIssues(attempt.layout, challenge.kit, [...path, 'layout', 'pieces']),
     ...heightReadingsMm.flatMap((reading, k) =>
       outOfRange(reading, [...path, 'observed', 'heightReadingsMm', k], 0, LENGTH_MM_MOST),
@@ -27,7 +24,8 @@ export function attemptIssues(attempt: Attempt, challenge: Challenge, path: Path
       : outOfRange(photoHeightMm, [...path, 'observed', 'photoHeightMm'], 0, LENGTH_MM_MOST)),
     ...markIssues(attempt.judged, challenge, [...path, 'judged']),
     ...answerIssues(attempt, challenge, [...path, 'answers']),
-    ...attempt.decisions.flatMap(({ measure, value }, k) => [
+    ...attempt.decisions.flatMap(({ measure, value, at }, k) => [
+      ...noTime(at, [...path, 'decisions', k, 'at']),
       ...unknownMeasure(measure, DECIDABLE, [...path, 'decisions', k, 'measure']),
       ...outOfRange(value, [...path, 'decisions', k, 'value'], 0, VALUE_MOST),
     ]),

@@ -225,6 +225,15 @@ describe('an attempt', () => {
   });
 });
 
+describe('a decision', () => {
+  it('is of a moment: which of several is the latest follows from it', () => {
+    const decided = { measure: 'height', value: 412, by: 'teacher', reason: 'read again', at: '5 March' };
+    expect(told(attemptIssues(attempt({ decisions: [decided] }), challenge(), []))).toEqual([
+      ['not-a-time', 'decisions.0.at'],
+    ]);
+  });
+});
+
 describe('a class', () => {
   it('is in order when everything is found', () => {
     const measured = { slab: { length: 61, width: 40, height: 30 } };
@@ -251,7 +260,7 @@ describe('a class', () => {
       ['id-twice', 'attempts.1.id'],
       ['height-source-missing', 'challenges.1.heightCounts'],
       ['kind-unknown', 'groups.0.measured.cone'],
-      ['time-not-valid', 'attempts.0.at'],
+      ['not-a-time', 'attempts.0.at'],
     ]);
   });
 

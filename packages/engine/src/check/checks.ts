@@ -1,5 +1,6 @@
 // The small questions that every check is made of. Each answers with the issues found, none when all is well.
 
+import { secondsOf } from '../instant.ts';
 import { POINTS_MOST } from '../limits.ts';
 import type { EngineIssue } from './issues.ts';
 
@@ -27,3 +28,7 @@ export function pointsOutOfRange(points: number, path: Path): EngineIssue[] {
 export function unknownMeasure(measure: string, known: ReadonlySet<string>, path: Path): EngineIssue[] {
   return known.has(measure) ? [] : [{ code: 'measure-unknown', path, details: { measure } }];
 }
+
+/** A text that names no moment. */
+export const noTime = (instant: string, path: Path): EngineIssue[] =>
+  secondsOf(instant) === null ? [{ code: 'not-a-time', path, details: {} }] : [];

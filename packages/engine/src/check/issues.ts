@@ -23,7 +23,7 @@ export type EngineIssueCode =
   | 'stock-exceeded' // details: piece, count, left
   | 'more-than-the-group-has' // details: piece, count, has
   | 'mark-twice' // details: judge, criterion
-  | 'time-not-valid'; // details: at
+  | 'not-a-time';
 
 /** What is wrong with a challenge, an attempt or a class, or with the build that an attempt lays out. */
 export type EngineIssue = Issue<EngineIssueCode | StackIssueCode | SizeIssueCode>;

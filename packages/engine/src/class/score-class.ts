@@ -9,6 +9,7 @@ import type { EngineIssue } from '../check/issues.ts';
 import { reportOf } from '../evaluate/report.ts';
 import type { Report } from '../report-types.ts';
 import type { Statics } from '../stability/statics.ts';
+import type { CountingReports } from '../standings/counting.ts';
 import { countingReports } from '../standings/counting.ts';
 import { standingsOf } from '../standings/standings.ts';
 import type { Challenge, ClassRecord, Group } from '../types.ts';
@@ -16,8 +17,10 @@ import { warningsOf } from './warnings.ts';
 
 /** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */
 export interface ClassScore {
-  /** One report an attempt, in the order of the record. */
+  /** One report an attempt, in the order of the record; none of a challenge that was not played yet. */
   readonly reports: ReadonlyMap<string, readonly Report[]>;
+  /** Of each group the report that counts; null where none does. */
+  readonly counting: ReadonlyMap<string, CountingReports>;
   /** One standing a group. */
   readonly standings: ReadonlyMap<string, readonly Standing[]>;
   readonly day: readonly DayStanding[];
@@ -32,30 +35,36 @@ export function scoreClass(record: ClassRecord, statics: Statics): Result<ClassS
   const evaluated = evaluateAll(record, statics);
   if (!evaluated.ok) return evaluated;
   const boards = record.challenges.map((challenge) => boardOf(challenge, evaluated.value, record.groups));
+  const counting = new Map(boards.map((board) => [board.challenge, board.counting]));
   const standings = new Map(boards.map((board) => [board.challenge, board.standings]));
-  const totals = new Map(boards.map((board) => [board.challenge, board.totals]));
+  const totals = new Map(boards.map((board) => [board.challenge, totalsOf(board.counting)]));
+  const notPlayed = new Set(boards.filter(({ reports }) => reports.length === 0).map(({ challenge }) => challenge));
   return success({
     reports: new Map(boards.map((board) => [board.challenge, board.reports])),
+    counting,
     standings,
-    day: day(standings, totals, record.day),
-    warnings: warningsOf(record),
+    day: day(standings, totals, record.day, notPlayed),
+    warnings: warningsOf(record, counting),
   });
 }
 
-/** One challenge of the class: its reports, the standings, and for the day the points of the attempts that count. */
+/** One challenge of the class. */
 interface Board {
   readonly challenge: string;
   readonly reports: readonly Report[];
+  readonly counting: CountingReports;
   readonly standings: readonly Standing[];
-  readonly totals: Totals;
 }
 
 function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly Group[]): Board {
   const reports = all.filter((report) => report.challenge === challenge.id);
   const counting = countingReports(reports, challenge, groups);
-  const totals = new Map([...counting].map(([group, report]) => [group, report?.total ?? null]));
-  return { challenge: challenge.id, reports, standings: standingsOf(counting, challenge), totals };
+  return { challenge: challenge.id, reports, counting, standings: standingsOf(counting, challenge) };
 }
+
+/** For the day: the points of the attempts that count. */
+const totalsOf = (counting: CountingReports): Totals =>
+  new Map([...counting].map(([group, report]) => [group, report?.total ?? null]));
 
 /** Every report, or the issues of all layouts together. */
 function evaluateAll(

@@ -177,7 +177,7 @@ describe('what evaluate refuses', () => {
       ok: false,
       issues: [
         { code: 'measure-unknown', path: ['challenge', 'points', 0, 'measure'], details: { measure: 'weight' } },
-        { code: 'time-not-valid', path: ['attempt', 'at'], details: { at: 'today' } },
+        { code: 'not-a-time', path: ['attempt', 'at'], details: {} },
         { code: 'requirement-unknown', path: ['attempt', 'answers', 'tape'], details: { requirement: 'tape' } },
       ],
     });

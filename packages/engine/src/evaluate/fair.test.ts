@@ -65,6 +65,20 @@ describe('own results', () => {
       'piece-forgotten',
     );
   });
+  it('[A15] of a build without a drawing are held against what counts: the ruler, or a decision', () => {
+    const rule = { ...own, rewards: [{ measure: 'height', points: 7 }] };
+    const line = (value: number, changes: Partial<Attempt> = {}) => {
+      const bare = { layout: numbersOnly('slab'), observed: { heightReadingsMm: [90] } };
+      return reportOn(attempt({ ...bare, own: [{ measure: 'height', value }], ...changes }), challenge({ own: rule }));
+    };
+    expect(line(93).own[0]).toMatchObject({ expected: 90, source: 'observed', tolerance: 3, verdict: 'agrees' });
+    // 9 whole cm at 2 points, and 7.
+    expect([line(93).total, line(93.5).total]).toEqual([25, 18]);
+    const decided = { measure: 'height', value: 80, by: 'Ada', reason: 'it leant', at: '2026-03-05T10:30:00Z' };
+    expect(line(83, { decisions: [decided] }).own[0]).toMatchObject({ expected: 80, source: 'decided', points: 7 });
+    // Of a drawn build it stays what the drawing gives: 80 mm.
+    expect(line(80, { layout: laid('slab', 'cube') }).own[0]).toMatchObject({ source: 'predicted', points: 7 });
+  });
 });
 
 describe('pieces', () => {
@@ -72,7 +86,9 @@ describe('pieces', () => {
     challenge({ requirements: [{ id: 'few', kind: 'only-kinds', kinds, consequence: { kind: 'must' } }] });
   it('[A5] a rule about pieces that are not listed puts the build out', () => {
     const report = reportOn(attempt({ layout: numbersOnly(), observed: { heightReadingsMm: [80] } }), only(['slab']));
-    expect(standings([report], only(['slab']), TERNS)[0]?.out).toEqual({ code: 'not-measured', measure: 'pieces' });
+    expect(standings([report], only(['slab']), TERNS)[0]?.out).toEqual([
+      { code: 'not-measured', measures: ['pieces'] },
+    ]);
     expect(reportOn(attempt(), only(['slab'])).requirements[0]?.breaches).toEqual([
       { kind: 'cube', used: 1, allowed: 0 },
     ]);
@@ -146,12 +162,93 @@ describe('what separates two builds', () => {
       { kind: 'total', first: 16, second: 13 },
     ]);
   });
+  it('[A9] tells of points that are not known, and puts nobody ahead by them', () => {
+    const at = challenge({
+      points: [
+        { id: 'high', measure: 'height', points: 1, per: 10, rounding: 'down' },
+        { id: 'base', measure: 'base-area', points: -1, per: 100, rounding: 'down' },
+      ],
+      requirements: [
+        {
+          id: 'flat',
+          kind: 'measured',
+          measure: 'base-area',
+          comparison: 'at-most',
+          limit: 2_000,
+          consequence: { kind: 'costs', points: 5 },
+        },
+      ],
+    });
+    const adjustments = [{ points: 2, by: 'Ada', reason: 'helped', at: '2026-03-05T10:30:00Z' }];
+    const bare = reportOn(
+      attempt({ layout: numbersOnly('slab'), observed: { heightReadingsMm: [90] }, adjustments }),
+      at,
+    );
+    expect(compareReports(reportOn(attempt(), at), bare, at).slice(1)).toEqual([
+      { kind: 'row', row: 'high', measure: 'height', first: 8, second: 9 },
+      { kind: 'row', row: 'base', measure: 'base-area', first: -24, second: 'not-known' },
+      {
+        kind: 'requirement',
+        requirement: 'flat',
+        verdicts: ['broken', 'not-measured'],
+        first: -5,
+        second: 'not-known',
+      },
+      { kind: 'adjustments', first: 0, second: 2 },
+      { kind: 'total', first: 8 - 24 - 5, second: 'not-known' },
+    ]);
+  });
   it('marks what the ruler cannot tell, and says what changed since the last try', () => {
     const [before, after] = [80, 82].map((heightMm) =>
       reportOn(attempt({ observed: { heightReadingsMm: [heightMm] } })),
     ) as [ReturnType<typeof reportOn>, ReturnType<typeof reportOn>];
     expect(compareReports(before, after, challenge())[0]).toMatchObject({ ahead: 'second', withinError: true });
-    expect(changesSince(before, after)).toEqual([{ fact: 'height', before: 80, after: 82, error: Math.hypot(3, 3) }]);
+    const [height, slenderness] = changesSince(before, after);
+    expect(height).toEqual({ fact: 'height', before: 80, after: 82, error: Math.hypot(3, 3), withinError: true });
+    expect(slenderness).toMatchObject({ fact: 'height-to-width', before: 2, after: 2.05, withinError: true });
+  });
+  it('lays no change to the ruler where both tries are measured with the same sizes of the kit', () => {
+    const at = challenge({ heightCounts: ['model'], ruler: 'inch' });
+    const [before, after] = [laid('slab', 'slab'), laid('slab', 'slab', 'slab')].map((layout) =>
+      reportOn(attempt({ layout }), at),
+    ) as [ReturnType<typeof reportOn>, ReturnType<typeof reportOn>];
+    const height = changesSince(before, after).find(({ fact }) => fact === 'height');
+    // One slab more: it errs by 25.4 / root 3 = 14.7 mm, and 30 is more; the root of the squares of 29.3 and 44 would hide it.
+    expectNear((height?.after ?? 0) - (height?.before ?? 0), 30, { absolute: 1e-9 });
+    expect([height?.withinError, (height?.error ?? 0) > 30]).toEqual([false, true]);
+  });
+  it('tells the same from either side when one of the two was not there, and what it no longer has', () => {
+    const at = challenge({
+      requirements: [{ id: 'tape', kind: 'judged', text: 'No tape', consequence: { kind: 'earns', points: 5 } }],
+    });
+    const stood = reportOn(attempt({ answers: { tape: { kept: true } } }), at);
+    const absent = reportOn(attempt({ state: { kind: 'absent' } }), at);
+    const points = (lines: ReturnType<typeof compareReports>) => lines.filter(({ kind }) => kind !== 'key');
+    expect(points(compareReports(stood, absent, at))).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: 16, second: null },
+      { kind: 'requirement', requirement: 'tape', verdicts: ['kept', null], first: 5, second: null },
+      { kind: 'total', first: 21, second: null },
+    ]);
+    expect(points(compareReports(absent, stood, at))).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'requirement', requirement: 'tape', verdicts: [null, 'kept'], first: null, second: 5 },
+      { kind: 'total', first: null, second: 21 },
+    ]);
+    const height = changesSince(stood, absent).find(({ fact }) => fact === 'height');
+    expect(height).toMatchObject({ before: 80, after: null, withinError: false });
+  });
+  it('[A2] [A11] counts no part of a build that fell but what stands in its place, so that the parts make the total', () => {
+    const at = challenge({ fallen: { counts: 'points', points: 3 }, ranking: BY_POINTS });
+    const fallen = reportOn(attempt(FELL), at);
+    expect(compareReports(fallen, reportOn(attempt(), at), at).slice(1)).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'fallen', first: 3, second: 0 },
+      { kind: 'total', first: 3, second: 16 },
+    ]);
+    expect(compareReports(reportOn(attempt(FELL)), reportOn(attempt()), challenge()).slice(1)).toEqual([
+      { kind: 'row', row: 'tall-row', measure: 'height', first: null, second: 16 },
+      { kind: 'total', first: null, second: 16 },
+    ]);
   });
 });
 
@@ -174,7 +271,7 @@ describe('ready challenges', () => {
     const at = { ...readyChallenge(id, 'Ready', KIT, 2), id: 'tall' };
     const report = reportOn(attempt(), at);
     const [standing] = standings([report], at, TERNS);
-    expect(standing?.out?.code ?? 'placed').toBe(
+    expect(standing?.out[0]?.code ?? 'placed').toBe(
       id === 'one-of-every-kind' || standing?.place === 1 ? 'placed' : 'rule-broken',
     );
     expect(at.labels.length).toBeGreaterThan(0);

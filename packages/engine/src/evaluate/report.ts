@@ -2,13 +2,14 @@
 
 import type { BuildMeasures, Result, Stability, StabilityQuestion } from '@cairnmark/geometry';
 import { stabilityOf, success } from '@cairnmark/geometry';
-import type { PointsLine, SupplyEvent } from '@cairnmark/scoring';
-import { exactSum, pointsLines, pointsOfRequirements, requirementLines } from '@cairnmark/scoring';
+import type { SupplyEvent } from '@cairnmark/scoring';
+import { exactSum, pointsLines, pointsOfRequirements, requirementLines, sumIfKnown } from '@cairnmark/scoring';
 import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import { judgedFacts } from '../facts/judged.ts';
 import { measuredFact } from '../facts/measured.ts';
 import { kindFacts, stockBreaches, usedByKind } from '../facts/pieces.ts';
+import { withCountingRatios } from '../facts/ratios.ts';
 import { scoringFacts } from '../facts/scoring-facts.ts';
 import { stoodFact, tiltFact } from '../facts/seen.ts';
 import { ownLines } from '../own/own-lines.ts';
@@ -81,7 +82,7 @@ function scoredReport(
   const { layout, answers, adjustments } = attempt;
   const supply = supplyOf(events, challenge, group);
   const facts = [
-    ...predicted.map((fact) => measuredFact(fact, attempt, challenge, group)),
+    ...withCountingRatios(predicted.map((fact) => measuredFact(fact, attempt, challenge, group))),
     stoodFact(attempt),
     tiltFact(stability, attempt),
     ...kindFacts(layout, challenge.kit),
@@ -91,14 +92,10 @@ function scoredReport(
   const values = scoringFacts(facts);
   const used = usedByKind(layout, challenge.kit);
   const requirements = requirementLines(challenge.requirements, values, answers, used, supply?.pieces ?? null);
-  const points = pointsLines(challenge.points, values).lines;
-  const own = ownLines(attempt.own, challenge.own, predicted);
+  const { lines: points, sum } = pointsLines(challenge.points, values);
+  const own = ownLines(attempt.own, challenge.own, { predicted, reported: facts });
   const byHand = adjustments.map((adjustment) => adjustment.points);
-  const earned = [
-    ...points.map((line: PointsLine) => line.points),
-    pointsOfRequirements(requirements),
-    ...own.map((line) => line.points),
-  ];
+  const earned = sumIfKnown([sum, pointsOfRequirements(requirements), ...own.map((line) => line.points)]);
   return {
     ...emptyReport(attempt),
     facts,
@@ -109,12 +106,12 @@ function scoredReport(
     points,
     own,
     supply,
-    total: totalOf(attempt, challenge, exactSum(earned), exactSum(byHand)),
+    total: totalOf(attempt, challenge, earned, exactSum(byHand)),
   };
 }
 
-/** What a build that fell counts, the challenge says; null: nothing, which is not 0. */
-function totalOf({ state }: Attempt, { fallen }: Challenge, earned: number, byHand: number): number | null {
-  if (state.kind === 'stood' || fallen.counts === 'as-measured') return exactSum([earned, byHand]);
+/** What a build that fell counts, the challenge says; null: nothing, which is not 0, or what was earned is not known. */
+function totalOf({ state }: Attempt, { fallen }: Challenge, earned: number | null, byHand: number): number | null {
+  if (state.kind === 'stood' || fallen.counts === 'as-measured') return sumIfKnown([earned, byHand]);
   return fallen.counts === 'points' ? exactSum([fallen.points, byHand]) : null;
 }

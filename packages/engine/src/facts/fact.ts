@@ -3,6 +3,7 @@
 import type { Fact, Unit } from '@cairnmark/geometry';
 import type { FactSource, ReportedFact } from '../report-types.ts';
 import type { Attempt, Decision } from '../types.ts';
+import { decisionOn } from './decisions.ts';
 
 /** A value that counts unless a person decides otherwise. */
 export interface Counted {
@@ -56,13 +57,6 @@ export const plainFact = (id: string, value: number | null, source: FactSource):
   observed: null,
   decided: null,
 });
-
-/** The last decision on the measure that was not taken back. */
-function decisionOn(measure: string, decisions: readonly Decision[]): Decision | null {
-  return (
-    decisions.filter((decision) => decision.measure === measure && decision.takenBack === undefined).at(-1) ?? null
-  );
-}
 
 /** Deciding on a value makes no ruler better: the error of the value that it replaces stays, or the one stated for a reading. */
 function decidedValue({ value }: Decision, replaced: Counted | null, statedError: number): Counted {

@@ -96,6 +96,15 @@ describe('decisions', () => {
     expect(fact(decision(399, TAKEN_BACK))).toMatchObject({ value: 412, source: 'observed', decided: null });
   });
 
+  it('the last one is the latest by its moment, wherever it stands in the list', () => {
+    const [early, late] = [
+      decision(399, { at: '2026-03-05T11:50:00+02:00' }),
+      decision(401, { at: '2026-03-05T09:55:00Z' }),
+    ];
+    const valueOf = (...decisions: Decision[]) => heightOf({ heightReadingsMm: [412] }, EVERY, MODEL, decisions).value;
+    expect([valueOf(early, late), valueOf(late, early)]).toEqual([401, 401]);
+  });
+
   it('a decision on another measure changes nothing here', () => {
     const other: MeasureId = 'volume';
     expect(heightOf({ heightReadingsMm: [412] }, EVERY, MODEL, [decision(7, { measure: other })]).value).toBe(412);

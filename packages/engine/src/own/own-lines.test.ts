@@ -4,7 +4,7 @@ import type { Fact, MeasureId } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { box, factsOf, kit, laid, PLAIN, put } from '../../../../tests/reference/measured-builds.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
-import type { OwnLine } from '../report-types.ts';
+import type { OwnLine, ReportedFact } from '../report-types.ts';
 import type { OwnRule } from '../types.ts';
 import { ownLines } from './own-lines.ts';
 import { piOf } from './pi.ts';
@@ -25,7 +25,7 @@ const tower = (...pieces: string[]): readonly Fact[] => [
 ];
 
 function lineOf(facts: readonly Fact[], measure: MeasureId, value: number, rule: OwnRule = RULE): OwnLine {
-  const [line] = ownLines([{ measure, value }], rule, facts);
+  const [line] = ownLines([{ measure, value }], rule, { predicted: facts, reported: [] });
   if (line === undefined) throw new Error('no line');
   return line;
 }
@@ -151,6 +151,40 @@ describe('the surface you can touch', () => {
   });
 });
 
+describe('a build without a drawing', () => {
+  // Its height was read: 347 mm, within 3 mm.
+  const read: ReportedFact = {
+    id: 'height',
+    unit: 'mm',
+    value: 347,
+    tolerance: 3,
+    errors: {},
+    source: 'observed',
+    predicted: null,
+    observed: { value: 347, tolerance: 3, readings: [347] },
+    decided: null,
+  };
+  const rule = { ...RULE, rewards: [{ measure: 'height', points: 3 }] };
+  const held = (value: number, predicted: readonly Fact[] = list('cone'), fact = read) =>
+    ownLines([{ measure: 'height', value }], rule, { predicted, reported: [fact] })[0];
+
+  it('[A15] is held against the value that counts, within its error', () => {
+    expect(held(350)).toMatchObject({ expected: 347, source: 'observed', tolerance: 3, verdict: 'agrees', points: 3 });
+    expect(held(350.5)).toMatchObject({ verdict: 'close', slip: null, points: 0 });
+    expect(held(300)).toMatchObject({ verdict: 'check-the-working', slip: null });
+    expect(held(34.7)).toMatchObject({ verdict: 'check-the-working', slip: 'cm-for-mm' });
+    const decided: ReportedFact = { ...read, value: 340, source: 'decided' };
+    expect(held(343, [], decided)).toMatchObject({ expected: 340, source: 'decided', verdict: 'agrees' });
+    expect(held(347, [], { ...read, value: null })).toMatchObject({ expected: null, source: null });
+  });
+
+  it('[A15] where the drawing gives the value, it is that', () => {
+    // Drum and cone: 7 and 4 cm, whatever the ruler read.
+    expect(held(110, tower('drum', 'cone'))).toMatchObject({ source: 'predicted', verdict: 'agrees', points: 3 });
+    expect(held(347, tower('drum', 'cone'))).toMatchObject({ verdict: 'check-the-working', points: 0 });
+  });
+});
+
 describe('nothing to compare with', () => {
   it('is not measured, and earns nothing', () => {
     const rule = { ...RULE, rewards: [{ measure: 'height', points: 3 }] };
@@ -158,12 +192,13 @@ describe('nothing to compare with', () => {
       measure: 'height',
       own: 40,
       expected: null,
+      source: null,
       tolerance: 0,
       verdict: 'not-measured',
       slip: null,
       points: 0,
     });
-    expect(ownLines([], RULE, [])).toEqual([]);
+    expect(ownLines([], RULE, { predicted: [], reported: [] })).toEqual([]);
   });
 
   it('where two slips give the same, none is named', () => {

@@ -135,8 +135,8 @@ const ruleWith = (pi: ClassPi): OwnRule => ({ pi, closeShare: 0.05, rewards: [{ 
 
 function volumeLine(pieces: readonly Drawn[], value: number, pi: ClassPi, rulerStepMm = 1): OwnLine {
   const layout = { kind: 'numbers-only', pieces: names(pieces) } as const;
-  const facts = [...factsOf(layout, specs(pieces), { ...PLAIN, rulerStepMm }).values()];
-  const [line] = ownLines([{ measure: 'volume', value }], ruleWith(pi), facts);
+  const predicted = [...factsOf(layout, specs(pieces), { ...PLAIN, rulerStepMm }).values()];
+  const [line] = ownLines([{ measure: 'volume', value }], ruleWith(pi), { predicted, reported: [] });
   if (line === undefined) throw new Error('no line');
   return line;
 }
@@ -194,14 +194,16 @@ describe('towers of boxes', () => {
     fc.assert(
       fc.property(tower, (boxes) => {
         const kinds = kit(Object.fromEntries(boxes.map(([l, w, h], level) => [`box-${level}`, box(l, w, h)])));
-        const facts = [...factsOf(laid(...boxes.map((_, level) => put(`box-${level}`, 0, 0))), kinds, PLAIN).values()];
+        const predicted = [
+          ...factsOf(laid(...boxes.map((_, level) => put(`box-${level}`, 0, 0))), kinds, PLAIN).values(),
+        ];
         const s = boxes.reduce((sum, [l, w, h]) => sum + 2 * (l * w + l * h + w * h), 0);
         const [table, ...contacts] = boxes.map(([l, w]) => l * w);
         const c = contacts.reduce((sum, area) => sum + area, 0);
         const [right, line] = ownLines(
           [s - 2 * c - (table ?? 0), wrong(s, c, table ?? 0)].map((value) => ({ measure: 'touchable-surface', value })),
           ruleWith('key'),
-          facts,
+          { predicted, reported: [] },
         );
         expect(right).toMatchObject({ verdict: 'agrees', slip: null });
         if (line?.verdict === 'agrees') return;

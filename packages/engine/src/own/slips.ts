@@ -1,7 +1,7 @@
 // Which single slip gives the group's own value. A hint is only worth giving when it is the only one that fits: where
 // two different slips do, or none, nothing is said.
 
-import type { Fact, MeasuredFact, Unit } from '@cairnmark/geometry';
+import type { Fact, Unit } from '@cairnmark/geometry';
 import type { Slip } from '../report-types.ts';
 import type { ClassPi } from '../types.ts';
 import { buildSlips } from './build-slips.ts';
@@ -16,9 +16,10 @@ export interface SlipValue {
   readonly value: number;
 }
 
-/** How a fact is worked out in this class. */
-interface ClassWorking {
-  readonly fact: MeasuredFact;
+/** How a fact is worked out in this class; of a value that was read, the value alone. */
+export interface ClassWorking {
+  readonly unit: Unit;
+  readonly tolerance: number;
   /** All facts of the build. */
   readonly facts: readonly Fact[];
   readonly tree: Term;
@@ -37,17 +38,17 @@ export function slipOf(own: number, working: ClassWorking): Slip | null {
 const ROUNDED_SHARE = 0.01;
 
 /** True when the value with the slip is the own one within the error, and the slip makes most of the difference. */
-function explains(value: number, own: number, { fact, expected }: ClassWorking): boolean {
-  const error = fact.unit === 'count' ? EXACT : Math.max(fact.tolerance, ROUNDED_SHARE * Math.abs(value), EXACT);
+function explains(value: number, own: number, { unit, tolerance, expected }: ClassWorking): boolean {
+  const error = unit === 'count' ? EXACT : Math.max(tolerance, ROUNDED_SHARE * Math.abs(value), EXACT);
   return Math.abs(own - value) <= Math.min(error, Math.abs(value - expected) / 2);
 }
 
-function slipValues({ fact, facts, tree, expected, pi }: ClassWorking): readonly SlipValue[] {
+function slipValues({ unit, facts, tree, expected, pi }: ClassWorking): readonly SlipValue[] {
   return [
     ...pieceSlips(tree, facts, piOf(pi)),
     ...buildSlips(tree, piOf(pi)),
     ...otherPis(pi).map((other): SlipValue => ({ slip: 'other-pi', value: worth(tree, other) })),
-    ...unitSlips(expected, fact.unit),
+    ...unitSlips(expected, unit),
   ];
 }
 

@@ -2,18 +2,20 @@
 // of the rules of scoring. The order in which reports are handed in decides nothing.
 
 import { leaders } from '@cairnmark/scoring';
-import { secondsOf } from '../instant.ts';
+import { momentOf } from '../instant.ts';
 import type { Report } from '../report-types.ts';
 import type { Challenge, Group } from '../types.ts';
 import { entryOf } from './entry.ts';
-import { outReason } from './out.ts';
 
-/** Group id to the report that counts, for every group; null where none does. The reports are all of this challenge. */
+/** By group id; null where no report of the group counts. */
+export type CountingReports = ReadonlyMap<string, Report | null>;
+
+/** The report that counts, for every group. The reports are all of this challenge. */
 export function countingReports(
   reports: readonly Report[],
   challenge: Challenge,
   groups: readonly Group[],
-): ReadonlyMap<string, Report | null> {
+): CountingReports {
   return new Map(
     groups.map(({ id }) => [
       id,
@@ -27,7 +29,7 @@ export function countingReports(
 
 function countingReport(reports: readonly Report[], challenge: Challenge): Report | null {
   const eligible = challenge.attemptCounts === 'chosen' ? reports.filter(({ chosen }) => chosen) : reports;
-  const settled = eligible.filter((report) => outReason(report, challenge)?.code !== 'not-confirmed');
+  const settled = eligible.filter(({ confirmedBy }) => confirmedBy !== null);
   const open = settled.length > 0 ? settled : eligible;
   const favoured =
     challenge.attemptCounts === 'best' ? latest(firstPlaced(open, challenge)) : firstPlaced(latest(open), challenge);
@@ -44,12 +46,6 @@ function firstPlaced(reports: readonly Report[], challenge: Challenge): readonly
 function latest(reports: readonly Report[]): readonly Report[] {
   const last = reports.reduce((most, { at }) => Math.max(most, momentOf(at)), Number.NEGATIVE_INFINITY);
   return reports.filter(({ at }) => momentOf(at) === last);
-}
-
-function momentOf(at: string): number {
-  const seconds = secondsOf(at);
-  if (seconds === null) throw new RangeError(`a report of no moment: ${at}`);
-  return seconds;
 }
 
 /** Left are attempts at the same moment that the ranking holds for equal; which of them is shown decides no place. */

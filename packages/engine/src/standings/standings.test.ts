@@ -23,7 +23,7 @@ function counts(attempts: readonly Attempt[], at: Challenge = challenge()): stri
   return forwards;
 }
 
-function outOf(attempts: readonly Attempt[], at: Challenge = challenge()): OutReason | null | undefined {
+function outOf(attempts: readonly Attempt[], at: Challenge = challenge()): readonly OutReason[] | undefined {
   return standings(
     attempts.map((one) => reportOn(one, at)),
     at,
@@ -65,7 +65,7 @@ describe('which attempt counts', () => {
       attempt({ id: 'b', state: { kind: 'absent' }, ...at('10:10') }),
     ];
     expect(counts(tries)).toBe('b');
-    expect(outOf(tries)).toEqual({ code: 'absent' });
+    expect(outOf(tries)).toEqual([{ code: 'absent' }]);
   });
 
   it('[A7] last: the latest, whatever its height and state', () => {
@@ -106,33 +106,43 @@ describe('which attempt counts', () => {
     const tries = [tried('a', 350, at('10:00')), tried('b', 412, { ...open, ...at('10:10') })];
     expect(counts(tries)).toBe('a');
     expect(counts(tries, challenge({ attemptCounts: 'last' }))).toBe('a');
-    expect(outOf([tried('b', 412, open)])).toEqual({ code: 'not-confirmed' });
+    expect(outOf([tried('b', 412, open)])).toEqual([{ code: 'not-confirmed' }]);
+  });
+
+  it('[A3] an absence that nobody has confirmed puts no confirmed attempt aside, be it the last or the chosen one', () => {
+    const absent = attempt({ id: 'b', state: { kind: 'absent' }, confirmedBy: null, chosen: true, ...at('10:10') });
+    for (const attemptCounts of ['best', 'last', 'chosen'] as const) {
+      expect(counts([tried('a', 350, { chosen: true, ...at('10:00') }), absent], challenge({ attemptCounts }))).toBe(
+        'a',
+      );
+    }
   });
 
   it('[A8] a group without any is told so', () => {
-    expect(outOf([])).toEqual({ code: 'no-attempt' });
-    expect(outOf([tried('a', 350)], challenge({ attemptCounts: 'chosen' }))).toEqual({ code: 'no-attempt' });
+    expect(outOf([])).toEqual([{ code: 'no-attempt' }]);
+    expect(outOf([tried('a', 350)], challenge({ attemptCounts: 'chosen' }))).toEqual([{ code: 'no-attempt' }]);
   });
 });
 
 describe('why a build is out', () => {
   it('[A1] absent and not taking part need no confirmation', () => {
     for (const kind of ['absent', 'not-taking-part'] as const) {
-      expect(outOf([attempt({ state: { kind }, confirmedBy: null })])).toEqual({ code: kind });
+      expect(outOf([attempt({ state: { kind }, confirmedBy: null })])).toEqual([{ code: kind }]);
     }
   });
 
   it('[A2] it fell', () => {
-    expect(outOf([attempt({ state: { kind: 'fell', afterSeconds: 7 } })])).toEqual({ code: 'fell' });
-    expect(outOf([attempt({ state: { kind: 'fell-before-measuring' } })])).toEqual({ code: 'fell' });
-    expect(outOf([attempt({ state: { kind: 'fell-before-measuring' }, confirmedBy: null })])).toEqual({
-      code: 'not-confirmed',
-    });
+    expect(outOf([attempt({ state: { kind: 'fell', afterSeconds: 7 } })])).toEqual([{ code: 'fell' }]);
+    expect(outOf([attempt({ state: { kind: 'fell-before-measuring' } })])).toEqual([{ code: 'fell' }]);
+    expect(outOf([attempt({ state: { kind: 'fell-before-measuring' }, confirmedBy: null })])).toEqual([
+      { code: 'not-confirmed' },
+      { code: 'fell' },
+    ]);
   });
 
   it('[A4] more pieces than the kit has', () => {
     const layout = laid('cube', 'slab', 'cube', 'slab', 'cube', 'slab', 'slab');
-    expect(outOf([attempt({ layout })])).toEqual({ code: 'more-than-the-kit-has', kinds: ['slab', 'cube'] });
+    expect(outOf([attempt({ layout })])).toEqual([{ code: 'more-than-the-kit-has', kinds: ['slab', 'cube'] }]);
   });
 
   it('[A5] rules that must be kept, all that are broken', () => {
@@ -151,12 +161,62 @@ describe('why a build is out', () => {
       ],
     });
     const answers = { 'no-tape': { kept: false }, costly: { kept: false } };
-    expect(outOf([attempt({ answers })], rules)).toEqual({ code: 'rule-broken', requirements: ['no-tape', 'five'] });
+    expect(outOf([attempt({ answers })], rules)).toEqual([{ code: 'rule-broken', requirements: ['no-tape', 'five'] }]);
     const layout = laid('cube', 'slab', 'cube', 'slab', 'slab');
     expect(
       outOf([attempt({ layout, answers: { 'no-tape': { kept: true }, costly: { kept: false } } })], rules),
-    ).toBeNull();
-    expect(outOf([attempt({ layout })], rules)).toBeNull();
+    ).toEqual([]);
+    expect(outOf([attempt({ layout })], rules)).toEqual([]);
+  });
+
+  it('[A14] every reason at once: pieces beyond the kit, broken rules, and all that was not measured', () => {
+    const must = { consequence: { kind: 'must' } } as const;
+    const limited = (id: string, measure: string, limit: number) =>
+      ({ id, kind: 'measured', measure, comparison: 'at-least', limit, ...must }) as const;
+    const strict = challenge({
+      heightCounts: ['ruler'],
+      requirements: [
+        { id: 'no-tape', kind: 'judged', text: 'No tape', ...must },
+        { id: 'cubes', kind: 'only-kinds', kinds: ['cube'], ...must },
+        limited('half-minute', 'stood-seconds', 30),
+        limited('high', 'height', 100),
+        limited('five', 'pieces', 5),
+      ],
+    });
+    // Three cubes of two, a slab; nobody read the height or watched the clock.
+    const layout = laid('slab', 'cube', 'cube', 'cube');
+    const answers = { 'no-tape': { kept: false } };
+    expect(outOf([attempt({ layout, answers, confirmedBy: null })], strict)).toEqual([
+      { code: 'not-confirmed' },
+      { code: 'more-than-the-kit-has', kinds: ['cube'] },
+      { code: 'rule-broken', requirements: ['no-tape', 'cubes', 'five'] },
+      { code: 'not-measured', measures: ['height', 'stood-seconds'] },
+    ]);
+  });
+
+  it('[A9] [K9] under points, every measure by which some may have been lost; a rule not judged yet is open', () => {
+    const costs = { consequence: { kind: 'costs', points: 3 } } as const;
+    const rules = challenge({
+      points: [
+        { id: 'high', measure: 'height', points: 1, per: 10, rounding: 'down' },
+        { id: 'base', measure: 'base-area', points: -1, per: 100, rounding: 'none' },
+        { id: 'courtyard', measure: 'courtyard-area', points: 1, per: 100, rounding: 'none' },
+      ],
+      requirements: [
+        { id: 'no-tape', kind: 'judged', text: 'No tape', ...costs },
+        { id: 'half-minute', kind: 'measured', measure: 'stood-seconds', comparison: 'at-least', limit: 30, ...costs },
+        { id: 'flat', kind: 'measured', measure: 'base-area', comparison: 'at-most', limit: 1, ...costs },
+      ],
+      ranking: { first: { by: 'points', better: 'more', roundTo: 1 }, tieBreaks: [] },
+    });
+    expect(outOf([tried('a', 412)], rules)).toEqual([
+      { code: 'not-measured', measures: ['base-area', 'stood-seconds'] },
+    ]);
+    // A best try that is known counts before one that is not.
+    const known = attempt({ id: 'b', observed: { heightReadingsMm: [80], stoodSeconds: 31 } });
+    expect(counts([tried('a', 412), known], rules)).toBe('b');
+    // 8 for the height, less 24 for the base and 3 for its rule; no courtyard gives 0, and nobody has judged the tape.
+    expect([outOf([known], rules), reportOn(known, rules).total]).toEqual([[], 8 - 24 - 3]);
   });
 
   it('[A5] a rule on a measure that was not measured', () => {
@@ -172,7 +232,7 @@ describe('why a build is out', () => {
         },
       ],
     });
-    expect(outOf([tried('a', 412)], small)).toEqual({ code: 'not-measured', measure: 'base-area' });
+    expect(outOf([tried('a', 412)], small)).toEqual([{ code: 'not-measured', measures: ['base-area'] }]);
     const costly = challenge({
       requirements: [
         {
@@ -185,7 +245,7 @@ describe('why a build is out', () => {
         },
       ],
     });
-    expect(outOf([tried('a', 412)], costly)).toBeNull();
+    expect(outOf([tried('a', 412)], costly)).toEqual([]);
   });
 });
 

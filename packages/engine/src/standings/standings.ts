@@ -4,6 +4,7 @@ import type { Entry, Standing } from '@cairnmark/scoring';
 import { rank } from '@cairnmark/scoring';
 import type { Report } from '../report-types.ts';
 import type { Challenge, Group } from '../types.ts';
+import type { CountingReports } from './counting.ts';
 import { countingReports } from './counting.ts';
 import { entryOf } from './entry.ts';
 
@@ -13,11 +14,11 @@ export function standings(reports: readonly Report[], challenge: Challenge, grou
 }
 
 /** The same, where it is known already which report of each group counts. */
-export function standingsOf(counting: ReadonlyMap<string, Report | null>, challenge: Challenge): Standing[] {
+export function standingsOf(counting: CountingReports, challenge: Challenge): Standing[] {
   const entries = [...counting].map(([group, report]) =>
     report === null ? noAttempt(group) : entryOf(report, challenge, group),
   );
   return rank(entries, challenge.ranking);
 }
 
-const noAttempt = (group: string): Entry => ({ group, values: new Map(), out: { code: 'no-attempt' } });
+const noAttempt = (group: string): Entry => ({ group, values: new Map(), out: [{ code: 'no-attempt' }] });

@@ -1,10 +1,12 @@
 // What separates two builds of one challenge, line by line: the ranking's own measures in their order, then every part of
 // the points. Two reports of one group tell what changed since the last try.
 
-import type { Consequence, Verdict } from '@cairnmark/scoring';
-import { exactSum, rank } from '@cairnmark/scoring';
+import type { Verdict } from '@cairnmark/scoring';
+import { exactSum, rank, requirementPoints } from '@cairnmark/scoring';
 import type { Report } from '../report-types.ts';
 import { entryOf } from '../standings/entry.ts';
+import { countsItsOwn, statedPoints } from '../standings/fallen.ts';
+import { unmeasuredLosses } from '../standings/losses.ts';
 import type { Challenge } from '../types.ts';
 
 /** The first of two, the second, or neither. */
@@ -26,28 +28,33 @@ export type WhyLine =
   | ({
       readonly kind: 'requirement';
       readonly requirement: string;
-      readonly verdicts: readonly [Verdict, Verdict];
+      /** null: a build that was not there keeps and breaks nothing. */
+      readonly verdicts: readonly [Verdict | null, Verdict | null];
     } & Both)
   | ({ readonly kind: 'own-result'; readonly measure: string } & Both)
+  /** Stated points of a build that fell, in place of all that it earned. */
+  | ({ readonly kind: 'fallen' } & Both)
   | ({ readonly kind: 'adjustments' } & Both)
   | ({ readonly kind: 'total' } & Both);
 
-/** Points of the two builds; null: none, which is not 0. */
+/** Points of a build. null: nothing of it counts, which is not 0; not known: what may take some was not measured. */
+export type ToldPoints = number | 'not-known' | null;
+
 interface Both {
-  readonly first: number | null;
-  readonly second: number | null;
+  readonly first: ToldPoints;
+  readonly second: ToldPoints;
 }
 
 /** Lines in which the two differ, and every measure of the ranking up to the one that decides. */
 export function compareReports(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
-  return [...keyLines(first, second, challenge), ...pointLines(first, second)];
+  return [...keyLines(first, second, challenge), ...pointLines(first, second, challenge)];
 }
 
 function keyLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
   // Out or not, the values are compared: that a build takes no place is told beside.
   const entries = [
-    { ...entryOf(first, challenge, FIRST), out: null },
-    { ...entryOf(second, challenge, SECOND), out: null },
+    { ...entryOf(first, challenge, FIRST), out: [] },
+    { ...entryOf(second, challenge, SECOND), out: [] },
   ];
   const { tieBreaks, first: main } = challenge.ranking;
   const lines: WhyLine[] = [];
@@ -81,35 +88,36 @@ function aheadOf(first: number | null, second: number | null): Ahead {
   return first < second ? 'first' : 'second';
 }
 
-function pointLines(first: Report, second: Report): readonly WhyLine[] {
-  const rows = first.points.map(({ row, measure, points }): WhyLine => {
-    const other = second.points.find((line) => line.row === row)?.points ?? null;
-    return { kind: 'row', row, measure, first: points, second: other };
+function pointLines(first: Report, second: Report, challenge: Challenge): readonly WhyLine[] {
+  const both = <T>(of: (report: Report) => T): readonly [T, T] => [of(first), of(second)];
+  const line = (of: (report: Report) => ToldPoints): Both => ({ first: of(first), second: of(second) });
+  const earns = (report: Report) => countsItsOwn(report, challenge);
+  const rows = challenge.points.map(({ id, measure }): WhyLine => {
+    const points = (report: Report) => report.points.find(({ row }) => row === id)?.points ?? 'not-known';
+    return { kind: 'row', row: id, measure, ...line((report) => (earns(report) ? points(report) : null)) };
   });
-  const requirements = first.requirements.map(({ requirement, verdict, consequence }): WhyLine => {
-    const other = second.requirements.find((line) => line.requirement === requirement);
-    return {
-      kind: 'requirement',
-      requirement,
-      verdicts: [verdict, other?.verdict ?? verdict],
-      first: pointsFor(verdict, consequence),
-      second: other === undefined ? null : pointsFor(other.verdict, other.consequence),
+  const requirements = challenge.requirements.map(({ id }): WhyLine => {
+    const found = (report: Report) => report.requirements.find(({ requirement }) => requirement === id);
+    const points = (report: Report): ToldPoints => {
+      const one = found(report);
+      return one === undefined || !earns(report) ? null : (requirementPoints(one) ?? 'not-known');
     };
+    const verdicts = both((report) => found(report)?.verdict ?? null);
+    return { kind: 'requirement', requirement: id, verdicts, ...line(points) };
   });
   const measures = [...new Set([...first.own, ...second.own].map(({ measure }) => measure))];
   const own = measures.map((measure): WhyLine => {
-    const of = (report: Report) => report.own.find((line) => line.measure === measure)?.points ?? 0;
-    return { kind: 'own-result', measure, first: of(first), second: of(second) };
+    const points = (report: Report) => report.own.find((one) => one.measure === measure)?.points ?? 0;
+    return { kind: 'own-result', measure, ...line((report) => (earns(report) ? points(report) : 0)) };
   });
-  const byHand = (report: Report) => exactSum(report.adjustments.map(({ points }) => points));
-  const adjustments: WhyLine = { kind: 'adjustments', first: byHand(first), second: byHand(second) };
-  const total: WhyLine = { kind: 'total', first: first.total, second: second.total };
-  return [...rows, ...requirements, ...own, adjustments].filter(differ).concat(total);
-}
-
-function pointsFor(verdict: Verdict, consequence: Consequence): number {
-  if (consequence.kind === 'costs' && verdict === 'broken') return -consequence.points;
-  return consequence.kind === 'earns' && verdict === 'kept' ? consequence.points : 0;
+  const fallen: WhyLine = { kind: 'fallen', ...line((report) => statedPoints(report, challenge)) };
+  const totalOf = (report: Report): ToldPoints =>
+    unmeasuredLosses(report, challenge).length > 0 ? 'not-known' : report.total;
+  const byHand = (report: Report) =>
+    totalOf(report) === null ? 0 : exactSum(report.adjustments.map(({ points }) => points));
+  const adjustments: WhyLine = { kind: 'adjustments', ...line(byHand) };
+  const total: WhyLine = { kind: 'total', ...line(totalOf) };
+  return [...rows, ...requirements, ...own, fallen, adjustments].filter(differ).concat(total);
 }
 
 const differ = (line: WhyLine): boolean =>

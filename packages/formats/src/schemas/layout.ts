@@ -1,7 +1,14 @@
 // Layouts as files hold them: laid out, traced, or numbers only.
 
 import * as z from 'zod/mini';
-import { LENGTH_MM_MOST, MASS_G_MOST, OUTLINE_POINTS_MOST, OUTLINES_MOST, PIECES_MOST } from '../limits.ts';
+import {
+  LENGTH_MM_MOST,
+  MASS_G_LEAST,
+  MASS_G_MOST,
+  OUTLINE_POINTS_MOST,
+  OUTLINES_MOST,
+  PIECES_MOST,
+} from '../limits.ts';
 import { HOLDS } from '../names.ts';
 import { between, id, lengthMm, positionMm, turnRad } from './fields.ts';
 import { listOf } from './list.ts';
@@ -22,7 +29,7 @@ const laidPiece = z.strictObject({
   on: z.exactOptional(z.literal('table')),
   held: z.exactOptional(z.enum(HOLDS)),
   weighed: z.exactOptional(
-    z.strictObject({ massG: z.number().check(z.gt(0), z.lte(MASS_G_MOST)), centreMm: z.exactOptional(lengthMm) }),
+    z.strictObject({ massG: between(MASS_G_LEAST, MASS_G_MOST), centreMm: z.exactOptional(lengthMm) }),
   ),
 });
 

@@ -52,7 +52,7 @@ const pointsLine = z.strictObject({
   measure,
   value: z.nullable(z.number()),
   times: z.nullable(z.number()),
-  points: z.number(),
+  points: z.nullable(z.number()),
   limited: z.nullable(z.enum(['cap', 'floor'])),
 });
 
@@ -60,6 +60,7 @@ const ownLine = z.strictObject({
   measure: z.enum(MEASURE_IDS),
   own: measured,
   expected: z.nullable(z.number()),
+  source: z.nullable(z.enum(FACT_SOURCES)),
   tolerance,
   verdict: z.enum(OWN_VERDICTS),
   slip: z.nullable(z.enum(SLIPS)),

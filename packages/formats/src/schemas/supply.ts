@@ -2,7 +2,7 @@
 
 import type { Supply, SupplyEvent, SupplyRule } from '@cairnmark/scoring';
 import * as z from 'zod/mini';
-import { COUNT_MOST, PIECES_MOST, SECONDS_MOST, STROKES_MOST } from '../limits.ts';
+import { COUNT_MOST, SECONDS_MOST, STROKES_MOST } from '../limits.ts';
 import { DROPS, HAND_OVERS } from '../names.ts';
 import { between, byId, id, name, points, text, wholeBetween } from './fields.ts';
 import { listOf } from './list.ts';
@@ -37,7 +37,8 @@ const stroke: z.ZodMiniType<SupplyEvent> = z.strictObject({
 /** By challenge id. */
 export const supplies = byId(listOf(stroke, STROKES_MOST));
 
-const pieces = wholeBetween(0, PIECES_MOST);
+/** As many as all strokes together can add up to. */
+const pieces = wholeBetween(0, STROKES_MOST * COUNT_MOST);
 
 export const supply: z.ZodMiniType<Supply> = z.strictObject({
   group: id,

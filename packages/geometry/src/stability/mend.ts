@@ -29,11 +29,16 @@ export interface MendSearch {
   readonly candidates: readonly number[];
   readonly rulerStepMm: number;
   readonly furthestMm: number;
+  /** Whether pieces that move could come to lie on pieces that stay, or the other way round. */
+  readonly meets: (moved: readonly number[]) => boolean;
   /** A quick look at a move before it is tried. */
   readonly couldHelp: Look;
   /** The lengths among which a move can be found; null: no length will do. */
   readonly rangeOf: (shift: Shift) => ShiftRange | null;
-  /** Layouts judged at the most; the search gives up after that. */
+  /**
+   * Work at the most; the search gives up after that. Judging a layout of up to a dozen pieces costs 1, a larger one as the
+   * square of its pieces; a look is a small part of that.
+   */
   readonly trials: number;
 }
 
@@ -42,26 +47,32 @@ export function shortestMend(search: MendSearch, trial: Trial): Mend | null {
   const { pieces, stack, rulerStepMm } = search;
   const hopes = search.candidates.flatMap((piece) => {
     const moved = withAllOn(stack, piece);
+    const meets = search.meets(moved);
     return SIDES.flatMap(([side, towards]): readonly Hope[] => {
-      const range = search.rangeOf({ piece, moved, towards });
-      return range === null ? [] : [{ piece, moved, side, towards, range }];
+      const range = search.rangeOf({ piece, moved, towards, meets });
+      return range === null ? [] : [{ piece, moved, side, towards, meets, range }];
     });
   });
   const furthestMm = Math.min(search.furthestMm, Math.max(...hopes.map(({ range }) => range.mostMm)));
+  const dozens = Math.max(1, pieces.length / 12);
   let left = search.trials;
   for (let steps = 1; steps * rulerStepMm <= furthestMm; steps += 1) {
     const byMm = steps * rulerStepMm;
-    for (const { piece, moved, side, towards, range } of hopes) {
+    for (const { piece, moved, side, towards, meets, range } of hopes) {
       if (byMm < range.leastMm || byMm > range.mostMm) continue;
-      if (!search.couldHelp({ piece, moved, towards }, byMm)) continue;
-      if (left === 0) return null;
-      left -= 1;
+      if (left <= 0) return null;
+      left -= LOOK * dozens;
+      if (!search.couldHelp({ piece, moved, towards, meets }, byMm)) continue;
+      left -= dozens ** 2;
       const outcome = trial(shifted(pieces, moved, towards, byMm));
       if (outcome !== null && sameLevels(stack, outcome.stack) && outcome.isGood()) return { piece, moved, side, byMm };
     }
   }
   return null;
 }
+
+/** Share of the work of judging a dozen pieces: a look is some hundred times cheaper. */
+const LOOK = 1 / 200;
 
 /** A move that could help, with the lengths that could. */
 interface Hope extends Shift {

@@ -5,6 +5,7 @@ import { bearsTilt, standsLevel } from './bears.ts';
 import type { Failure } from './failures.ts';
 import type { Mend } from './mend.ts';
 import { shortestMend } from './mend.ts';
+import { couldMeet } from './neighbours.ts';
 import { lookAt } from './over-ground.ts';
 import type { Posed, StabilityQuestion } from './question.ts';
 import { pose } from './question.ts';
@@ -40,7 +41,7 @@ function shortest(
 ): Mend | null {
   const joints = jointsOfTree(problem);
   const lumps = [problem.bodies.map((_, index) => index), ...failures.map(({ pieces }) => pieces)];
-  const looks = lumps.flatMap((pieces) => lookAt(stack, problem, pieces, push, question.slackMm) ?? []);
+  const looks = lumps.flatMap((pieces) => lookAt(stack, problem, pieces, push) ?? []);
   const candidates = [...new Set(failures.flatMap(({ pieces }) => pieces))].sort((a, b) => a - b);
   const search = {
     pieces: question.pieces,
@@ -48,8 +49,8 @@ function shortest(
     candidates,
     rulerStepMm: question.rulerStepMm,
     furthestMm: problem.sizeMm / 2,
-    rangeOf: (shift: Shift) =>
-      joints === null ? ANY_SHIFT : shiftRange({ stack, problem, joints }, shift, push, question.slackMm),
+    rangeOf: (shift: Shift) => (joints === null ? ANY_SHIFT : shiftRange({ stack, problem, joints }, shift, push)),
+    meets: (moved: readonly number[]) => couldMeet(stack, moved, question.slackMm),
     couldHelp: (shift: Shift, byMm: number) => looks.every((look) => look(shift, byMm)),
     trials: question.limits.trials,
   };

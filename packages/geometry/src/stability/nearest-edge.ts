@@ -1,5 +1,6 @@
 // How far a point of the plan lies inside a convex patch, and over which edge it would leave it first. mm.
 
+import { HANGING_MM } from '../kernel/tolerance.ts';
 import type { Vec2, Vec3 } from '../kernel/vec.ts';
 import type { Disc, Patch } from './types.ts';
 
@@ -89,6 +90,8 @@ function toSegment(from: Vec3, to: Vec3, at: Vec2): EdgeDistance {
   const distance = Math.hypot(off[0], off[1]);
   const length = Math.sqrt(lengthSq);
   const across: Vec2 = length === 0 ? [1, 0] : [along[1] / length, -along[0] / length];
-  const outward: Vec2 = distance === 0 ? across : [off[0] / distance, off[1] / distance];
-  return { insideMm: distance === 0 ? 0 : -distance, edge: [from, to], outward };
+  // On the line to within rounding: what is left of the distance points anywhere, along the line too.
+  const isOn = distance <= HANGING_MM;
+  const outward: Vec2 = isOn ? across : [off[0] / distance, off[1] / distance];
+  return { insideMm: isOn ? 0 : -distance, edge: [from, to], outward };
 }

@@ -14,18 +14,22 @@ import { judge } from './judge.ts';
 import { notPredictedOf } from './not-predicted.ts';
 import { marginTowards } from './programmes.ts';
 import type { StabilityQuestion } from './question.ts';
-import { pose } from './question.ts';
+import { pose, posedAs } from './question.ts';
 import { jointsOfTree, pushTowardsOfTree } from './recursion.ts';
 import { solverFor } from './stability.ts';
-import type { StaticProblem } from './types.ts';
+import { stackWithout } from './stack-without.ts';
 import type { Verdict } from './verdict.ts';
 import { verdictOf } from './verdict.ts';
 
-/** The tilt it bears in one direction (a unit vector in plan, downhill); null when it falls or was not decided. */
+/**
+ * The tilt it bears in one direction (a unit vector in plan, downhill); null when it falls, is not predicted or was not
+ * decided.
+ */
 export function tiltTowards(question: StabilityQuestion, direction: Vec2): Result<Tilt | null, StackIssue> {
   const posed = pose(question, question.pieces);
   if (!posed.ok) return posed;
   const { problem } = posed.value;
+  if (notPredictedOf(question, posed.value).length > 0) return success(null);
   if (standsLevel(problem, question.limits) !== true) return success(null);
   const joints = jointsOfTree(problem);
   if (joints !== null) return success(tiltOf({ push: pushTowardsOfTree(joints, direction), direction }));
@@ -46,15 +50,17 @@ export interface WithoutPiece {
  * under it any more, and falls.
  */
 export function withoutPiece(question: StabilityQuestion, piece: number): Result<WithoutPiece, StackIssue> {
-  const posed = pose(question, question.pieces);
-  if (!posed.ok) return posed;
-  const problem = without(posed.value.problem, piece);
+  const whole = pose(question, question.pieces);
+  if (!whole.ok) return whole;
+  const rest = { ...question, pieces: question.pieces.filter((_, i) => i !== piece) };
+  const posed = posedAs(rest, rest.pieces, stackWithout(whole.value.stack, piece));
+  const { problem } = posed;
   if (problem.bodies.length === 0) return success({ verdict: 'steady', stands: true, first: [] });
   const solver = solverFor(question.solver, problem);
   const judged = judge(problem, solver, question.limits);
   const failures = firstToGo(problem, judged, question.limits);
   const verdict = verdictOf(judged, {
-    unpredictable: notPredictedOf(question, posed.value).some((one) => one.piece !== piece),
+    unpredictable: notPredictedOf(rest, posed).length > 0,
     rolls: rollingOf(problem, judged, failures).length > 0,
     nearlyHeld: false,
     solverLoaded: solver !== null,
@@ -67,20 +73,4 @@ export function withoutPiece(question: StabilityQuestion, piece: number): Result
     hinge,
   }));
   return success({ verdict, stands: judged.stands, first });
-}
-
-function without({ bodies, patches, sizeMm }: StaticProblem, piece: number): StaticProblem {
-  const now = (index: number): number => (index < piece ? index : index - 1);
-  return {
-    sizeMm,
-    bodies: bodies.filter((_, i) => i !== piece),
-    patches: patches
-      .filter(({ upper, lower }) => upper !== piece && lower !== piece)
-      .map((patch) => ({
-        ...patch,
-        upper: now(patch.upper),
-        lower: patch.lower === 'table' ? 'table' : now(patch.lower),
-        rolling: patch.rolling.map(now),
-      })),
-  };
 }

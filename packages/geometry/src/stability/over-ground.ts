@@ -10,7 +10,6 @@ import type { Stack } from '../stack/types.ts';
 import { bodyAt } from './equilibrium.ts';
 import { featureAlong } from './feature.ts';
 import { centreOf } from './hinge.ts';
-import { couldMeet } from './neighbours.ts';
 import { pieceAt } from './patches.ts';
 import type { Shift } from './shift-range.ts';
 import type { Disc, Patch, StaticProblem } from './types.ts';
@@ -22,13 +21,7 @@ export type Look = (shift: Shift, byMm: number) => boolean;
  * For the pieces of one lump, in a build that is to bear `push` in all directions. null: of this lump nothing can be said
  * so simply (it carries others, or stands on several levels).
  */
-export function lookAt(
-  stack: Stack,
-  problem: StaticProblem,
-  pieces: readonly number[],
-  push: number,
-  slackMm: number,
-): Look | null {
+export function lookAt(stack: Stack, problem: StaticProblem, pieces: readonly number[], push: number): Look | null {
   const lump = new Set(pieces);
   const under = problem.patches.filter(({ upper, lower }) => lump.has(upper) && !isIn(lump, lower));
   const carries = problem.patches.some(({ upper, lower }) => !lump.has(upper) && isIn(lump, lower));
@@ -37,8 +30,8 @@ export function lookAt(
   const centre = centreOf(problem, pieces);
   const massG = sum(problem, pieces);
   const insetMm = (centre[2] - levelMm) * push - HANGING_MM;
-  return ({ moved, towards }, byMm) => {
-    if (couldMeet(stack, moved, slackMm)) return true;
+  return ({ moved, towards, meets }, byMm) => {
+    if (meets) return true;
     const shift = scale2(towards, byMm);
     const going = moved.filter((index) => lump.has(index));
     const at = add2(flatten(centre), scale2(shift, sum(problem, going) / massG));

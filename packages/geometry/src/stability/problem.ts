@@ -5,6 +5,7 @@ import { rotate } from '../kernel/rotation.ts';
 import { add3, length3, sub3 } from '../kernel/vec.ts';
 import { bodyBox } from '../stack/body-box.ts';
 import type { PlacedPiece, Stack, Support } from '../stack/types.ts';
+import type { Rocker } from './dome.ts';
 import { selfRighting } from './dome.ts';
 import type { OwnMass } from './material.ts';
 import { patchesOf } from './patches.ts';
@@ -18,13 +19,15 @@ export interface Substance {
 
 export function staticProblem(stack: Stack, { massOf, frictionOf }: Substance): StaticProblem {
   const box = stack.pieces.map(({ body }) => bodyBox(body)).reduce(boxOfBoth, EMPTY_BOX);
-  const bodies = stack.pieces.map((piece) => bodyMass(piece, massOf(piece)));
+  const masses = stack.pieces.map((piece) => bodyMass(piece, massOf(piece)));
   const touching = patchesOf(stack, frictionOf);
-  const righting = stack.pieces.flatMap((piece, i) => {
-    const mass = bodies[i];
-    return mass === undefined ? [] : (selfRighting(piece, mass, touching) ?? []);
+  const rockers = stack.pieces.flatMap((piece, i) => {
+    const mass = masses[i];
+    return mass === undefined ? [] : (selfRighting(stack, piece, mass, touching) ?? []);
   });
-  const patches = touching.map((patch) => righting.find(({ upper }) => upper === patch.upper) ?? patch);
+  const rockerAt = (index: number): Rocker | undefined => rockers.find(({ foot }) => foot.upper === index);
+  const bodies = masses.map((mass, i) => rockerAt(i)?.body ?? mass);
+  const patches = touching.map((patch) => rockerAt(patch.upper)?.foot ?? patch);
   return { bodies, patches, sizeMm: length3(sub3(box.max, box.min)) };
 }
 

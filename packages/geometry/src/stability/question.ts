@@ -2,6 +2,9 @@
 
 import type { Result } from '../kernel/result.ts';
 import { success } from '../kernel/result.ts';
+import { CONTACT_MM } from '../kernel/tolerance.ts';
+import type { Solid } from '../solids/types.ts';
+import { bodyBox } from '../stack/body-box.ts';
 import { buildStack } from '../stack/build-stack.ts';
 import type { LaidPiece, PlacedPiece, SolidsByKind, Stack, StackIssue, Support, Weighed } from '../stack/types.ts';
 import type { PairFriction, Surface } from './friction.ts';
@@ -43,13 +46,16 @@ export interface Posed {
 /** The question's build, or the same with its pieces laid otherwise, dropped and weighed. Refused as a layout is. */
 export function pose(question: StabilityQuestion, pieces: readonly LaidPiece[]): Result<Posed, StackIssue> {
   const built = buildStack(pieces, question.solids, question.slackMm);
-  if (!built.ok) return built;
-  const stack = built.value;
+  return built.ok ? success(posedAs(question, pieces, built.value)) : built;
+}
+
+/** The same of pieces that are where they are: weighed, not dropped. */
+export function posedAs(question: StabilityQuestion, pieces: readonly LaidPiece[], stack: Stack): Posed {
   const problem = staticProblem(stack, {
-    massOf: (piece) => weighedOr(pieces[piece.index]?.weighed, usualMass(question, piece)),
+    massOf: (piece) => massAt(question, piece, pieces[piece.index]?.weighed),
     frictionOf: (support) => frictionAt(question, stack, support),
   });
-  return success({ stack, problem });
+  return { stack, problem };
 }
 
 /** The stuff of a kind. Throws RangeError when the caller left it out. */
@@ -59,13 +65,19 @@ export function stuffOf(question: StabilityQuestion, kind: string): KindStuff {
   return stuff;
 }
 
-const usualMass = (question: StabilityQuestion, { kind, solid }: PlacedPiece): OwnMass =>
-  massOf(solid, stuffOf(question, kind).material);
-
-function weighedOr(weighed: Weighed | undefined, usual: OwnMass): OwnMass {
+function massAt(question: StabilityQuestion, { kind, solid }: PlacedPiece, weighed: Weighed | undefined): OwnMass {
+  const usual = massOf(solid, stuffOf(question, kind).material);
   if (weighed === undefined) return usual;
+  const { massG, centreMm } = weighed;
   const [x, y, z] = usual.centre;
-  return { massG: weighed.massG, centre: [x, y, weighed.centreMm ?? z] };
+  return { massG, centre: [x, y, centreMm === undefined ? z : insideOf(solid, centreMm)] };
+}
+
+/** A centre typed on the very skin of a piece lies a contact's width inside: no piece has all its mass in one face. */
+function insideOf({ body }: Solid, centreMm: number): number {
+  const { min, max } = bodyBox(body);
+  const skinMm = Math.min(CONTACT_MM, (max[2] - min[2]) / 2);
+  return Math.min(max[2] - skinMm, Math.max(min[2] + skinMm, centreMm));
 }
 
 function frictionAt(question: StabilityQuestion, stack: Stack, { upper, lower }: Support): number {

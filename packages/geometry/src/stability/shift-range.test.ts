@@ -21,6 +21,9 @@ const SPECS = {
   post: box(40, 40, 60),
   drum: cylinder(30, 45),
   roof: cone(25, 50),
+  cube: box(50, 50, 50),
+  brick: box(80, 50, 30),
+  tube: cylinder(25, 80),
   beam: box(150, 40, 12),
 };
 const STEP_MM = 3;
@@ -42,6 +45,7 @@ function bySearch(
     candidates,
     rulerStepMm: stepMm,
     furthestMm: Math.min(FURTHEST_MM, posed.value.problem.sizeMm / 2),
+    meets: () => true,
     couldHelp: () => true,
     rangeOf: () => ANY_SHIFT,
     trials: Number.POSITIVE_INFINITY,
@@ -82,7 +86,11 @@ function tower(random: () => number, atMm: number): readonly LaidPiece[] {
   });
 }
 
-describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (seed %i)', (seed) => {
+/** A handful of fresh builds may all stand: only of these seeds it is known how many fall or wobble. */
+const RANGES_SEED = 20_261;
+const LOOKS_SEED = 20_262;
+
+describe.each([RANGES_SEED, freshSeed('ranges of moves')])('moves within the range (seed %i)', (seed) => {
   const builds = share(400, 12);
   it(`are those of a full search, for ${builds} builds`, () => {
     const random = seeded(seed);
@@ -92,12 +100,12 @@ describe.each([20_261, freshSeed('ranges of moves')])('moves within the range (s
       const material = k % 2 === 0 ? FULL : SHELL;
       compared += agrees([seed, k], pieces, material, STEP_MM);
     }
-    expect(compared).toBeGreaterThan(builds / 4);
+    if (seed === RANGES_SEED) expect(compared).toBeGreaterThan(builds / 4);
   }, 300_000);
 });
 
 // The same of the quick look at lumps over their ground, on forts, which have no ranges.
-describe.each([20_262, freshSeed('looks before moves')])('looks before a move (seed %i)', (seed) => {
+describe.each([LOOKS_SEED, freshSeed('looks before moves')])('looks before a move (seed %i)', (seed) => {
   const builds = share(120, 6);
   it(`rule out nothing that a full search finds, for ${builds} gates`, () => {
     const random = seeded(seed);
@@ -112,6 +120,26 @@ describe.each([20_262, freshSeed('looks before moves')])('looks before a move (s
       ];
       compared += agrees([seed, k], pieces, k % 2 === 0 ? FULL : SHELL, 6);
     }
-    expect(compared).toBeGreaterThan(0);
+    if (seed === LOOKS_SEED) expect(compared).toBeGreaterThan(0);
   }, 300_000);
+});
+
+// The rim of a drum as wide as the square it stands on leaves contacts with corners that all but coincide.
+it('finds the 5 mm by which a drum as wide as its square hangs over', () => {
+  const pieces = [put('cube', 0, 0), ...['brick', 'tube', 'cube'].map((kind) => put(kind, 30, 0))];
+  const asked = question(pieces, SPECS, SHELL, 0.4, { rulerStepMm: 1, slackMm: 2, limits: LIMITS });
+  expect(judged(asked).mend).toEqual({ piece: 1, moved: [1, 2, 3], side: 'left', byMm: 5 });
+});
+
+// Work is counted by the size of the build: a wall of sixty whose ends hang by a hair is given up, not tried for minutes.
+it('gives a large shaky wall up within its work', () => {
+  const rows = Array.from({ length: 12 }, (_, row) =>
+    Array.from({ length: 5 }, (_, k) => put('brick', 80 * k + (row % 2) * 40, 0)),
+  );
+  const asked = question(rows.flat(), SPECS, SHELL, 0.4, {
+    rulerStepMm: 1,
+    slackMm: 0,
+    limits: { ...LIMITS, trials: 3 },
+  });
+  expect(judged(asked).steadyingMove).toBeNull();
 });

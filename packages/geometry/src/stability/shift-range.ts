@@ -9,7 +9,6 @@ import { dot2, flatten, scale2, sub2 } from '../kernel/vec.ts';
 import type { PlacedPiece, Stack } from '../stack/types.ts';
 import { bodyAt } from './equilibrium.ts';
 import { featureAlong } from './feature.ts';
-import { couldMeet } from './neighbours.ts';
 import { pieceAt } from './patches.ts';
 import type { Joint } from './recursion.ts';
 import type { Disc, StaticProblem } from './types.ts';
@@ -31,14 +30,16 @@ export interface Shift {
   readonly piece: number;
   readonly moved: readonly number[];
   readonly towards: Vec2;
+  /** True when a piece that stays could come to carry one that moves, or the other way round. */
+  readonly meets: boolean;
 }
 
 /**
  * `push`: what every joint is to bear, in shares of gravity. null: no such move helps, however long. Where a piece
  * that stays could come to carry one that moves, or the other way round, any move may help.
  */
-export function shiftRange(tower: Tower, shift: Shift, push: number, slackMm: number): ShiftRange | null {
-  if (couldMeet(tower.stack, shift.moved, slackMm)) return ANY_SHIFT;
+export function shiftRange(tower: Tower, shift: Shift, push: number): ShiftRange | null {
+  if (shift.meets) return ANY_SHIFT;
   let range: ShiftRange | null = ANY_SHIFT;
   for (const joint of tower.joints) {
     if (joint.patch.friction < push) return null;
@@ -72,7 +73,8 @@ function groundsOf({ stack, problem }: Tower, joint: Joint, { piece, moved }: Sh
     const foot = { ground: faceOf(pieceAt(stack, piece), -1), share: 0 };
     return patch.lower === 'table' ? [foot] : [foot, { ground: faceOf(pieceAt(stack, patch.lower), 1), share: 1 }];
   }
-  const ground = { corners: patch.points.map(flatten), disc: patch.disc };
+  // A circle on a square as wide leaves corners that all but coincide: the hull keeps one of them, and no fruitless edge.
+  const ground = { corners: convexHull(patch.points.map(flatten), SAME_POINT_MM), disc: patch.disc };
   if (moved.includes(patch.upper) || !above.includes(piece)) return [{ ground, share: 0 }];
   const movedG = moved.reduce((sum, index) => sum + bodyAt(problem, index).massG, 0);
   return [{ ground, share: movedG / massG }];

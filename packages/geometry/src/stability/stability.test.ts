@@ -86,6 +86,34 @@ describe('slack', () => {
   });
 });
 
+describe('slack over a card', () => {
+  const specs = { cube: cube(50), card: box(50, 50, 1.5) };
+  const onCard = (cardMm: number) =>
+    judged(question([put('cube', 0, 0), put('card', cardMm, 0), put('cube', 0, 0)], specs, FULL, 0.5, { slackMm: 2 }));
+  it('does not reach through it: what lies on the card rests on the card alone', () => {
+    expect(onCard(0)).toMatchObject({ verdict: 'steady', method: 'recursion', closedGaps: [] });
+  });
+  it('does not carry what hangs over its edge', () => {
+    // The card ends at -35 + 25 = -10.
+    const { stands, first } = onCard(-35);
+    expect(stands).toBe(false);
+    expect(first.flatMap(({ pieces }) => pieces)).toContain(2);
+  });
+  it('carries on a post beside that is lower by more than a card', () => {
+    const kinds = { post: SPECS.post, low: SPECS.low, slab: SPECS.slab, card: box(30, 30, 1) };
+    const pieces = [
+      put('post', -50, 0),
+      put('low', 50, 0),
+      put('card', -50, 0),
+      put('card', 50, 0),
+      put('slab', 20, 0),
+    ];
+    const { stands, closedGaps } = judged(question(pieces, kinds, FULL, 0.5, { slackMm: 2 }));
+    expect(stands).toBe(true);
+    expect(closedGaps).toMatchObject([{ upper: 4, lower: 3 }]);
+  });
+});
+
 describe('not predicted', () => {
   it('says why: what people see, and folded paper that rolls', () => {
     expect(

@@ -35,7 +35,7 @@ export interface Disc {
 export interface StaticProblem {
   readonly bodies: readonly BodyMass[];
   readonly patches: readonly Patch[];
-  /** A length that is typical of the build, mm: the greatest extent of all patches and centres. */
+  /** A length that is typical of the build, mm: the diagonal of the box around all its pieces. */
   readonly sizeMm: number;
 }
 

@@ -18,8 +18,9 @@ export type DroppedPieces = Pick<Stack, 'pieces' | 'supports'>;
 /**
  * The build that a layout describes. Measured sizes are never quite equal, so that a slab on pillars of 50.0 and 48.5 mm
  * lies on both in the class and on one in the sums: a piece that comes within `slackMm` of what is below it rests on it
- * too (2 mm for paper; 0: only where they touch). Heights do not depend on the slack. Refused with every unknown name and impossible position at once; a layout free of
- * these is refused with every piece that was put on the table ("on": "table") where an earlier one is in its way.
+ * too (2 mm for paper; 0: only where they touch), unless a thin piece fills that gap. Heights do not depend on
+ * the slack. Refused with every unknown name and impossible position at once; a layout free of these is refused with every
+ * piece that was put on the table ("on": "table") where an earlier one is in its way.
  */
 export function buildStack(
   pieces: readonly LaidPiece[],

@@ -21,7 +21,7 @@ export interface Clash {
 
 /**
  * The highest place at which `piece`, coming straight down, meets one of `below` or the table, and all that it rests on
- * there: what comes within `reachMm` of it. `below` is looked through in order: quickest with the highest first.
+ * there: what comes within `reachMm` of it, but for gaps that a thin piece under it fills. `below` is looked through in order: quickest with the highest first.
  */
 export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[], reachMm: number): Landing {
   let bottomMm = TABLE.heightMm;
@@ -33,7 +33,12 @@ export function landOn(piece: PlacedPiece, below: readonly PlacedPiece[], reachM
     bottomMm = Math.max(bottomMm, drop.heightMm);
     met.push({ lower: lower.index, heightMm: drop.heightMm, normal: drop.normal });
   }
-  const carrying = met.filter(({ heightMm }) => bottomMm - heightMm <= reachMm);
+  const gapMm = ({ heightMm }: Footing): number => bottomMm - heightMm;
+  const touched = new Set(met.filter((footing) => gapMm(footing) <= CONTACT_MM).map(({ lower }) => lower));
+  const holders = below.filter(({ index }) => touched.has(index));
+  const carrying = met.filter(
+    (footing) => gapMm(footing) <= reachMm && !holders.some((holder) => fills(holder, footing, gapMm(footing), below)),
+  );
   return { bottomMm, supports: carrying.map((footing) => support(piece.index, footing, bottomMm)) };
 }
 
@@ -65,6 +70,16 @@ interface Footing {
 }
 
 const TABLE: Footing = { lower: 'table', heightMm: 0, normal: [0, 0, 1] };
+
+/**
+ * True when the gap over a footing is there because `holder` lies in it: as wide as that is thick, and that over the
+ * footing. Such a gap is no error of measured sizes.
+ */
+function fills(holder: PlacedPiece, { lower }: Footing, gapMm: number, below: readonly PlacedPiece[]): boolean {
+  if (gapMm < Math.max(holder.topMm - holder.bottomMm - CONTACT_MM, CONTACT_MM)) return false;
+  const under = below.find(({ index }) => index === lower);
+  return under === undefined || !standSideBySide(holder, under);
+}
 
 const support = (upper: number, { lower, heightMm, normal }: Footing, bottomMm: number): Support => ({
   upper,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { share } from '../../../../tests/tools/share.ts';
 import type { DayRule, DayStanding, Standing } from '../types.ts';
-import { day } from './day.ts';
+import { day as dayOf } from './day.ts';
 
 const SUM: DayRule = { kind: 'sum-of-points', placePoints: [], weights: {}, meanOfThosePresent: false };
 const PLACE_POINTS: DayRule = { ...SUM, kind: 'sum-of-place-points', placePoints: [7, 5, 3] };
@@ -16,7 +16,7 @@ function standings(places: Readonly<Record<string, number | null>>): Standing[] 
     decidedBy: [],
     sharedWith: [],
     withinErrorOf: [],
-    out: place === null ? { code: 'fell' } : null,
+    out: place === null ? [{ code: 'fell' }] : [],
   }));
 }
 
@@ -44,6 +44,13 @@ const TOTALS = new Map([
     ]),
   ],
 ]);
+
+const day = (
+  standingsByChallenge: Parameters<typeof dayOf>[0],
+  totals: Parameters<typeof dayOf>[1],
+  rule: DayRule,
+  ...notPlayed: readonly string[]
+) => dayOf(standingsByChallenge, totals, rule, new Set(notPlayed));
 
 const summary = (day: readonly DayStanding[]) => day.map(({ group, place, total }) => [group, place, total]);
 
@@ -153,6 +160,25 @@ describe('the day', () => {
       ['petrels', null, null],
     ]);
     expect(day(new Map(), TOTALS, MEAN)).toEqual([]);
+  });
+
+  it('[D10] a challenge that nobody has tried yet does not count and leaves nobody without a place', () => {
+    const none = standings({ puffins: null, terns: null, gannets: null, eiders: null });
+    const later = new Map([...TWO, ['wall', none]]);
+    for (const rule of [SUM, PLACE_POINTS, MEAN, { ...MEAN, weights: { wall: 3 } }]) {
+      expect(day(later, TOTALS, rule, 'wall')).toEqual(day(TWO, TOTALS, rule));
+    }
+    expect(day(later, TOTALS, SUM, 'wall')[0]).toMatchObject({ group: 'gannets', place: 1, present: 2, of: 2 });
+    // Once a single group has tried, the others miss a result.
+    const begun = day(later, TOTALS, SUM).find(({ group }) => group === 'gannets');
+    expect(begun).toMatchObject({ place: null, present: 2, of: 3 });
+    // Before the first attempt of all there is no place, and every group is there.
+    expect(summary(day(new Map([['wall', none]]), TOTALS, SUM, 'wall'))).toEqual([
+      ['eiders', null, null],
+      ['gannets', null, null],
+      ['puffins', null, null],
+      ['terns', null, null],
+    ]);
   });
 
   it('[D7] equal totals share a place; 0.1 + 0.2 is 0.3', () => {

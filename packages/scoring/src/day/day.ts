@@ -12,17 +12,19 @@ import { weightOf } from './weight.ts';
 
 /**
  * One standing a group that appears in any challenge: those with a place, the best first, then those without.
- * Both maps are keyed by challenge id; `totals` is used by the rule 'sum-of-points' alone.
+ * Both maps are keyed by challenge id; `totals` is used by the rule 'sum-of-points' alone. `notPlayed`: challenges at
+ * which no group has an attempt yet; they are left out.
  * Throws RangeError for a negative weight.
  */
 export function day(
   standingsByChallenge: ReadonlyMap<string, readonly Standing[]>,
   totals: ReadonlyMap<string, Totals>,
   rule: DayRule,
+  notPlayed: ReadonlySet<string>,
 ): DayStanding[] {
   const parts = [...standingsByChallenge].flatMap(([challenge, standings]) => {
     const weight = weightOf(challenge, rule);
-    if (weight === 0n) return [];
+    if (weight === 0n || notPlayed.has(challenge)) return [];
     return [{ challenge, weight, results: dayResults(standings, totals.get(challenge) ?? new Map(), rule) }];
   });
   const groups = new Set([...standingsByChallenge.values()].flat().map(({ group }) => group));

@@ -19,7 +19,10 @@ export interface DayChallenge {
   readonly marks: readonly GivenMark[];
 }
 
-/** First the one about units, then those about judges, challenge by challenge. Throws RangeError for a negative weight. */
+/**
+ * First the one about units, then those about judges, challenge by challenge.
+ * Throws RangeError for a negative weight.
+ */
 export function dayWarnings(rule: DayRule, challenges: readonly DayChallenge[]): DayWarning[] {
   return [...unitWarnings(rule, challenges), ...challenges.flatMap(judgeWarnings)];
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { share } from '../../../../tests/tools/share.ts';
-import type { Facts, PointsRow, Rounding } from '../types.ts';
+import type { Facts, MeasuredRule, PointsRow, Rounding } from '../types.ts';
 import { pointsErrors } from './errors.ts';
 import { pointsLines } from './lines.ts';
 
@@ -13,7 +13,7 @@ function row(points: number, per: number, rounding: Rounding, more: Partial<Poin
   return { id: 'row', measure: 'height', points, per, rounding, ...more };
 }
 
-const earned = (table: PointsRow, height: number | null): number => pointsLines([table], facts({ height })).sum;
+const earned = (table: PointsRow, height: number): number => pointsLines([table], facts({ height })).sum ?? Number.NaN;
 
 describe('points, row by row', () => {
   it('[P1] 2 points for each 10 mm', () => {
@@ -77,6 +77,25 @@ describe('points, row by row', () => {
     expect(earned(table, 5)).toBe(-7);
   });
 
+  it('[P4] what may take points and was not measured is not known, and neither is the sum', () => {
+    const linesOf = (...rows: PointsRow[]) => pointsLines(rows, facts({ height: null, pieces: 3 }));
+    const unknown = { row: 'row', measure: 'height', value: null, times: null, points: null, limited: null };
+    const pieces = row(2, 1, 'none', { id: 'pieces', measure: 'pieces' });
+    expect(linesOf(pieces, row(-1, 100, 'down'))).toMatchObject({ lines: [{ points: 6 }, unknown], sum: null });
+    // From 0 on, -2 points a mm fall to the floor of -7; with a cap of -3 a row gives no more than that.
+    expect(linesOf(row(-2, 1, 'none', { floorPoints: -7 })).sum).toBeNull();
+    expect(linesOf(row(2, 1, 'none', { capPoints: -3 })).sum).toBeNull();
+    // No value of these gives less than 0.
+    for (const giving of [
+      row(2, 1, 'none'),
+      row(2, 1, 'none', { floorPoints: -7 }),
+      row(-2, 1, 'none', { floorPoints: 0 }),
+      row(0, 1, 'none'),
+    ]) {
+      expect(linesOf(pieces, giving).sum).toBe(6);
+    }
+  });
+
   it('[P4] what was not measured earns 0 and says so, whatever the floor', () => {
     const unmeasured = { row: 'row', measure: 'height', value: null, times: null, points: 0, limited: null };
     expect(pointsLines([row(2, 10, 'down', { floorPoints: 5 })], facts({ height: null })).lines).toEqual([unmeasured]);
@@ -125,8 +144,7 @@ describe('points, row by row', () => {
 });
 
 describe('the measuring error of the points', () => {
-  const tolerance = (rows: readonly PointsRow[], all: Facts): number =>
-    pointsErrors(rows, pointsLines(rows, all).lines, all).tolerance;
+  const tolerance = (rows: readonly PointsRow[], all: Facts): number => pointsErrors(rows, [], all).tolerance;
 
   it('[P7] rows on one measure add up', () => {
     // 3 points for 12 mm and 4 for 8: a quarter and a half a mm; with 3 mm 2.25, and 0.75 where one of them takes.
@@ -148,18 +166,44 @@ describe('the measuring error of the points', () => {
       ['volume', { id: 'volume', value: 900, unit: 'mm3', tolerance: 50, errors: { 'cube/edge': 40 } }],
     ]);
     const rows = [row(2, 1, 'none'), row(1, 10, 'none', { id: 'volume', measure: 'volume' })];
-    const { tolerance: whole, errors } = pointsErrors(rows, pointsLines(rows, all).lines, all);
+    const { tolerance: whole, errors } = pointsErrors(rows, [], all);
     expect(errors).toEqual({ 'cube/edge': 10, 'drum/height': 8 });
     // The volume's own: root of 50 squared less 40 squared, a tenth of it 3 points; 100 + 64 + 9.
     expect(Math.abs(whole - Math.sqrt(173))).toBeLessThan(1e-12);
     // A row that takes as much as the other gives leaves the edge out of it.
     const against = [row(40, 1, 'none'), row(-3, 1, 'none', { id: 'volume', measure: 'volume' })];
-    expect(pointsErrors(against, pointsLines(against, all).lines, all).errors['cube/edge']).toBe(0);
+    expect(pointsErrors(against, [], all).errors['cube/edge']).toBe(0);
   });
 
-  it('[P7] a row at its cap, and one that was not measured, carry none', () => {
-    expect(tolerance([row(2, 10, 'none', { capPoints: 5 })], facts({ height: 70 }, 3))).toBe(0);
+  it('[P7] a row that was not measured carries none', () => {
     expect(tolerance([row(2, 10, 'none')], facts({ height: null }, 3))).toBe(0);
     expect(tolerance([row(2, 10, 'none')], facts({}, 3))).toBe(0);
+  });
+
+  it('[P9] what goes in steps is told apart, with all that hangs on its measure', () => {
+    const limit: MeasuredRule = {
+      id: 'low',
+      kind: 'measured',
+      measure: 'height',
+      comparison: 'at-most',
+      limit: 300,
+      consequence: { kind: 'costs', points: 5 },
+    };
+    const must: MeasuredRule = { ...limit, id: 'must', measure: 'volume', consequence: { kind: 'must' } };
+    const all = facts({ height: 70, volume: 90, paper: 40 }, 3);
+    const rows = [
+      row(3, 1, 'none'),
+      row(5, 1, 'none', { id: 'volume', measure: 'volume' }),
+      row(1, 10, 'down', { id: 'paper', measure: 'paper' }),
+    ];
+    const { tolerance: even, steps } = pointsErrors(rows, [limit, must], all);
+    // 5 points a mm3 of 3 mm3; a rule that must be kept gives no points.
+    expect(even).toBe(15);
+    expect(steps.map((one) => [one.fact.id, one.rows.map(({ id }) => id), one.rules.map(({ id }) => id)])).toEqual([
+      ['height', ['row'], ['low']],
+      ['paper', ['paper'], []],
+    ]);
+    // A count is exact: whatever is given for it errs by nothing.
+    expect(pointsErrors(rows, [limit], facts({ height: 70, paper: 40 })).steps).toEqual([]);
   });
 });

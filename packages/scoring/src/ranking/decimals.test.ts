@@ -14,7 +14,7 @@ const fact = (id: string, value: number) => [id, { id, value, unit: 'mm', tolera
 const entry = (group: string, height: number): Entry => ({
   group,
   values: new Map([fact('height', height)]),
-  out: null,
+  out: [],
 });
 const places = (entries: readonly Entry[], key = KEY) =>
   new Map(rank(entries, { first: key, tieBreaks: [] }).map(({ group, place }) => [group, place]));
@@ -102,7 +102,7 @@ describe('decimals', () => {
         const placeWith = (less: number) => {
           const entries = builds.map(([height, pieces], k): Entry => {
             const values = new Map([fact('height', height), fact('pieces', k === 0 ? pieces - less : pieces)]);
-            return { group: `g${k}`, values, out: null };
+            return { group: `g${k}`, values, out: [] };
           });
           const rule = { first: KEY, tieBreaks: [{ by: 'pieces', better: 'less', roundTo: 0 } as const] };
           return rank(entries, rule).find(({ group }) => group === 'g0')?.place ?? 0;

@@ -13,7 +13,6 @@ export interface ReadingError {
   readonly wholeSq: bigint;
   /** Signed, by source. */
   readonly parts: ReadonlyMap<string, Millionths>;
-  readonly partsSq: bigint;
   /** What fixing the tolerance and the parts to a millionth, each off by up to a half, may make of a rest that is 0. */
   readonly noiseSq: bigint;
 }
@@ -25,14 +24,14 @@ export function readingError(tolerance: number, errors: Readonly<Record<string, 
   const fixed = toMillionths(tolerance);
   const toleranceSq = fixed * fixed;
   const sources = Object.entries(errors);
-  if (sources.length === 0) return { wholeSq: toleranceSq, parts: NO_PARTS, partsSq: 0n, noiseSq: 0n };
+  if (sources.length === 0) return { wholeSq: toleranceSq, parts: NO_PARTS, noiseSq: 0n };
   const parts = new Map(sources.map(([source, error]) => [source, toMillionths(error)]));
   let [partsSq, noiseSq] = [0n, fixed + 1n];
   for (const part of parts.values()) {
     partsSq += part * part;
     noiseSq += (part < 0n ? -part : part) + 1n;
   }
-  return { wholeSq: toleranceSq > partsSq ? toleranceSq : partsSq, parts, partsSq, noiseSq };
+  return { wholeSq: toleranceSq > partsSq ? toleranceSq : partsSq, parts, noiseSq };
 }
 
 /** The square of E; 0 when all of it cancels. */
@@ -41,6 +40,9 @@ export function differenceErrorSq(a: ReadingError, b: ReadingError): bigint {
   const sq = a.wholeSq + b.wholeSq - 2n * inCommon(a, b);
   return sq > a.noiseSq + b.noiseSq ? sq : 0n;
 }
+
+/** A whole number that is not below the root, and hardly above it. */
+export const rootAbove = (square: bigint): Millionths => BigInt(Math.ceil(Math.sqrt(Number(square)))) + 1n;
 
 /** The sum of a b over the sources of both. */
 function inCommon({ parts }: ReadingError, other: ReadingError): bigint {

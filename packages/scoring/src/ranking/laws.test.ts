@@ -39,7 +39,7 @@ const fact = (id: string, value: number | null, tolerance = 0) =>
 
 function entryOf({ height, pieces, tolerance, out }: Build, k: number): Entry {
   const values: Facts = new Map([fact('height', height / 1e6, tolerance / 1e6), fact('pieces', pieces)]);
-  return { group: `g${k}`, values, out: out ? { code: 'fell' } : null };
+  return { group: `g${k}`, values, out: out ? [{ code: 'fell' }] : [] };
 }
 
 describe('laws of ranking', () => {

@@ -10,7 +10,7 @@ function entry(group: string, points: number, tolerance = 0): Entry {
   return {
     group,
     values: new Map([['points', { id: 'points', value: points, unit: 'points', tolerance, errors: {} }]]),
-    out: null,
+    out: [],
   };
 }
 

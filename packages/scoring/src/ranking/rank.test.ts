@@ -9,7 +9,7 @@ const BASE: RankingKey = { by: 'base-area', better: 'less', roundTo: 100 };
 function entry(
   group: string,
   values: Readonly<Record<string, number | null>>,
-  out: OutReason | null = null,
+  out: readonly OutReason[] = [],
   tolerance = 0,
 ): Entry {
   const facts = Object.entries(values).map(
@@ -99,7 +99,7 @@ describe('within measuring error', () => {
   it('[K6] the boundary belongs to it: 0.3 and 0.4 make 0.5', () => {
     const pair = (difference: number) =>
       rank(
-        [entry('a', { height: 200 + difference }, null, 0.3), entry('b', { height: 200 }, null, 0.4)],
+        [entry('a', { height: 200 + difference }, [], 0.3), entry('b', { height: 200 }, [], 0.4)],
         rule(exactHeight),
       );
     expect(near(pair(0.5))).toEqual([
@@ -115,11 +115,7 @@ describe('within measuring error', () => {
   it('[K6] looks at the values before rounding', () => {
     // 354.9 and 355.1 are 350 and 360 on the board; 346 and 354 share 350 and are 8 apart.
     const standings = rank(
-      [
-        entry('a', { height: 355.1 }, null, 3),
-        entry('b', { height: 354.9 }, null, 3),
-        entry('c', { height: 346 }, null, 3),
-      ],
+      [entry('a', { height: 355.1 }, [], 3), entry('b', { height: 354.9 }, [], 3), entry('c', { height: 346 }, [], 3)],
       rule(HEIGHT),
     );
     expect(near(standings)).toEqual([
@@ -132,9 +128,9 @@ describe('within measuring error', () => {
   it('[K6] groups that share a place are not marked, groups that only a tie-break parted are', () => {
     const standings = rank(
       [
-        entry('a', { height: 350, pieces: 5 }, null, 3),
-        entry('b', { height: 350, pieces: 7 }, null, 3),
-        entry('c', { height: 351, pieces: 7 }, null, 3),
+        entry('a', { height: 350, pieces: 5 }, [], 3),
+        entry('b', { height: 350, pieces: 7 }, [], 3),
+        entry('c', { height: 351, pieces: 7 }, [], 3),
       ],
       rule(HEIGHT, FEWER_PIECES),
     );
@@ -164,7 +160,7 @@ describe('within measuring error', () => {
       ['d', 371, 1],
     ];
     const standings = rank(
-      tolerances.map(([group, height, tolerance]) => entry(group, { height }, null, tolerance)),
+      tolerances.map(([group, height, tolerance]) => entry(group, { height }, [], tolerance)),
       rule(exactHeight),
     );
     expect(near(standings)).toEqual([
@@ -177,7 +173,7 @@ describe('within measuring error', () => {
 
   it('[K6] [K8] a group that is out is near nobody', () => {
     const standings = rank(
-      [entry('a', { height: 350 }, null, 3), entry('b', { height: 351 }, { code: 'fell' }, 3)],
+      [entry('a', { height: 350 }, [], 3), entry('b', { height: 351 }, [{ code: 'fell' }], 3)],
       rule(exactHeight),
     );
     expect(near(standings)).toEqual([
@@ -189,12 +185,15 @@ describe('within measuring error', () => {
 
 describe('who takes no place', () => {
   it('[K8] stands at the end with the reason and counts for nobody', () => {
-    const broken: OutReason = { code: 'rule-broken', requirements: ['no-tape'] };
+    const broken: readonly OutReason[] = [
+      { code: 'rule-broken', requirements: ['no-tape'] },
+      { code: 'more-than-the-kit-has', kinds: ['drum'] },
+    ];
     const standings = rank(
       [
         entry('puffins', { height: 900 }, broken),
         entry('terns', { height: 310 }),
-        entry('fulmars', {}, { code: 'absent' }),
+        entry('fulmars', {}, [{ code: 'absent' }]),
         entry('eiders', { height: 290 }),
       ],
       rule(HEIGHT),
@@ -205,7 +204,7 @@ describe('who takes no place', () => {
       ['fulmars', null],
       ['puffins', null],
     ]);
-    expect(standings.map(({ out }) => out)).toEqual([null, null, { code: 'absent' }, broken]);
+    expect(standings.map(({ out }) => out)).toEqual([[], [], [{ code: 'absent' }], broken]);
     expect(standings[3]?.decidedBy).toEqual([{ by: 'height', value: 900 }]);
   });
 
@@ -216,8 +215,8 @@ describe('who takes no place', () => {
       ['a', null],
       ['b', null],
     ]);
-    expect(standings[1]?.out).toEqual({ code: 'not-measured', measure: 'height' });
-    expect(standings[2]?.out).toEqual({ code: 'not-measured', measure: 'height' });
+    expect(standings[1]?.out).toEqual([{ code: 'not-measured', measures: ['height'] }]);
+    expect(standings[2]?.out).toEqual([{ code: 'not-measured', measures: ['height'] }]);
   });
 
   it('[K10] in a tie-break the unmeasured come last, and are equal', () => {

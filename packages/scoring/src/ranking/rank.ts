@@ -11,10 +11,7 @@ import { byGroup, byId, places } from './places.ts';
 export function rank(entries: readonly Entry[], rule: RankingRule): Standing[] {
   const runners = entries.map((entry) => runnerOf(entry, rule)).sort(byGroup);
   const near = withinError(runners.flatMap((runner) => readingOf(runner, rule)));
-  const placed = places(
-    runners.filter(({ out }) => out === null),
-    (a, b) => compareKeys(a.keys, b.keys),
-  );
+  const placed = places(runners.filter(takesPlace), (a, b) => compareKeys(a.keys, b.keys));
   const placeOf = new Map(placed.map(({ item, place }) => [item.group, place]));
   return [
     ...placed.map(({ item, place, sharedWith }) => ({
@@ -23,13 +20,13 @@ export function rank(entries: readonly Entry[], rule: RankingRule): Standing[] {
       sharedWith: sharedWith.map(({ group }) => group),
       withinErrorOf: (near.get(item.group) ?? []).filter((other) => placeOf.get(other) !== place).sort(byId),
     })),
-    ...runners.filter(({ out }) => out !== null).map(withoutPlace),
+    ...runners.filter((runner) => !takesPlace(runner)).map(withoutPlace),
   ];
 }
 
 /** The entries at the first place, without a look at the other places; none when every entry is out. */
 export function leaders(entries: readonly Entry[], rule: RankingRule): readonly Entry[] {
-  const runners = entries.map((entry) => runnerOf(entry, rule)).filter(({ out }) => out === null);
+  const runners = entries.map((entry) => runnerOf(entry, rule)).filter(takesPlace);
   const [first, ...others] = runners;
   if (first === undefined) return [];
   const best = others.reduce((ahead, one) => (compareKeys(one.keys, ahead.keys) < 0 ? one : ahead), first);
@@ -40,21 +37,25 @@ interface Runner {
   readonly group: string;
   readonly entry: Entry;
   readonly keys: readonly KeyValue[];
-  readonly out: OutReason | null;
+  readonly out: readonly OutReason[];
 }
+
+const takesPlace = ({ out }: Runner): boolean => out.length === 0;
 
 function runnerOf(entry: Entry, rule: RankingRule): Runner {
   const keys = keyValues(entry.values, rule);
   const unmeasured = (entry.values.get(rule.first.by)?.value ?? null) === null;
-  const out = entry.out ?? (unmeasured ? { code: 'not-measured' as const, measure: rule.first.by } : null);
-  return { group: entry.group, entry, keys, out };
+  const missing = { code: 'not-measured', measures: [rule.first.by] } as const;
+  return { group: entry.group, entry, keys, out: unmeasured && entry.out.length === 0 ? [missing] : entry.out };
 }
 
 /** The first key as it was measured, before rounding; of those with a place only. */
-function readingOf({ group, entry, out }: Runner, { first }: RankingRule) {
+function readingOf(runner: Runner, { first }: RankingRule) {
+  const { group, entry } = runner;
   const fact = entry.values.get(first.by);
-  if (out !== null || fact === undefined || fact.value === null) return [];
-  return [{ group, value: fact.value, tolerance: fact.tolerance, errors: fact.errors }];
+  if (!takesPlace(runner) || fact === undefined || fact.value === null) return [];
+  const { value, tolerance, errors, steps = [] } = fact;
+  return [{ group, value, tolerance, errors, steps }];
 }
 
 function withoutPlace({ group, keys, out }: Runner): Standing {

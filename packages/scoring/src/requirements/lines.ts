@@ -1,12 +1,20 @@
 // The rules that a build must keep, pays for or earns by, each with its verdict and the numbers behind it. Rules [Q..] of
 // RULES.md.
 
+import type { Millionths } from '../rounding/fixed.ts';
 import { toMillionths } from '../rounding/fixed.ts';
-import { exactSum } from '../rounding/sum.ts';
-import type { Answer, Comparison, Facts, Pieces, Requirement, RequirementLine, Verdict } from '../types.ts';
+import { sumIfKnown } from '../rounding/sum.ts';
+import type {
+  Answer,
+  Consequence,
+  Facts,
+  MeasuredRule,
+  Pieces,
+  Requirement,
+  RequirementLine,
+  Verdict,
+} from '../types.ts';
 import { earnedVerdict, kindsVerdict } from './pieces.ts';
-
-type Measured = Extract<Requirement, { kind: 'measured' }>;
 
 /**
  * A line for every requirement, kept or not. `answers`: by requirement id, what a person said of a yes/no rule.
@@ -28,9 +36,20 @@ export function requirementLines(
   }));
 }
 
-/** What the requirements add to the points: what kept ones earn, less what broken ones cost. */
-export function pointsOfRequirements(lines: readonly RequirementLine[]): number {
-  return exactSum(lines.map(pointsOf));
+/** What the requirements add to the points: what kept ones earn, less what broken ones cost. null: not known. */
+export function pointsOfRequirements(lines: readonly RequirementLine[]): number | null {
+  return sumIfKnown(lines.map(requirementPoints));
+}
+
+/** What one of them adds; null: not known, since it may cost points and what it is about was not measured. */
+export function requirementPoints({ verdict, consequence }: RequirementLine): number | null {
+  const mayCost = consequence.kind === 'costs' && consequence.points > 0;
+  return mayCost && verdict === 'not-measured' ? null : pointsFor(verdict, consequence);
+}
+
+/** What the rule adds to the points for a value of its measure. */
+export function rulePoints(rule: MeasuredRule, value: Millionths): Millionths {
+  return toMillionths(pointsFor(verdictAt(rule, value), rule.consequence));
 }
 
 const EMPTY = { measure: null, value: null, comparison: null, limit: null, breaches: [], note: null };
@@ -58,9 +77,10 @@ function verdictOn(requirement: Requirement, { facts, answers, used, earned }: K
   }
 }
 
-function measuredVerdict({ measure, comparison, limit }: Measured, facts: Facts): Found {
+function measuredVerdict(rule: MeasuredRule, facts: Facts): Found {
+  const { measure, comparison, limit } = rule;
   const value = facts.get(measure)?.value ?? null;
-  const verdict = value === null ? 'not-measured' : verdictOf(isKept(value, comparison, limit));
+  const verdict = value === null ? 'not-measured' : verdictAt(rule, toMillionths(value));
   return { verdict, measure, value, comparison, limit };
 }
 
@@ -72,19 +92,20 @@ function judgedVerdict(id: string, answers: Readonly<Record<string, Answer>>): F
 
 const verdictOf = (kept: boolean): Verdict => (kept ? 'kept' : 'broken');
 
-function isKept(value: number, comparison: Comparison, limit: number): boolean {
-  const [fixed, fixedLimit] = [toMillionths(value), toMillionths(limit)];
+/** What the rule says of a value of its measure. */
+function verdictAt({ comparison, limit }: MeasuredRule, value: Millionths): Verdict {
+  const fixedLimit = toMillionths(limit);
   switch (comparison) {
     case 'exactly':
-      return fixed === fixedLimit;
+      return verdictOf(value === fixedLimit);
     case 'at-least':
-      return fixed >= fixedLimit;
+      return verdictOf(value >= fixedLimit);
     case 'at-most':
-      return fixed <= fixedLimit;
+      return verdictOf(value <= fixedLimit);
   }
 }
 
-function pointsOf({ verdict, consequence }: RequirementLine): number {
+function pointsFor(verdict: Verdict, consequence: Consequence): number {
   if (consequence.kind === 'earns') return verdict === 'kept' ? consequence.points : 0;
   return consequence.kind === 'costs' && verdict === 'broken' ? -consequence.points : 0;
 }

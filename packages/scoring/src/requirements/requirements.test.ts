@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Comparison, Facts, Requirement, Verdict } from '../types.ts';
-import { pointsOfRequirements, requirementLines } from './lines.ts';
+import { pointsOfRequirements, requirementLines, requirementPoints } from './lines.ts';
 
 const MUST = { kind: 'must' } as const;
 const ANSWERS = { kept: { kept: true }, broken: { kept: false }, also: { kept: false }, must: { kept: false } };
@@ -85,24 +85,39 @@ describe('rules that a build must keep', () => {
     expect(verdicts.map(([line]) => line?.verdict)).toEqual(['kept', 'broken', 'not-judged']);
   });
 
-  it('[Q5] only broken rules with a cost take points', () => {
-    const costly: Requirement = {
-      id: 'low',
-      kind: 'measured',
-      measure: 'height',
-      comparison: 'at-least',
-      limit: 100,
-      consequence: { kind: 'costs', points: 7 },
+  const judgedRules = [
+    judged('kept', 2),
+    judged('broken', 3.1),
+    judged('also', 0.2),
+    judged('unknown', 13),
+    judged('must'),
+  ];
+  const costing = (points: number): Requirement => ({
+    ...measured('at-least', 100, 'height'),
+    consequence: { kind: 'costs', points },
+  });
+
+  it('[Q5] only broken rules with a cost take points; one that nobody has judged yet takes none', () => {
+    const taken = (height: number) =>
+      pointsOfRequirements(requirementLines([...judgedRules, costing(7)], facts({ height }), ANSWERS, null, null));
+    expect([taken(100), taken(99)]).toEqual([-3.3, -10.3]);
+  });
+
+  it('[Q5] what a rule costs is not known while its measure, or the pieces it is about, are not', () => {
+    const kinds: Requirement = {
+      id: 'kinds',
+      kind: 'only-kinds',
+      kinds: ['cube'],
+      consequence: { kind: 'costs', points: 4 },
     };
-    const requirements = [
-      judged('kept', 2),
-      judged('broken', 3.1),
-      judged('also', 0.2),
-      judged('unknown', 13),
-      judged('must'),
-      costly,
-    ];
-    expect(pointsOfRequirements(requirementLines(requirements, facts({}), ANSWERS, null, null))).toBe(-3.3);
+    const taken = (more: Requirement, used: Readonly<Record<string, number>> | null = null) => {
+      const lines = requirementLines([...judgedRules, more], facts({ height: null }), ANSWERS, used, null);
+      return [pointsOfRequirements(lines), requirementPoints(lines.at(-1)!)];
+    };
+    expect(taken(costing(7))).toEqual([null, null]);
+    expect(taken(costing(0))).toEqual([-3.3, 0]);
+    expect(taken(kinds)).toEqual([null, null]);
+    expect(taken(kinds, { drum: 1 })).toEqual([-7.3, -4]);
   });
 
   it('[Q8] only kept rules that earn give points, beside what broken ones cost', () => {

@@ -8,3 +8,9 @@ export function exactSum(values: Iterable<number>): number {
   for (const value of values) total += toMillionths(value);
   return fromMillionths(total);
 }
+
+/** The same; null where one of the values is not known. */
+export function sumIfKnown(values: readonly (number | null)[]): number | null {
+  const known = values.filter((value) => value !== null);
+  return known.length < values.length ? null : exactSum(known);
+}

@@ -93,6 +93,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'file.not-utf8': 'This is no text in UTF-8. Choose another file, or save it again as UTF-8.',
   'file.empty': 'This file is empty. Choose another file.',
   'file.fine': '{file}: fine ({format}).',
+  'file.beyond-the-kit': '{file}: the build {attempt} will take no place. {sentence}',
   // Files that do not go together.
   'files.nothing-to-score':
     'This file ({format}) cannot be scored alone. Name a class file, or a challenge file with its attempts.',
@@ -111,7 +112,7 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.rows': 'Points, row by row',
   'score.own': 'Own results of the groups',
   'score.supply': 'Supply',
-  'score.warnings': 'Look at this before you read the places',
+  'score.warnings': 'Look at this before you trust the places',
   'score.day': 'Whole day',
   'score.total': 'Total: {total}',
   'score.none': 'not measured',
@@ -120,10 +121,14 @@ Reads each file and says what is wrong with it, place by place, or that it is fi
   'score.chosen-of': 'chosen of {count} attempts',
   'score.another-counts': 'Another attempt of the group counts.',
   'score.no-result': 'no result',
+  'score.not-played': 'not played yet',
+  'score.not-known': 'not known',
+  'score.points-not-known': 'points not known: {measures} not measured',
   // Workings.
-  'working.letters': `Letters: V volume, S all surfaces, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
+  'working.letters': `Letters: A area from above, V volume, S all surfaces, U surface you can touch, B base, L the sides without the bases, P perimeter (of a solid: of its base), l length, w width,
 h height, k one number divided by another, s slant height, a and b edges, r radius (of a pyramid: from the middle of the base to its side),
 R radius of the base under a smaller top, d how far the top stands in, q half of P, n how many, t 180° / n.`,
+  'working.count-letters': 'In counts: N pieces, F faces, R curved ones, E edges, C corners.',
   'working.digits':
     'Workings go on with the full numbers. With the digits shown, the last one can come out a little different.',
   // Measures.
@@ -153,7 +158,8 @@ R radius of the base under a smaller top, d how far the top stands in, q half of
   'why.changes': 'What changed',
   'why.points': 'What separates the two tries',
   'why.nothing-in-common': '{first} and {second} have no challenge in which both have a build.',
-  'why.one-try': '{group} has no challenge with two tries or more.',
+  'why.one-try':
+    'There is no challenge at which {group} tried twice or more. To see what separates it from another group, name that group too.',
   // Ready challenges.
   'ready.title': '{name}: {id}',
   'ready.grades': 'For {grades}.',

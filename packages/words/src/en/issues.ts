@@ -6,7 +6,7 @@ import type { IssueTexts } from '../keys.ts';
 export const issues = {
   // The text of a file.
   'not-json':
-    'The file cannot be read on from line {line}, column {column} (not JSON). Look there for a missing comma, quote or bracket.',
+    'The file cannot be read on from line {line}, column {column} (not JSON). Look there and just before: is a comma, quote or bracket missing or one too many? Decimals take a point, and quotes are straight.',
   'duplicate-key': 'This key stands here twice. Keep one of the two.',
   'too-deep': 'Lists stand in lists more than {most} deep. Export the file again.',
   'too-many-values': 'The file holds more than {most} values. Export the file again, or split it.',
@@ -83,5 +83,4 @@ export const issues = {
   'stock-exceeded': 'This hands out {count} of "{piece}"; left in the stock: {left}. Check the number.',
   'more-than-the-group-has': 'This takes away {count} of "{piece}", but the group has only {has}. Check the number.',
   'mark-twice': '{judge} has marked "{criterion}" twice. Keep one of the two marks.',
-  'time-not-valid': '"{at}" is no date and time. Write it like 2026-03-05T10:20:00+01:00.',
 } as const satisfies IssueTexts;

@@ -122,7 +122,7 @@ export const names = {
     number: 'a number',
     boolean: 'true or false',
     array: 'a list',
-    object: 'a group of keys',
+    object: 'a group of keys in curly brackets',
     null: 'an empty value (null)',
   },
 } as const satisfies NameTables;

@@ -10,6 +10,7 @@ export const own = {
   hint: '{sentence} {slip}',
   earns: '{sentence} It earns {points}.',
   expected: '{measure}, worked out with {pi}: {value}.',
+  'held-against': '{measure}, {source}: {value}.',
   'slip.diameter-for-radius':
     'It comes out with the diameter in place of the radius: look at the step with the radius.',
   'slip.radius-for-diameter':

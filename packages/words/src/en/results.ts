@@ -35,12 +35,13 @@ export const results = {
   'rule.broken': '{subject}. The rule says {bound}.',
   'rule.costs': '{sentence} It costs {points}.',
   'rule.earns': '{sentence} It earns {points}.',
+  'rule.not-known': '{sentence} Whether it costs {points} is not known.',
   'rule.note': '{sentence} Note: {note}',
   'rule.not-measured': '{measure}: not measured. The rule says {bound}.',
   'judged.kept': '"{text}" was kept.',
   'judged.broken': '"{text}" was not kept.',
   'judged.not-judged': '"{text}" has not been judged yet.',
-  stock: 'It uses {used} of {kind}; the kit has {stock}.',
+  stock: '{kind}: it uses {used}, the kit has {stock}.',
   // Rules about pieces.
   'pieces.only-kinds': 'Only these kinds may be used: {kinds}.',
   'pieces.only-earned': 'Only pieces that the group earned may be used.',
@@ -48,8 +49,8 @@ export const results = {
   'pieces.broken': '{rule} {breaches}',
   'pieces.not-listed': '{rule} Not measured: no pieces were listed.',
   'pieces.earned-unknown': '{rule} Not measured: it is not known what the group earned.',
-  'breach.only-kinds': 'It uses {used} of {kind}.',
-  'breach.only-earned': 'It uses {used} of {kind}; the group has {allowed}.',
+  'breach.only-kinds': '{kind}: it uses {used}.',
+  'breach.only-earned': '{kind}: it uses {used}, the group has {allowed}.',
   // Rules and rows of points as the challenge states them.
   'stated.measured': '{measure} {bound}',
   'stated.only-kinds': 'only {kinds}',
@@ -68,6 +69,7 @@ export const results = {
   'points.cap': '{line}, but at most {limit}',
   'points.floor': '{line}, but at least {limit}',
   'points.not-measured': '{measure}: not measured, {total}',
+  'points.not-known': '{measure}: not measured. What it takes away is not known.',
   'points.adjusted': '{points} by {by}: {reason}',
   // Why a build takes no place.
   'out.rule-broken': 'A rule is broken. {why}',
@@ -77,8 +79,8 @@ export const results = {
   'out.fell': 'Fell before it was measured.',
   'out.fell-after': 'Fell after {seconds}.',
   'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
-  'out.no-attempt': 'Nothing built yet.',
-  'out.not-measured': 'Not measured: {measure}.',
+  'out.no-attempt': 'No attempt that counts yet.',
+  'out.not-measured': 'Not measured: {measures}.',
   // What a build that falls counts.
   'falling.out': 'A build that falls takes no place.',
   'falling.points': 'A build that falls counts {points}, whatever was measured.',
@@ -92,6 +94,8 @@ export const results = {
   // What people decided.
   'decision.made': '{measure} {value}, decided by {by}: {reason}',
   'decision.instead': '{measure} {value} instead of {before}, decided by {by}: {reason}',
+  'decision.counts': '{by} (counts now)',
+  'decision.replaced': '{by} (counts no longer)',
   'decision.back': '{measure} {value} by {by} was taken back: {reason}',
   // Ranking rules.
   'order.more': '{measure}, more is better',

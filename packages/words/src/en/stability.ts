@@ -54,8 +54,11 @@ export const stability = {
   'joint.hangs': '{upper} on {lower}: the centre of the weight above is {where}; it does not hold.',
   // What goes first.
   'first.falls': 'Goes first: {what}',
+  'also.falls': 'Goes at the same time: {what}',
   'first.stands': 'Would give way first: {what}',
-  'goes.over-edge': '{pieces}, tipping {side} over the edge on {on}. The centre of the weight is {where}.',
+  'also.stands': 'Would give way at the same time: {what}',
+  'goes.over-edge':
+    '{pieces}, tipping {side} over the edge of the part that rests on {on}. The centre of the weight is {where}.',
   'goes.over-point': '{pieces}, tipping {side} over one point on {on}. The centre of the weight is {where}.',
   'goes.slipping': '{pieces}, slipping on {on}.',
   'goes.dropping': '{pieces}, with nothing underneath.',
@@ -97,12 +100,13 @@ export const stability = {
   // Tilted to one side.
   'towards.bears': 'With the table tilted down {side} it stands up to {tilt}.',
   'towards.nothing': 'With the table tilted down {side} it goes at a touch.',
-  'towards.unknown': 'Not known for this side: it falls on a level table already, or this was not worked out.',
+  'towards.unknown':
+    'Not known for this side: it falls on a level table already, or is not predicted, or this was not worked out.',
   // What the sums leave out.
   'limit.stiff':
     'Pieces are taken as stiff and unglued. Soft or dented paper, tape, glue and a shaky table are not in the sums.',
   'limit.kindly':
-    'If any set of pushes could hold it up, it is said to stand: wedged or very grippy builds may be judged too kindly.',
+    'Where the pieces could hold each other up in any way, the sums say that they do: wedged or very grippy builds may be judged too kindly.',
   'limit.close': 'Under {close} it is too close to call.',
   'limit.grip':
     'How well pieces grip (friction) is typed in with the kit. For paper on paper no published number was found: the usual 0.4 is a guess.',

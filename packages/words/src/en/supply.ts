@@ -5,7 +5,7 @@ import type { SupplyKey } from '../keys.ts';
 export const supply = {
   has: '{pieces}: {kinds}.',
   nothing: 'No pieces.',
-  kind: '{count} of {kind}',
+  kind: '{count} × {kind}',
   'by-round': 'Earned round by round: {rounds}.',
   round: '{pieces} in round {round}',
   'by-carrier': 'Earned by carrier: {carriers}.',

@@ -4,7 +4,7 @@ import type { IssueTexts } from '../keys.ts';
 
 export const issues: IssueTexts = {
   'not-json':
-    'El archivo no se puede leer desde la línea {line}, columna {column} (no es JSON). Busca ahí una coma, unas comillas o un corchete que falte.',
+    'El archivo no se puede leer desde la línea {line}, columna {column} (no es JSON). Mira ahí y justo antes: ¿falta o sobra una coma, unas comillas o un corchete? Los decimales van con punto, y las comillas son rectas.',
   'duplicate-key': 'Esta clave está aquí dos veces. Deja solo una.',
   'too-deep': 'Hay listas dentro de listas a más de {most} niveles. Exporta el archivo otra vez.',
   'too-many-values': 'El archivo tiene más de {most} valores. Expórtalo otra vez o divídelo.',
@@ -79,5 +79,4 @@ export const issues: IssueTexts = {
   'stock-exceeded': 'Esto reparte {count} de "{piece}"; quedan por repartir: {left}. Revisa el número.',
   'more-than-the-group-has': 'Esto quita {count} de "{piece}", pero el grupo solo tiene {has}. Revisa el número.',
   'mark-twice': '{judge} ha valorado "{criterion}" dos veces. Deja solo una nota.',
-  'time-not-valid': '"{at}" no es una fecha con hora. Escríbela así: 2026-03-05T10:20:00+01:00.',
 };

@@ -127,7 +127,7 @@ export const names: NameTables = {
     number: 'un número',
     boolean: 'true o false',
     array: 'una lista',
-    object: 'un grupo de claves',
+    object: 'un grupo de claves entre llaves',
     null: 'un valor vacío (null)',
   },
 };

@@ -10,6 +10,7 @@ export const own: OwnTexts = {
   hint: '{sentence} {slip}',
   earns: '{sentence} Gana {points}.',
   expected: '{measure}, calculado con {pi}: {value}.',
+  'held-against': '{measure}, {source}: {value}.',
   'slip.diameter-for-radius': 'Sale así con el diámetro en lugar del radio: mira el paso con el radio.',
   'slip.radius-for-diameter': 'Sale así con el radio en lugar del diámetro: mira el paso con el diámetro.',
   'slip.cm-for-mm': 'Sale así al tomar mm por cm, o cm por mm: mira las unidades.',

@@ -53,8 +53,11 @@ export const stability: StabilityTexts = {
     '{upper} sobre {lower}: el centro del peso de arriba está {where}; vuelca a {tips}, resbala a {slides}.',
   'joint.hangs': '{upper} sobre {lower}: el centro del peso de arriba está {where}; no aguanta.',
   'first.falls': 'Lo primero que se cae: {what}',
+  'also.falls': 'Lo que se cae a la vez: {what}',
   'first.stands': 'Lo primero que cedería: {what}',
-  'goes.over-edge': '{pieces}, volcando {side} sobre el borde en {on}. El centro del peso está {where}.',
+  'also.stands': 'Lo que cedería a la vez: {what}',
+  'goes.over-edge':
+    '{pieces}, volcando {side} sobre el borde de la parte que se apoya en {on}. El centro del peso está {where}.',
   'goes.over-point': '{pieces}, volcando {side} sobre un punto en {on}. El centro del peso está {where}.',
   'goes.slipping': '{pieces}, resbalando sobre {on}.',
   'goes.dropping': '{pieces}, sin nada debajo.',
@@ -94,11 +97,11 @@ export const stability: StabilityTexts = {
   'without.not-decided': 'Sin {piece}: sin decidir, los cálculos se alargaron demasiado.',
   'towards.bears': 'Con la mesa inclinada {side} se sostiene hasta {tilt}.',
   'towards.nothing': 'Con la mesa inclinada {side} se va al tocarla.',
-  'towards.unknown': 'No se sabe para este lado: ya se cae con la mesa plana, o no se calculó.',
+  'towards.unknown': 'No se sabe para este lado: ya se cae con la mesa plana, o no se predice, o no se calculó.',
   'limit.stiff':
     'Las piezas se toman como rígidas y sin pegar. El papel blando o abollado, la cinta, el pegamento y una mesa que tiembla no entran en los cálculos.',
   'limit.kindly':
-    'Si algún reparto de empujes puede sostenerla, se dice que se sostiene: si las piezas se acuñan o agarran mucho, el resultado puede ser demasiado bueno.',
+    'Si las piezas pueden sostenerse entre sí de alguna manera, los cálculos dicen que lo hacen: si se acuñan o agarran mucho, el resultado puede ser demasiado bueno.',
   'limit.close': 'Con menos de {close} es demasiado justo para decidir.',
   'limit.grip':
     'Cuánto agarran las piezas (la fricción) se escribe con el juego de piezas. Para papel sobre papel no se encontró ningún número publicado: el 0,4 de costumbre es una suposición.',

@@ -5,7 +5,7 @@ import type { SupplyTexts } from '../catalogue.ts';
 export const supply: SupplyTexts = {
   has: '{pieces}: {kinds}.',
   nothing: 'Ninguna pieza.',
-  kind: '{count} de {kind}',
+  kind: '{count} × {kind}',
   'by-round': 'Ganado ronda por ronda: {rounds}.',
   round: '{pieces} en la ronda {round}',
   'by-carrier': 'Ganado por quien las trajo: {carriers}.',

@@ -38,12 +38,12 @@ export function barOf(line: BoardLine, challenge: Challenge, unitSize: number): 
 }
 
 /** Of the value that the ranking asks for first, in the engine's unit. */
-export function errorOf(report: Report, { ranking, points, fallen }: Challenge): number {
+export function errorOf(report: Report, { ranking, points, requirements, fallen }: Challenge): number {
   const facts = new Map(report.facts.map((fact) => [fact.id, fact]));
   if (ranking.first.by !== POINTS_ID) return facts.get(ranking.first.by)?.tolerance ?? 0;
   // Stated points of a build that fell are no measure of anything.
   const stated = report.state.kind !== 'stood' && fallen.counts === 'points';
-  return pointsErrors(points, stated ? [] : report.points, facts).tolerance;
+  return stated ? 0 : pointsErrors(points, requirements, facts).tolerance;
 }
 
 /** How far to either side a bar reaches, its error included. */

@@ -24,7 +24,7 @@ export function ChallengeBoard({
     (): Scene => ({ record, score, challenge, screen, words, inClass, ruler }),
     [record, score, challenge, screen, words, inClass, ruler],
   );
-  const lines = useMemo(() => boardLines(record, score, challenge), [record, score, challenge]);
+  const lines = useMemo(() => boardLines(score, challenge), [score, challenge]);
   if (view === 'own') return <OwnProgress scene={scene} lines={lines} freezing={freezing} />;
   return <Ranking scene={scene} lines={lines} freezing={freezing} />;
 }

@@ -30,9 +30,10 @@ export function mostOf(challenge: string, { record, score }: Shown): number | nu
 
 /** Why a group has no result in a challenge, in two words. */
 export function withoutText(group: string, challenge: string, { score, screen }: DayScene): string {
-  const out = score.standings.get(challenge)?.find((standing) => standing.group === group)?.out ?? null;
-  const told = out?.code === 'absent' || out?.code === 'not-taking-part' ? out.code : 'without';
-  return screen.say(`board.${told}`);
+  const out = score.standings.get(challenge)?.find((standing) => standing.group === group)?.out ?? [];
+  const codes = out.map(({ code }) => code);
+  if (codes.includes('absent')) return screen.say('board.absent');
+  return screen.say(codes.includes('not-taking-part') ? 'board.not-taking-part' : 'board.without');
 }
 
 /** Rows for a spreadsheet, the titles first. `withPlaces`: false while places are hidden. */

@@ -1,5 +1,6 @@
 // What people decided at a challenge, each with its reason: values set or taken back, points given or taken by hand.
 
+import { decisionsMade } from '@cairnmark/engine';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
 
@@ -34,7 +35,9 @@ function decisionLines({ record, score, challenge, inClass }: Scene, groups: rea
     .flatMap(({ id, group, decisions, adjustments }) => {
       const facts = reports.find(({ attempt }) => attempt === id)?.facts ?? [];
       const sentences = [
-        ...decisions.map((one) => inClass.decision(one, facts.find((fact) => fact.id === one.measure) ?? null)),
+        ...decisionsMade(decisions).map((made) =>
+          inClass.decision(made, facts.find((fact) => fact.id === made.decision.measure) ?? null),
+        ),
         ...adjustments.map((one) => inClass.adjustment(one)),
       ];
       return sentences.map((sentence, k) => ({ key: `${id} ${k}`, group: groupName(record, group), sentence }));

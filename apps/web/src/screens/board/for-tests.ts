@@ -37,5 +37,5 @@ export function staged(whole: ClassRecord, id: string, units: Units | null = nul
   const ruler = shownRuler(challenge.ruler, units);
   const inClass = words.inClass(classReader(challenge, record.groups, { ruler, bands: TILT_BANDS, unitOf }));
   const scene = { record, score, challenge, words, ruler, inClass, screen: screenWords('en') };
-  return { scene, lines: boardLines(record, score, challenge) };
+  return { scene, lines: boardLines(score, challenge) };
 }

@@ -1,7 +1,6 @@
 // The board of one challenge: every group with its standing, its tries and the one of them that counts.
 
-import type { Challenge, ClassRecord, ClassScore, Report } from '@cairnmark/engine';
-import { countingReports } from '@cairnmark/engine';
+import type { Challenge, ClassScore, Report } from '@cairnmark/engine';
 import type { OutReason, Standing } from '@cairnmark/scoring';
 
 export interface BoardLine {
@@ -16,14 +15,14 @@ export interface BoardLine {
 }
 
 /** In the order of the places, and below them those that take none. */
-export function boardLines({ groups }: ClassRecord, score: ClassScore, challenge: Challenge): readonly BoardLine[] {
+export function boardLines(score: ClassScore, challenge: Challenge): readonly BoardLine[] {
   const reports = score.reports.get(challenge.id) ?? [];
-  const counting = countingReports(reports, challenge, groups);
+  const counting = score.counting.get(challenge.id);
   return (score.standings.get(challenge.id) ?? []).map((standing) => ({
     group: standing.group,
     place: standing.place,
     standing,
-    report: counting.get(standing.group) ?? null,
+    report: counting?.get(standing.group) ?? null,
     tries: inTime(reports.filter(({ group }) => group === standing.group)),
   }));
 }
@@ -32,7 +31,7 @@ export function boardLines({ groups }: ClassRecord, score: ClassScore, challenge
 export const firstValue = ({ standing }: BoardLine): number | null => standing.decidedBy[0]?.value ?? null;
 
 /** Of these nothing was measured that could stand beside the others: what is worked out for a fallen build does not. */
-export const isVoid = ({ standing: { out } }: BoardLine): boolean => out !== null && VOID.includes(out.code);
+export const isVoid = ({ standing: { out } }: BoardLine): boolean => out.some(({ code }) => VOID.includes(code));
 
 const VOID: readonly OutReason['code'][] = ['absent', 'not-taking-part', 'fell', 'no-attempt'];
 

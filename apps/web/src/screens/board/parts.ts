@@ -25,7 +25,7 @@ export function partsOf(report: Report, challenge: Challenge): readonly Part[] {
 }
 
 const earnedParts = ({ points, requirements, own }: Report): readonly Part[] => [
-  ...points.map((line): Part => ({ id: `row:${line.row}`, points: line.points })),
+  ...points.map((line): Part => ({ id: `row:${line.row}`, points: line.points ?? 0 })),
   { id: 'rules', points: exactSum(requirements.map(ruleReturns)) },
   { id: 'own', points: exactSum(own.map((line) => line.points)) },
 ];

@@ -19,7 +19,7 @@ export function progressText({ tries, best, before }: Progress, scene: Scene): s
 
 export function tryText(one: Try, number: number, scene: Scene): string {
   const { screen, inClass, challenge } = scene;
-  if (one.out === null) return screen.say('board.try-value', { number, value: tryValue(one, scene) });
+  if (one.out.length === 0) return screen.say('board.try-value', { number, value: tryValue(one, scene) });
   return screen.say('board.try-out', { number, reason: inClass.out(one.out, one.report, challenge.requirements) });
 }
 

@@ -11,7 +11,8 @@ export interface Try {
   /** What the ranking asks for first, rounded as it rounds; null: not measured. */
   readonly value: number | null;
   /** Why this try takes no place, or null. */
-  readonly out: OutReason | null;
+  /** Empty: it would take one. */
+  readonly out: readonly OutReason[];
   readonly error: number;
 }
 
@@ -27,7 +28,7 @@ export interface Progress {
 
 export function progressOf({ group, tries }: BoardLine, challenge: Challenge): Progress {
   const told = tries.map((report) => tryOf(report, challenge));
-  const counted = told.filter(({ out }) => out === null);
+  const counted = told.filter(({ out }) => out.length === 0);
   const best = bestOf(counted, challenge);
   const before = best === null ? null : bestOf(counted.slice(0, counted.indexOf(best)), challenge);
   return { group, tries: told, best, before };
@@ -41,7 +42,7 @@ function tryOf(report: Report, challenge: Challenge): Try {
   return {
     report,
     value: standing?.decidedBy[0]?.value ?? null,
-    out: standing?.out ?? null,
+    out: standing?.out ?? [],
     error: errorOf(report, challenge),
   };
 }

@@ -104,7 +104,7 @@ function Name({ line, scene, ask }: RowProps) {
 }
 
 function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
-  const waits = line.standing.out?.code === 'not-confirmed';
+  const waits = line.standing.out.some(({ code }) => code === 'not-confirmed');
   return (
     <p className="rank-out">
       <Icon name={waits ? 'clock' : 'no'} />

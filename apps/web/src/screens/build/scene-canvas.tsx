@@ -37,14 +37,17 @@ export function SceneCanvas(props: CanvasProps) {
 function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
   const { editor, words, view, onLost } = props;
   const screen = useScreenWords();
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const overlay = useRef<HTMLDivElement>(null);
+  const host = useRef<HTMLDivElement>(null);
   const [scene, setScene] = useState<SceneView | null>(null);
   const lost = useRef(onLost);
   lost.current = onLost;
   useEffect(() => {
-    if (canvas.current === null || overlay.current === null) return;
-    const made = new SceneView(canvas.current, overlay.current, { onLost: () => lost.current() });
+    if (host.current === null) return;
+    const made = new SceneView(host.current, {
+      onDrawing: (isThere) => {
+        if (!isThere) lost.current();
+      },
+    });
     setScene(made);
     return () => made.dispose();
   }, []);
@@ -70,11 +73,15 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
   useEffect(() => scene?.setView(view), [scene, view]);
 
   return (
-    <div className="drawing">
-      {/* biome-ignore lint/a11y/noInteractiveElementToNoninteractiveRole: keys act on the build while it has the focus */}
-      <canvas ref={canvas} tabIndex={0} role="application" aria-label={screen.say('build.scene')} {...handlers} />
-      <div className="labels" ref={overlay} aria-hidden="true" />
-    </div>
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: keys act on the build while the drawing has the focus
+    <div
+      className="drawing"
+      ref={host}
+      tabIndex={0}
+      role="application"
+      aria-label={screen.say('build.scene')}
+      {...handlers}
+    />
   );
 }
 

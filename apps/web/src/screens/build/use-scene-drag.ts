@@ -72,7 +72,7 @@ export function useSceneDrag(props: DragProps, scene: SceneView | null, show: (d
 
   useShelfDrag(props, take, move, drop, give);
   return {
-    onPointerDown: (event: ReactPointerEvent<HTMLCanvasElement>) => {
+    onPointerDown: (event: ReactPointerEvent<HTMLElement>) => {
       const hit = scene?.pick(event.clientX, event.clientY);
       const { editor, door } = props;
       if (hit === null || hit === undefined || hit.piece === null) {
@@ -85,7 +85,7 @@ export function useSceneDrag(props: DragProps, scene: SceneView | null, show: (d
       event.currentTarget.setPointerCapture(event.pointerId);
       take(hit.piece, [hit.point[0] - laid.xMm, hit.point[1] - laid.yMm], [event.clientX, event.clientY]);
     },
-    onPointerMove: (event: ReactPointerEvent<HTMLCanvasElement>) => {
+    onPointerMove: (event: ReactPointerEvent<HTMLElement>) => {
       if (carried.current !== null && typeof carried.current.what === 'number') move(event.clientX, event.clientY);
     },
     onPointerUp: () => {

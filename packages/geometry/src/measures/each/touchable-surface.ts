@@ -21,7 +21,7 @@ export const touchableSurface: MeasureDefinition = {
       C: { value: areaOf(betweenPieces(stack.value)), unit: 'mm2' },
       T: { value: areaOf(onTable(stack.value)), unit: 'mm2' },
     } as const;
-    const line = step('A', minus(minus(sym('S'), times(num(2), sym('C'))), sym('T')), inputs, 'mm2');
+    const line = step('U', minus(minus(sym('S'), times(num(2), sym('C'))), sym('T')), inputs, 'mm2');
     // How S comes about stands with the paper already: it is the same sum.
     const working: Working = { method: 'surface-less-contacts', steps: [line], parts: [] };
     return { found: true, value: line.result.value, working };
