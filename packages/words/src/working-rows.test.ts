@@ -49,7 +49,7 @@ describe('a working as rows', () => {
   it('tells the letters of the surface, and keeps the unit of a quotient', () => {
     expect(rows('touchable-surface', 'slab', 'cube')).toEqual([
       ' | all surfaces S, less both sides of C, where pieces touch flat, and less T, what lies flat on the table | ',
-      '= Surface you can touch | A = S − 2 × C − T = 258 cm² − 2 × 20.0 cm² − 24.0 cm² | 194 cm²',
+      '= Surface you can touch | U = S − 2 × C − T = 258 cm² − 2 × 20.0 cm² − 24.0 cm² | 194 cm²',
     ]);
     // 197 / 258 = 0.7636.
     expect(rows('volume-per-paper', 'slab', 'cube')).toEqual([

@@ -1,17 +1,17 @@
 // How the total comes about: what the lines of the card earn, and what else is added or taken away below them.
 
 import type { Report } from '@cairnmark/engine';
-import { exactSum, pointsOfRequirements } from '@cairnmark/scoring';
+import { exactSum, pointsOfRequirements, sumIfKnown } from '@cairnmark/scoring';
 import type { ScoreLines } from './lines.ts';
 
 export interface Bill {
-  /** Of rules kept and broken. */
-  readonly rules: number;
-  /** Of lines that the class is not shown. */
-  readonly notShown: number;
+  /** Of rules kept and broken; null: not known, since a rule that may cost points could not be looked at. */
+  readonly rules: number | null;
+  /** Of lines that the class is not shown; null: not known. */
+  readonly notShown: number | null;
   /** Given or taken by hand. */
   readonly byHand: number;
-  /** null: nothing counts, which is not 0. */
+  /** null: nothing counts, which is not 0, or it is not known. */
   readonly total: number | null;
   /** Decimals that all points of the card are shown with, so that they line up. */
   readonly decimals: number;
@@ -19,9 +19,9 @@ export interface Bill {
 
 export function billOf(report: Report, { scoring, rest }: ScoreLines): Bill {
   const rules = pointsOfRequirements(report.requirements);
-  const notShown = exactSum(rest.map(({ points }) => points ?? 0));
+  const notShown = sumIfKnown(rest.map(({ points }) => points));
   const byHand = exactSum(report.adjustments.map(({ points }) => points));
-  const all = [rules, notShown, byHand, report.total ?? 0, ...scoring.map(({ points }) => points ?? 0)];
+  const all = [rules, notShown, byHand, report.total, ...scoring.map(({ points }) => points)];
   return { rules, notShown, byHand, total: report.total, decimals: decimalsOf(all) };
 }
 
@@ -31,9 +31,9 @@ const DECIMALS_MOST = 3;
 const WHOLE_SLACK = 1e-6;
 
 /** As many as the value with the most of them needs. */
-export function decimalsOf(values: readonly number[]): number {
+export function decimalsOf(values: readonly (number | null)[]): number {
   let decimals = 0;
-  while (decimals < DECIMALS_MOST && values.some((value) => !isWhole(value * 10 ** decimals))) decimals += 1;
+  while (decimals < DECIMALS_MOST && values.some((value) => !isWhole((value ?? 0) * 10 ** decimals))) decimals += 1;
   return decimals;
 }
 

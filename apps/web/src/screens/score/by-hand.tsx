@@ -1,6 +1,7 @@
 // What persons decided of this try, with reasons and times; a decision taken back stays in sight. Points by hand.
 
-import type { Decision } from '@cairnmark/engine';
+import type { DecisionMade } from '@cairnmark/engine';
+import { decisionsMade } from '@cairnmark/engine';
 import { useEffect, useRef, useState } from 'react';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
@@ -20,8 +21,8 @@ export function ByHand() {
       <h2>{say('score-card.by-hand')}</h2>
       {decisions.length + adjustments.length === 0 && <p className="mut">{say('score-card.no-by-hand')}</p>}
       <ul className="card-ruled">
-        {decisions.map((decision) => (
-          <Decided key={`${decision.at} ${decision.measure} ${decision.value}`} decision={decision} />
+        {decisionsMade(decisions).map((made) => (
+          <Decided key={`${made.decision.at} ${made.decision.measure} ${made.decision.value}`} made={made} />
         ))}
         {adjustments.map((adjustment) => (
           <li key={`${adjustment.at} ${adjustment.reason}`}>
@@ -34,7 +35,8 @@ export function ByHand() {
   );
 }
 
-function Decided({ decision }: { readonly decision: Decision }) {
+function Decided({ made }: { readonly made: DecisionMade }) {
+  const { decision } = made;
   const { report, inClass, words, say } = useCard();
   const changeTry = useSession((session) => session.changeTry);
   const moment = useMoments();
@@ -46,7 +48,7 @@ function Decided({ decision }: { readonly decision: Decision }) {
     if (asking) row.current?.querySelector('input')?.focus();
   }, [asking]);
   const fact = report.facts.find(({ id }) => id === decision.measure) ?? null;
-  const sentence = words.capital(inClass.decision(decision, fact));
+  const sentence = words.capital(inClass.decision(made, fact));
   const when = moment(decision.at);
   const { takenBack } = decision;
   if (takenBack !== undefined) {

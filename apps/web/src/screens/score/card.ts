@@ -20,6 +20,8 @@ export interface Card extends BuildWords {
   readonly bill: Bill;
   /** Of all tries of all groups at the challenge; null until they are scored. */
   readonly reports: readonly Report[] | null;
+  /** The other tries are still being worked out. */
+  readonly placing: boolean;
   readonly person: Person;
 }
 

@@ -1,6 +1,7 @@
 // Group, total, what changed since the last try, and the place.
 
 import type { Report } from '@cairnmark/engine';
+import { unmeasuredLosses } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import type { Card } from './card.ts';
 import { useCard } from './card.ts';
@@ -51,8 +52,16 @@ function Headline() {
         <span className="vh"> {say(total === null ? 'score-card.no-total' : 'score-card.points')}</span>
       </p>
       <Since />
+      <NotKnown />
     </>
   );
+}
+
+/** Points may be lost by what nobody measured yet. */
+function NotKnown() {
+  const { at, report, inClass, words, say } = useCard();
+  const measures = unmeasuredLosses(report, at.challenge).map((measure) => inClass.label(measure));
+  return measures.length === 0 ? null : <p>{say('score-card.not-known', { measures: words.listed(measures) })}</p>;
 }
 
 /** In points, against the try before. */
@@ -119,9 +128,10 @@ function Place({ standing }: { readonly standing: Standing }) {
 
 /** null: it is said elsewhere on the card. */
 function whyNone({ out }: Standing, counting: Report | null, { at, inClass, say }: Card): string | null {
-  if (out === null || out.code === 'not-confirmed' || out.code === at.attempt.state.kind) return null;
-  if (out.code === 'no-attempt') return say('score-card.none-chosen');
-  return inClass.out(out, counting, at.challenge.requirements);
+  const told = out.filter(({ code }) => code !== 'not-confirmed' && code !== at.attempt.state.kind);
+  if (told.length === 0) return null;
+  if (told.some(({ code }) => code === 'no-attempt')) return say('score-card.none-chosen');
+  return inClass.out(told, counting, at.challenge.requirements);
 }
 
 function Seen() {

@@ -6,6 +6,7 @@ import { useCard } from './card.ts';
 import { LineDetail } from './line-detail.tsx';
 import type { ScoreLine } from './lines.ts';
 import { OwnCell } from './own-cell.tsx';
+import { pointsText } from './points-text.ts';
 
 export function Line({ line }: { readonly line: ScoreLine }) {
   const { inClass, words, bill, say } = useCard();
@@ -34,13 +35,13 @@ export function Line({ line }: { readonly line: ScoreLine }) {
         <OwnCell line={line} />
         <span className="card-p">
           <span className="vh">{say('score-card.points-head')}: </span>
-          {line.points === null ? (
+          {line.scores ? (
+            pointsText(line.points, bill.decimals, words)
+          ) : (
             <>
               <span aria-hidden="true">–</span>
               <span className="vh">{say('score-card.earns-none')}</span>
             </>
-          ) : (
-            words.number(line.points, bill.decimals)
           )}
         </span>
       </div>

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
+import { pointsText } from './points-text.ts';
 
 export function LinesTable() {
   const { lines, say, at } = useCard();
@@ -72,7 +73,7 @@ function BillRows() {
         <li key={text} className="card-line">
           <div className="card-flat card-bill">
             <span className="card-nm">{text}</span>
-            <span className="card-p">{words.number(points, bill.decimals)}</span>
+            <span className="card-p">{pointsText(points, bill.decimals, words)}</span>
           </div>
         </li>
       ))}

@@ -40,7 +40,7 @@ describe('the lines of a score card', () => {
   it('put what was measured besides second, without points, and leave counts of kinds to the fold', () => {
     const { also, rest } = scoreLines(reportOn(ATTEMPT, CHALLENGE), CHALLENGE);
     expect(also.map(({ id }) => id)).toContain('footprint-area');
-    expect(also.every(({ points }) => points === null)).toBe(true);
+    expect(also.every(({ scores }) => !scores)).toBe(true);
     expect(also.some(({ id }) => id.startsWith('kind:'))).toBe(false);
     expect(rest.map(({ id }) => id)).toContain('kind:cube');
   });
@@ -50,7 +50,7 @@ describe('the lines of a score card', () => {
     const { scoring, also, rest } = scoreLines(reportOn(ATTEMPT, hiding), hiding);
     expect(scoring.map(({ id }) => id)).not.toContain('pieces');
     expect(also.map(({ id }) => id)).not.toContain('footprint-area');
-    expect(rest.filter(({ points }) => points !== null).map(({ id, points }) => [id, points])).toEqual([['pieces', 1]]);
+    expect(rest.filter(({ scores }) => scores).map(({ id, points }) => [id, points])).toEqual([['pieces', 1]]);
   });
 
   it('leave what has no number to the fold', () => {
@@ -75,7 +75,7 @@ describe('the bill below the lines', () => {
       const bill = billOf(report, lines);
       const shown = lines.scoring.reduce((sum, { points }) => sum + (points ?? 0), 0);
       // 18 + 3.5 + 1 + 3 for the lines, 4 for the rule that was broken, 1 by hand: halves are exact in doubles.
-      expect(shown + bill.notShown + bill.rules + bill.byHand).toBe(20.5);
+      expect(shown + (bill.notShown ?? 0) + (bill.rules ?? 0) + bill.byHand).toBe(20.5);
       expect(bill.total).toBe(20.5);
       expect(bill).toMatchObject({ rules: -4, byHand: -1, decimals: 1 });
     }

@@ -4,7 +4,7 @@
 import type { Challenge, OwnLine, Report, ReportedFact } from '@cairnmark/engine';
 import { SETS_ID } from '@cairnmark/engine';
 import type { PointsLine, PointsRow } from '@cairnmark/scoring';
-import { exactSum } from '@cairnmark/scoring';
+import { sumIfKnown } from '@cairnmark/scoring';
 
 export interface ScoreLine {
   /** Id of the measure. */
@@ -13,7 +13,9 @@ export interface ScoreLine {
   readonly fact: ReportedFact | null;
   readonly rows: readonly { readonly row: PointsRow; readonly line: PointsLine }[];
   readonly own: OwnLine | null;
-  /** Of its rows and of the own result; null: it earns none in this challenge. */
+  /** Does it earn points in this challenge? */
+  readonly scores: boolean;
+  /** Of its rows and of the own result; null: not known, since it may take points and was not measured. */
   readonly points: number | null;
 }
 
@@ -50,7 +52,7 @@ function lineOf(id: string, report: Report, challenge: Challenge, scores: boolea
     .filter(({ measure }) => measure === id)
     .flatMap((row) => report.points.filter((line) => line.row === row.id).map((line) => ({ row, line })));
   const own = report.own.find(({ measure }) => measure === id) ?? null;
-  const points = exactSum([...rows.map(({ line }) => line.points), own?.points ?? 0]);
+  const points = sumIfKnown([...rows.map(({ line }) => line.points), own?.points ?? 0]);
   const fact = report.facts.find((one) => one.id === id) ?? null;
-  return { id, fact, rows, own, points: scores ? points : null };
+  return { id, fact, rows, own, scores, points };
 }

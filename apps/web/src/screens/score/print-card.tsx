@@ -1,5 +1,6 @@
 // The card on one sheet of paper: what the screen shows, without its controls, with a line to sign on.
 
+import { decisionsMade } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import { nowWithZone } from '../../store/clock.ts';
 import { useCard } from './card.ts';
@@ -59,10 +60,10 @@ export function PrintCard({ standing }: { readonly standing: Standing | null }) 
         <>
           <h2>{say('score-card.by-hand')}</h2>
           <ul>
-            {at.attempt.decisions.map((decision) => (
-              <li key={`${decision.at} ${decision.value}`}>
+            {decisionsMade(at.attempt.decisions).map((made) => (
+              <li key={`${made.decision.at} ${made.decision.value}`}>
                 {words.capital(
-                  inClass.decision(decision, report.facts.find(({ id }) => id === decision.measure) ?? null),
+                  inClass.decision(made, report.facts.find(({ id }) => id === made.decision.measure) ?? null),
                 )}
               </li>
             ))}

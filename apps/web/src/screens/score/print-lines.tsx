@@ -2,6 +2,7 @@
 
 import { useCard } from './card.ts';
 import type { ScoreLine } from './lines.ts';
+import { pointsText } from './points-text.ts';
 
 export function PrintLines() {
   const { lines, bill, words, say } = useCard();
@@ -28,7 +29,7 @@ export function PrintLines() {
           {below.map(({ text, points }) => (
             <tr key={text}>
               <td colSpan={3}>{text}</td>
-              <td className="card-p">{words.number(points, bill.decimals)}</td>
+              <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
             </tr>
           ))}
           <tr className="card-sum">
@@ -58,7 +59,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
       <td>{words.capital(inClass.label(id))}</td>
       <td>{fact === null ? '–' : inClass.fact(fact)}</td>
       <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
-      <td className="card-p">{points === null ? '–' : words.number(points, bill.decimals)}</td>
+      <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
     </tr>
   );
 }

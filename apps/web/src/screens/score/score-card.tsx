@@ -1,9 +1,9 @@
 // The score card: what one try measures, which rules it keeps, what it earns, and how all of it comes about.
 
 import { useMemo } from 'react';
-import { Link } from 'wouter';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
+import { NoClass } from '../../parts/no-class.tsx';
 import type { At } from '../../store/session.ts';
 import { useAt } from '../../store/use-session.ts';
 import { buildOf, useReport } from '../../workers/use-engine.ts';
@@ -20,19 +20,8 @@ import { usePlaces } from './use-places.ts';
 import { Refused, Working } from './working-it-out.tsx';
 
 export default function ScoreCard() {
-  const words = useScreenWords();
   const at = useAt();
-  if (at === null) {
-    return (
-      <div className="page card-no-try">
-        <h1>{words.say('score-card.title')}</h1>
-        <p>{words.say('frame.no-class')}</p>
-        <Link className="btn main" href="/">
-          {words.say('frame.to-start')}
-        </Link>
-      </div>
-    );
-  }
+  if (at === null) return <NoClass />;
   const { attempt } = at;
   return attempt === null ? <NoTry at={at} /> : <Scored key={attempt.id} at={{ ...at, attempt }} />;
 }
@@ -42,7 +31,7 @@ function Scored({ at }: { readonly at: Card['at'] }) {
   const buildWords = useBuildWords(at.challenge, at.record);
   const person = usePerson();
   const answer = useReport(useBuild(at));
-  const { reports, standing } = usePlaces(at);
+  const { reports, working, standing } = usePlaces(at);
   const report = answer.value?.attempt === at.attempt.id ? answer.value : null;
   if (answer.issues.length > 0) return <Refused issues={answer.issues} words={buildWords.words} />;
   if (report === null) return <Working at={at} worked={answer} />;
@@ -56,6 +45,7 @@ function Scored({ at }: { readonly at: Card['at'] }) {
     lines,
     bill: billOf(report, lines),
     reports,
+    placing: working,
     person,
   };
   return (

@@ -8,9 +8,9 @@ import { tryRows } from './tries.ts';
 import { useMoments } from './use-moments.ts';
 
 export function Tries() {
-  const { at, reports, say } = useCard();
+  const { at, reports, placing, say } = useCard();
   return (
-    <section className="sec card-tries">
+    <section className="sec card-tries" aria-busy={placing}>
       <h2>{say('score-card.tries')}</h2>
       <p className="mut">{say(`score-card.counts-${at.challenge.attemptCounts}`)}</p>
       <ul className="card-ruled">
@@ -23,7 +23,7 @@ export function Tries() {
 }
 
 function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow }) {
-  const { at, reports, words, say } = useCard();
+  const { at, reports, placing, words, say } = useCard();
   const goTo = useSession((session) => session.goTo);
   const change = useSession((session) => session.change);
   const moment = useMoments();
@@ -43,7 +43,13 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
         {notes.length > 0 && <small className="mut">{notes.join(', ')}</small>}
       </span>
       <span className="card-try-total">
-        <b>{reports === null ? '…' : total === null ? say('score-card.no-total') : words.counted('points', total)}</b>
+        <b>
+          {reports === null && placing
+            ? '…'
+            : total === null
+              ? say('score-card.no-total')
+              : words.counted('points', total)}
+        </b>
         {counts && <small className="card-counts">{say('score-card.try-counts')}</small>}
       </span>
       <span className="card-try-buttons">

@@ -12,6 +12,7 @@ import type { Card } from './card.ts';
 export interface Places {
   /** null until all are worked out. */
   readonly reports: readonly Report[] | null;
+  readonly working: boolean;
   /** Of the group at the card. */
   readonly standing: Standing | null;
 }
@@ -29,7 +30,7 @@ export function usePlaces({ record, challenge, group }: Card['at']): Places {
         }),
     [attempts, groups, challenge, events],
   );
-  const reports = useReports(builds);
+  const { reports, working } = useReports(builds);
   const places = reports === null ? [] : standings(reports, challenge, groups);
-  return { reports, standing: places.find((one) => one.group === group.id) ?? null };
+  return { reports, working, standing: places.find((one) => one.group === group.id) ?? null };
 }

@@ -22,7 +22,7 @@ export function WorkingSheet({ line }: { readonly line: ScoreLine }) {
         <p key={row.id} className="card-fr">
           <span>{say('score-card.points-row')}</span>
           <span>{inClass.points(points, row, fact?.tolerance ?? 0)}</span>
-          <span className="card-res">{words.counted('points', points.points)}</span>
+          <span className="card-res">{points.points === null ? '?' : words.counted('points', points.points)}</span>
         </p>
       ))}
       {ownEarns && (

@@ -15,6 +15,7 @@ export const scoreCard = {
   'score-card.absent-what': 'It has no result here. That is not 0 points.',
   // Total, change and place.
   'score-card.no-total': 'no result',
+  'score-card.not-known': 'The total is not known until this is measured: {measures}.',
   'score-card.points': 'points',
   'score-card.point': 'point',
   'score-card.more': '{points} more than try {number}',

@@ -15,6 +15,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.not-here': '¿Hoy no está?',
   'score-card.absent-what': 'Aquí no tiene resultado. Eso no es 0 puntos.',
   'score-card.no-total': 'sin resultado',
+  'score-card.not-known': 'El total no se sabe hasta que se mida esto: {measures}.',
   'score-card.points': 'puntos',
   'score-card.point': 'punto',
   'score-card.more': '{points} más que en el intento {number}',
