@@ -14,7 +14,7 @@ export function buildApp(name: string): string {
   const words = ['build', '--logLevel', 'error', '--outDir', folder, '--emptyOutDir'];
   const { status, stdout, stderr } = spawnSync(process.execPath, [vite, ...words], {
     cwd: join(ROOT, 'apps/web'),
-    env: { ...process.env, NODE_ENV: 'production' },
+    env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' },
     encoding: 'utf8',
   });
   if (status !== 0) throw new Error(`the web app does not build:\n${stdout}${stderr}`);

@@ -1,9 +1,12 @@
 // Opens the app on a fresh device: its own browser profile, nothing kept, nothing known. When the test ends the device is
-// thrown away, and the test fails if the page did anything that watch.ts forbids.
+// thrown away, and the test fails if the page did anything that watch.ts forbids. Where a failed test ended is seen in
+// .cache/e2e-failed.
 
+import { join } from 'node:path';
 import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { expect, inject, onTestFinished } from 'vitest';
+import { ROOT } from '../../tools/files.ts';
 import { SCHOOL_HOST } from './chromium.ts';
 import { watch } from './watch.ts';
 
@@ -48,12 +51,19 @@ export async function newPage(context: BrowserContext, address = inject('appAddr
   const page = await context.newPage();
   page.setDefaultTimeout(WAIT_MS);
   const faults = watch(page, address);
-  onTestFinished(async () => {
+  onTestFinished(async ({ task }) => {
     // What the page has told by now arrives before its answer.
     if (!page.isClosed()) await page.evaluate(() => undefined);
+    if (task.result?.state === 'fail' && !page.isClosed()) await lastSight(page, task.name);
     expect(faults, 'what the page did besides').toEqual([]);
   });
   return page;
+}
+
+/** A picture of the page of a failed test, for whoever looks into it. */
+async function lastSight(page: Page, test: string): Promise<void> {
+  const name = test.replace(/[^\w]+/g, '-').slice(0, 80);
+  await page.screenshot({ path: join(ROOT, '.cache/e2e-failed', `${name}.png`) });
 }
 
 async function freshContext(device: Device): Promise<BrowserContext> {

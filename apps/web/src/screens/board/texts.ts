@@ -54,11 +54,10 @@ export function notesOf(line: BoardLine, scene: Scene): readonly string[] {
   const { report, standing } = line;
   const { challenge, inClass, screen } = scene;
   const fallen = report === null || standing.out !== null ? null : inClass.fallen(report.state, challenge.fallen);
+  const settled = line.tries.length - waitingTries(line).length;
   return [
     ...(fallen === null ? [] : [fallen]),
-    ...(report !== null && line.tries.length > 1
-      ? [screen.say(`board.${challenge.attemptCounts}-of`, { count: line.tries.length })]
-      : []),
+    ...(report !== null && settled > 1 ? [screen.say(`board.${challenge.attemptCounts}-of`, { count: settled })] : []),
     ...waitingNotes(line, scene),
     ...decidedNotes(line, scene),
   ];
