@@ -1,11 +1,10 @@
 import type { Failure, Stability } from '@cairnmark/geometry';
-import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { wordsFor } from './words.ts';
 
 const reader = {
-  ruler: { ...rulerOf('mm'), unit: 'cm' as const },
-  bands: TILT_BANDS,
+  ruler: { id: 'mm' as const, unit: 'cm' as const, stepMm: 1 },
+  bands: { closeRad: Math.PI / 60, steadyRad: Math.PI / 18 },
   unitOf: () => 'mm' as const,
   kindName: (kind: string) => kind,
   criterionName: (id: string) => id,
