@@ -73,10 +73,10 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
   useEffect(() => scene?.setView(view), [scene, view]);
 
   return (
-    // biome-ignore lint/a11y/noNoninteractiveTabindex: keys act on the build while the drawing has the focus
     <div
       className="drawing"
       ref={host}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: keys act on the build while the drawing has the focus
       tabIndex={0}
       role="application"
       aria-label={screen.say('build.scene')}
