@@ -9,12 +9,13 @@ import { createSession } from './store/session.ts';
 import { SessionContext } from './store/use-session.ts';
 import { StorageContext } from './store/use-storage.ts';
 import { engineClient } from './workers/engine-client.ts';
+import { remembering } from './workers/remembering.ts';
 import { EngineContext } from './workers/use-engine.ts';
 
 const storage = browserStorage();
 const session = createSession(storage, navigator.languages);
-const engine = engineClient(
-  () => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' }),
+const engine = remembering(
+  engineClient(() => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' })),
 );
 
 const root = document.getElementById('app');

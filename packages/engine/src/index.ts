@@ -24,6 +24,7 @@ export { stabilityQuestion, TABLE } from './stability/question.ts';
 export type { Statics } from './stability/statics.ts';
 export { needsSolver, someNeedSolver, USUAL_LIMITS } from './stability/statics.ts';
 export type { CountingReports } from './standings/counting.ts';
+export { countingReports } from './standings/counting.ts';
 export { unmeasuredLosses } from './standings/losses.ts';
 export { standings } from './standings/standings.ts';
 export * from './types.ts';

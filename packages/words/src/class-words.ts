@@ -13,7 +13,7 @@ import type {
   StockBreach,
   WhyLine,
 } from '@cairnmark/engine';
-import type { GapPlace, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
+import type { GapPlace, MeasuredFact, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
 import type {
   OutReason,
   PointsLine,
@@ -46,6 +46,8 @@ import type { Sides } from './why.ts';
 import { changeSentence, whySentences } from './why.ts';
 import { withoutPieceText } from './without-piece.ts';
 import { stepLines } from './working.ts';
+import type { WorkingRow } from './working-rows.ts';
+import { workingRows } from './working-rows.ts';
 
 /** Values are in the engine's units; tolerances are expanded ones, in the unit of the value. */
 export interface ClassWords {
@@ -70,6 +72,8 @@ export interface ClassWords {
   /** Values that stand beside the one that counts, each with where it came from, and the readings. */
   otherValues(fact: ReportedFact): readonly string[];
   working(working: Working): readonly string[];
+  /** The same as rows: what, how, result. */
+  workingRows(fact: MeasuredFact): readonly WorkingRow[];
   steps(steps: readonly Step[]): readonly string[];
   gap(gap: GapPlace): string;
   /** Whether a build stands. `kinds`: kind ids of its pieces in building order, here and below. */
@@ -127,6 +131,7 @@ export function classWords(voice: Voice): ClassWords {
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),
     working: (working) => workingText(working, voice),
+    workingRows: (fact) => workingRows(fact, voice),
     steps: (steps) => stepLines(steps, voice),
     gap: (gap) => gapSentence(gap, voice),
     stability: (stability, kinds) => stabilityWords(stability, kinds, voice),

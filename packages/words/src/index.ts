@@ -16,3 +16,4 @@ export { typedText } from './typed.ts';
 export type { Side, Sides } from './why.ts';
 export type { Words } from './words.ts';
 export { wordsFor } from './words.ts';
+export type { WorkingRow } from './working-rows.ts';

@@ -20,7 +20,7 @@ export function stepLines(steps: readonly Step[], voice: Voice): readonly string
 }
 
 /** Digits that a number has more than a result; a quotient of large numbers may be small, and needs them. */
-type Extra = 0 | 1 | 2;
+export type Extra = 0 | 1 | 2;
 
 /** `extra`: of the last result. */
 function linesOf(steps: readonly Step[], extra: Extra, voice: Voice): readonly string[] {
@@ -28,11 +28,22 @@ function linesOf(steps: readonly Step[], extra: Extra, voice: Voice): readonly s
 }
 
 /** `extra`: null for a step whose result is calculated with further. */
-function stepLine({ symbol, formula, inputs, result }: Step, extra: Extra | null, voice: Voice): string {
+function stepLine(step: Step, extra: Extra | null, voice: Voice): string {
+  const { how, result } = stepParts(step, extra, voice);
+  return [...how, result].join(' = ');
+}
+
+/** A step in its two halves: how it is worked out, each way to write it once, and what comes out. */
+export function stepParts(
+  { symbol, formula, inputs, result }: Step,
+  extra: Extra | null,
+  voice: Voice,
+): { readonly how: readonly string[]; readonly result: string } {
   const inSymbols = formulaText(formula, (name) => ({ text: symbolText(name), apart: false }), voice.words.decimalMark);
   const inNumbers = formulaText(formula, (name) => putIn(name, inputs[name], voice), voice.words.decimalMark);
   const outcome = extra === null ? inputText(result, voice) : shown(result, voice, extra);
-  return [...new Set([symbolText(symbol), inSymbols, inNumbers, outcome])].join(' = ');
+  const how = [...new Set([symbolText(symbol), inSymbols, inNumbers])].filter((text) => text !== outcome);
+  return { how, result: outcome };
 }
 
 /** "large cube: V = a³ = (5.0 cm)³ = 125 cm³", then "large cube: 2 × 125 cm³ = 250 cm³" where there are several. */
@@ -58,7 +69,8 @@ function symbolText(name: string): string {
  * A number that is calculated with keeps one digit more than a result, so that the pupil's result is the same. A length
  * keeps two: it is multiplied most, and a sixteenth of an inch has four decimals.
  */
-const inputText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, quantity.unit === 'mm' ? 2 : 1);
+export const inputText = (quantity: Quantity, voice: Voice): string =>
+  shown(quantity, voice, quantity.unit === 'mm' ? 2 : 1);
 const resultText = (quantity: Quantity, voice: Voice): string => shown(quantity, voice, 0);
 
 /** One decimal below 100 ("25.0 cm²") and none needed above ("125 cm³"); more only where the value has them. */

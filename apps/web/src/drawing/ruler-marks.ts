@@ -17,10 +17,10 @@ export interface RulerMarks {
   readonly numerals: readonly Numeral[];
 }
 
-export const RULER_WIDTH_PX = 36;
+export const RULER_WIDTH_PX = 38;
 
 /** Where numerals end, from the left of the ruler. */
-export const NUMERAL_X_PX = 33;
+export const NUMERAL_X_PX = 35;
 
 /** Long enough for a build of that height, and for the first pieces of the next. */
 export function rulerLengthMm(heightMm: number, unit: RulerUnit): number {

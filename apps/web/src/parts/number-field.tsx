@@ -18,6 +18,8 @@ export interface NumberFieldProps extends Limits {
   /** In the unit of the engine; null: nothing is entered. */
   readonly value: number | null;
   readonly unit: Unit;
+  /** Stands behind the field in place of the name of the unit: "cm³ per cm²". */
+  readonly unitName?: string | undefined;
   /** As lengths are shown on this device. */
   readonly ruler: Ruler;
   readonly change: (value: number) => void;
@@ -32,7 +34,7 @@ export function NumberField(props: NumberFieldProps) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const units = writtenUnits(unit, ruler);
-  const name = units[0]?.name ?? '';
+  const name = props.unitName ?? units[0]?.name ?? '';
   const plain = (amount: number): string => typedText(amount, unit, ruler, words.say('field.decimal-mark'));
   const field = useTypedNumber(value === null ? '' : plain(value), units, props, change, clear);
   const refused = field.open?.kind === 'refused';
@@ -47,7 +49,7 @@ export function NumberField(props: NumberFieldProps) {
           id={id}
           className="in n"
           type="text"
-          inputMode={props.whole === true ? 'numeric' : 'decimal'}
+          inputMode={keyboardFor(props)}
           autoComplete="off"
           enterKeyHint="done"
           value={field.text}
@@ -56,9 +58,12 @@ export function NumberField(props: NumberFieldProps) {
           aria-describedby={`${id}-answer`}
           onChange={({ target }) => field.type(target.value)}
           onBlur={field.settle}
-          onKeyDown={({ key }) => {
-            if (key === 'Enter') field.settle();
-            if (key === 'Escape') field.forget();
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') field.forget();
+            if (event.key !== 'Enter') return;
+            field.settle();
+            // Outside a form nothing else is meant, least of all a button that takes the focus now.
+            if (event.currentTarget.form === null) event.preventDefault();
           }}
         />
         {name !== '' && <span className="unit">{name}</span>}
@@ -78,3 +83,7 @@ export function NumberField(props: NumberFieldProps) {
     </div>
   );
 }
+
+/** The number pads of tablets have no minus sign. */
+const keyboardFor = ({ least, whole = false }: Limits): 'text' | 'numeric' | 'decimal' =>
+  least < 0 ? 'text' : whole ? 'numeric' : 'decimal';

@@ -27,7 +27,8 @@ export function slideArrow(bodies: readonly Body[], towards: Vec2 | null): reado
   const aside: Vec3 = [-towards[1], towards[0], 0];
   const [across, z] = [middle(aside), middle([0, 0, 1])];
   const outMm = reachOf(bodies, [towards[0], towards[1], 0]) + CLEAR_MM;
-  return [outMm, outMm + SLIDE_MM].map((out): Vec3 => {
+  return Array.from({ length: ARC_POINTS }, (_, k): Vec3 => {
+    const out = outMm + (SLIDE_MM * k) / (ARC_POINTS - 1);
     return [towards[0] * out + aside[0] * across, towards[1] * out + aside[1] * across, z];
   });
 }

@@ -56,10 +56,8 @@ export function fitCamera(request: FitRequest): Camera {
   const { view, room, inset, unit, widthPx, heightPx } = request;
   const extent = extentOf(view, room, unit);
   const besidePx = hasRuler(view) ? rulerBlockPx(request.heightLabelPx) : 0;
-  const clear = {
-    widthPx: Math.max(LEAST_PX, widthPx - inset.left - inset.right),
-    heightPx: Math.max(LEAST_PX, heightPx - inset.top - inset.bottom),
-  };
+  const free = clearOf(inset, request);
+  const clear = { widthPx: Math.max(LEAST_PX, free.width), heightPx: Math.max(LEAST_PX, free.height) };
   const pxPerMm = Math.min(
     MOST_PX_PER_MM,
     clear.heightPx / (extent.top - extent.bottom),
@@ -97,7 +95,7 @@ const rulerBlockPx = (labelPx: number): number => RULER_GAP_PX + RULER_WIDTH_PX 
 export const buildRightMm = (view: View, room: Room): number =>
   Math.max(...rectangleCorners(room.ground).map((corner) => flatIn(basisOf(view), corner)[0]));
 
-/** The part of the canvas in which texts may stand. */
+/** The part of the canvas that nothing lies over, but for a narrow margin. */
 export function clearOf({ top, right, bottom, left }: Inset, { widthPx, heightPx }: Size): Box {
   return {
     left: left + EDGE_PX,

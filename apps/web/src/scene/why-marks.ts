@@ -42,13 +42,16 @@ function arrowMarks(arrow: readonly Vec2[], tone: string): readonly Mark[] {
   const [tail, before, head] = [arrow[0], arrow.at(-2), arrow.at(-1)];
   if (tail === undefined || before === undefined || head === undefined) return [];
   if (Math.hypot(head[0] - tail[0], head[1] - tail[1]) < SHORTEST_ARROW_PX) return [];
+  // The line ends inside the head: past its tip the round end would show.
+  const shaft = arrow.filter((point) => Math.hypot(head[0] - point[0], head[1] - point[1]) > HEAD_PX - 2);
   return [
-    ...twice('way', linePath(arrow, 1), tone),
-    { kind: 'path', look: `way-head ${tone}`, d: headPath(before, head, 13, 7) },
+    ...twice('way', linePath(shaft, 1), tone),
+    { kind: 'path', look: `way-head ${tone}`, d: headPath(before, head, HEAD_PX, 7) },
   ];
 }
 
-const SHORTEST_ARROW_PX = 12;
+const HEAD_PX = 13;
+const SHORTEST_ARROW_PX = 18;
 
 /** A line and the light rim under it, so that it is seen on any colour. */
 const twice = (look: string, d: string, tone: string): readonly Mark[] => [

@@ -43,8 +43,18 @@ export const changeAttempt =
   (id: string, change: (attempt: Attempt) => Attempt): Change =>
   (record) => ({
     ...record,
-    attempts: record.attempts.map((attempt) => (attempt.id === id ? change(attempt) : attempt)),
+    attempts: record.attempts.map((attempt) => (attempt.id === id ? stillSeen(attempt, change(attempt)) : attempt)),
   });
+
+/**
+ * Nobody has seen a build whose pieces, readings or state changed since it was confirmed: it is provisional again.
+ * What people judged or decided of it, and what the group worked out, changes nothing of the build.
+ */
+export function stillSeen(before: Attempt, after: Attempt): Attempt {
+  const same = after.layout === before.layout && after.observed === before.observed && after.state === before.state;
+  const seenNow = after.confirmedBy !== before.confirmedBy;
+  return same || seenNow || after.confirmedBy === null ? after : { ...after, confirmedBy: null };
+}
 
 /** Exactly one try of the group is the chosen one. */
 export const chooseAttempt =

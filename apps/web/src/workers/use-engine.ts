@@ -32,8 +32,11 @@ export const useClassScore = (record: ClassRecord | null): Worked<ClassScore> =>
 export function buildOf(at: At | null): Build | null {
   if (at === null || at.attempt === null) return null;
   const { attempt, challenge, group, record } = at;
-  return { attempt, challenge, group, events: record.supplies[challenge.id] ?? [] };
+  return { attempt, challenge, group, events: record.supplies[challenge.id] ?? NO_STROKES };
 }
+
+/** The same object every time: equal strokes are the same strokes. */
+export const NO_STROKES: Build['events'] = [];
 
 type Scored = { report: Report; score: ClassScore };
 

@@ -45,6 +45,28 @@ describe('what is told of a row', () => {
     expect(notesOf(petrels.line, petrels.scene)).toEqual(['height: decided by a person']);
   });
 
+  it('that further tries wait to be confirmed; they are not among those it is the best of', () => {
+    const { line, scene } = named(TALL, 'puffins');
+    const [pattern] = line.tries;
+    const open = (attempt: string) => ({ ...pattern!, attempt, confirmedBy: null });
+    expect(notesOf({ ...line, tries: [...line.tries, open('x')] }, scene)).toEqual([
+      'best of 2 tries',
+      '1 more try, not confirmed yet',
+    ]);
+    expect(notesOf({ ...line, tries: [...line.tries, open('x'), open('y')] }, scene)).toEqual([
+      'best of 2 tries',
+      '2 more tries, not confirmed yet',
+    ]);
+  });
+
+  it('that a build which fell counts all the same, where the challenge says so', () => {
+    const record = demoClass();
+    const challenges = record.challenges.map((one) => ({ ...one, fallen: { counts: 'as-measured' } as const }));
+    const { line, scene } = named(staged({ ...record, challenges }, 'tall-light'), 'eiders');
+    expect(line.place).not.toBeNull();
+    expect(notesOf(line, scene)).toEqual(['Fell after 2 seconds. It counts as it was measured.']);
+  });
+
   it('why it takes no place', () => {
     const { line, scene } = named(WALL, 'petrels');
     expect(outText(line, scene)).toBe('Absent: no result. That is not 0.');

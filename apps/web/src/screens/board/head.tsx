@@ -11,10 +11,13 @@ import { FullScreen } from './full-screen.tsx';
 export function Head({
   record,
   shown,
+  working,
   section,
 }: {
   readonly record: ClassRecord;
   readonly shown: string;
+  /** What is shown is being worked out anew. */
+  readonly working: boolean;
   readonly section: RefObject<HTMLElement | null>;
 }) {
   const words = useScreenWords();
@@ -28,7 +31,10 @@ export function Head({
     <div className="board-head">
       <div>
         <h1>{title}</h1>
-        {record.invented && <p className="board-invented">{words.say('frame.invented')}</p>}
+        <p className="board-invented">
+          {record.invented && words.say('frame.invented')}{' '}
+          <span role="status">{working && words.say('frame.loading')}</span>
+        </p>
       </div>
       <div className="board-choices">
         <Choice

@@ -22,7 +22,11 @@ describe('neighbours closer than the ruler can tell', () => {
     expect(marksOf('narrow-rock')).toEqual([['terns', 'gannets', 'Closer than the ruler can tell: both 37.9 cm']]);
   });
 
-  it('are not marked where points differ by more than their error', () => {
-    expect(marksOf('harbour-wall')).toEqual([]);
+  it('are marked in points where a step of a row lies within the error, and nowhere else', () => {
+    // The terminal says the same of this board: Gannets near Puffins, Terns near Eiders, Fulmars near nobody.
+    expect(marksOf('harbour-wall')).toEqual([
+      ['gannets', 'puffins', 'Closer than the ruler can tell: 1 point apart'],
+      ['terns', 'eiders', 'Closer than the ruler can tell: 2 points apart'],
+    ]);
   });
 });

@@ -26,7 +26,7 @@ describe('the table of a challenge as a file', () => {
 
   it('tells an absent group apart from one with 0', () => {
     const lines = fileOf(staged(demoClass(), 'harbour-wall'));
-    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,,Absent: no result. That is not 0.');
+    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,Absent: no result. That is not 0.');
     expect(lines.at(-2)).toMatch(/^5,Eiders,1,0,/);
   });
 

@@ -40,7 +40,7 @@ export function numberColumns(lines: readonly BoardLine[], scene: Scene, withPla
       const number = report === null || isAway(report) ? null : tries.indexOf(report) + 1;
       return plain(number, String(number ?? ''));
     }),
-    ...keyColumns(scene),
+    ...keyColumns(lines, scene),
     ...partColumns(lines, scene),
     column(screen.say('board.points'), true, ({ report }) => points(report?.total ?? null, scene)),
     column(screen.say('board.notes'), false, (line) => text(notesText(line, scene, withPlaces))),
@@ -54,7 +54,7 @@ export const fileRows = (columns: readonly Column[], lines: readonly BoardLine[]
 ];
 
 /** What the ranking asks for, in its order, and the error of the first; points have a column of their own. */
-function keyColumns(scene: Scene): readonly Column[] {
+function keyColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[] {
   const { challenge, inClass, words, screen } = scene;
   const { first, tieBreaks } = challenge.ranking;
   const unitOf = (by: string) => inClass.unit(by);
@@ -83,7 +83,7 @@ function keyColumns(scene: Scene): readonly Column[] {
       return value === 0 ? NOTHING : plain(value, words.number(Number(value.toFixed(2))));
     },
   };
-  return [...keys, error];
+  return lines.some((line) => error.cell(line).value !== null) ? [...keys, error] : keys;
 }
 
 /** One column a part of the points that any build has. */

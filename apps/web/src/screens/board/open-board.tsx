@@ -23,7 +23,12 @@ export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
   const whole = { record: freezing.record, score: worked.value };
   return (
     <section className="board" ref={section} aria-label={words.say('board.title')} aria-busy={worked.working}>
-      <Head record={freezing.record ?? now} shown={shown} section={section} />
+      <Head
+        record={freezing.record ?? now}
+        shown={shown}
+        working={worked.working && worked.value !== null}
+        section={section}
+      />
       <Working worked={worked} />
       {isWhole(whole) ? (
         <BoardOf whole={whole} shown={shown} freezing={freezing} />

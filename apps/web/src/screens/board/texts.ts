@@ -46,19 +46,18 @@ export const besideTitle = (beside: Beside, scene: Scene): string => {
 
 /** Why a group takes no place. */
 export function outText({ standing, report }: BoardLine, { inClass, challenge }: Scene): string {
-  return standing.out === null ? '' : inClass.out(standing.out, report, challenge.requirements);
+  return inClass.out(standing.out, report, challenge.requirements);
 }
 
 /** What else to know of a row: which try counts, what people decided, tries that wait. */
 export function notesOf(line: BoardLine, scene: Scene): readonly string[] {
   const { report, standing } = line;
   const { challenge, inClass, screen } = scene;
-  const fallen = report === null || standing.out !== null ? null : inClass.fallen(report.state, challenge.fallen);
+  const fallen = report === null || standing.out.length > 0 ? null : inClass.fallen(report.state, challenge.fallen);
+  const settled = line.tries.length - waitingTries(line).length;
   return [
     ...(fallen === null ? [] : [fallen]),
-    ...(report !== null && line.tries.length > 1
-      ? [screen.say(`board.${challenge.attemptCounts}-of`, { count: line.tries.length })]
-      : []),
+    ...(report !== null && settled > 1 ? [screen.say(`board.${challenge.attemptCounts}-of`, { count: settled })] : []),
     ...waitingNotes(line, scene),
     ...decidedNotes(line, scene),
   ];
@@ -71,7 +70,7 @@ function waitingNotes(line: BoardLine, { screen }: Scene): readonly string[] {
 }
 
 function decidedNotes({ report }: BoardLine, { inClass, words, screen }: Scene): readonly string[] {
-  const decided = report?.facts.filter(({ source }) => source === 'decided').map(({ id }) => inClass.label(id)) ?? [];
+  const decided = report?.facts.filter((fact) => fact.decided !== null).map(({ id }) => inClass.label(id)) ?? [];
   return [
     ...(decided.length > 0 ? [screen.say('board.decided', { measures: words.listed(decided) })] : []),
     ...((report?.adjustments.length ?? 0) > 0 ? [screen.say('board.by-hand')] : []),

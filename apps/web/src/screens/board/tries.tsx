@@ -28,4 +28,4 @@ export function Tries({ progress: { tries, best }, scene }: { readonly progress:
   );
 }
 
-const hasBar = (one: Try): one is Try & { readonly value: number } => one.value !== null && one.out === null;
+const hasBar = (one: Try): one is Try & { readonly value: number } => one.value !== null && one.out.length === 0;

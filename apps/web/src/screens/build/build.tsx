@@ -42,19 +42,22 @@ function BuildAt({ at }: { readonly at: At }) {
   const bench = useBench(at.challenge, at.group);
   const editor = useEditor(at, bench);
   const [preview, setPreview] = usePreview();
-  const worked = useReport(useQuestion(at, preview));
+  const [round, setRound] = useState(0);
+  const worked = useReport(useQuestion(at, preview, round));
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
+  const [help, setHelp] = useState(false);
   const door = chosen ?? usualDoor(at);
   const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
-  const shown = { at, words, editor, worked, door, scale, why, carry, setCarry, preview: setPreview };
+  const dragging = preview !== null;
+  const shown = { at, words, editor, worked, door, scale, why, help, dragging, carry, setCarry, preview: setPreview };
   return (
     <div className={`build door-${door}`}>
-      <RulesBar {...shown} setDoor={setDoor} />
+      <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
       <Shelf {...shown} />
       {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
-      <VerdictStrip {...shown} setWhy={setWhy} />
+      <VerdictStrip {...shown} setWhy={setWhy} again={() => setRound(round + 1)} />
       <SixNumbers {...shown} />
       <PieceList {...shown} />
       <Go {...shown} />
@@ -66,12 +69,17 @@ function BuildAt({ at }: { readonly at: At }) {
 const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
 
-/** The same object until something changed, so that nothing is asked twice. An empty table is no question. */
-function useQuestion({ attempt, challenge, group, record }: At, preview: Pieces | null): Question | null {
+/** The same object until something changed, or somebody asks anew. An empty table is no question. */
+function useQuestion(
+  { attempt, challenge, group, record }: At,
+  preview: Pieces | null,
+  round: number,
+): Question | null {
   const events = record.supplies[challenge.id];
   return useMemo(() => {
     if (attempt === null) return null;
     const shown: Attempt = preview === null ? attempt : { ...attempt, layout: { kind: 'laid-out', pieces: preview } };
-    return shown.layout.pieces.length === 0 ? null : { attempt: shown, challenge, group, events: events ?? [] };
-  }, [attempt, preview, challenge, group, events]);
+    const question = { attempt: shown, challenge, group, events: events ?? [], round };
+    return shown.layout.pieces.length === 0 ? null : question;
+  }, [attempt, preview, challenge, group, events, round]);
 }

@@ -58,10 +58,18 @@ export function ExactPlace({ at, editor, words, worked, piece, ...rest }: Shown 
           change={(turnRad) => editor.edit({ do: 'turn-to', piece, degrees: Math.round((turnRad * 180) / Math.PI) })}
         />
       </div>
-      <p className="mut small">{screen.say('tool.minus')}</p>
+      <p className="small">{screen.say('tool.minus')}</p>
       <div className="row-of">
         <button type="button" className="btn" onClick={() => editor.edit({ do: 'put-on', piece, of })}>
           {screen.say('tool.put-on')}
+        </button>
+        <button
+          type="button"
+          className="btn"
+          aria-pressed={laid.on === 'table'}
+          onClick={() => editor.edit({ do: 'stand', piece, on: laid.on === 'table' ? 'what-is-below' : 'table' })}
+        >
+          {screen.say('tool.stand')}
         </button>
         {of !== 'table' && (
           <button type="button" className="btn" onClick={() => editor.edit({ do: 'put-beside', piece, of, side })}>

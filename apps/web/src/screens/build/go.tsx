@@ -2,9 +2,10 @@
 
 import { useLocation } from 'wouter';
 import { useScreenWords } from '../../app/use-words.ts';
+import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
 
-export function Go({ at, words, worked }: Shown) {
+export function Go({ at, words, worked, help }: Shown) {
   const screen = useScreenWords();
   const [, navigate] = useLocation();
   const report = worked.value;
@@ -30,6 +31,7 @@ export function Go({ at, words, worked }: Shown) {
       >
         {screen.say('build.show')}
       </button>
+      {help && <Help text="help.show" />}
     </div>
   );
 }

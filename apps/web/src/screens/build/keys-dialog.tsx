@@ -32,7 +32,7 @@ export function KeysDialog({ words }: Shown) {
     <>
       <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>
         <Icon name="keys" />
-        {screen.say('build.keys')}
+        <span>{screen.say('build.keys')}</span>
       </button>
       <Dialog dialog={dialog} title={screen.say('build.keys')}>
         <dl className="keys-panel">

@@ -4,24 +4,30 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
+import { OnlyNumbers } from './only-numbers.tsx';
 import { PieceTools } from './piece-tools.tsx';
+import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
+import { useFocusKept } from './use-focus-kept.ts';
 import { useBuildKeys } from './use-build-keys.ts';
 
 export function PieceList(props: Shown) {
-  const { at, words, editor, worked, door, scale } = props;
+  const { at, words, editor, worked, door, scale, help } = props;
   const screen = useScreenWords();
   const keys = useBuildKeys(props);
+  const list = useFocusKept(editor.pieces.length);
   const { pieces, picked } = editor;
   if (door === 'numbers') return <section className="list" />;
   const stability = worked.value?.stability;
   const falling = new Set(stability?.stands === false ? stability.first.flatMap((failure) => failure.pieces) : []);
   return (
-    <section className="list" aria-label={screen.say('build.list')} onKeyDown={keys}>
+    <section className="list" ref={list} tabIndex={-1} aria-label={screen.say('build.list')} onKeyDown={keys}>
       <div className="list-head">
         <h2>{screen.say('build.list')}</h2>
         <span className="mut">{words.words.counted('pieces', pieces.length)}</span>
       </div>
+      {help && <Help text="help.list" />}
+      <OnlyNumbers {...props} />
       <EditNoteLine {...props} />
       <ol reversed>
         {pieces

@@ -6,11 +6,17 @@ import type { ScreenWords } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { isUnfinished } from './build-state.ts';
+import { Help } from './help.tsx';
 import type { Door } from './doors.tsx';
 import { Doors } from './doors.tsx';
 import type { Shown } from './shown.ts';
 
-export function RulesBar({ at, words, worked, door, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {
+interface RulesBarProps extends Shown {
+  readonly setDoor: (door: Door) => void;
+  readonly setHelp: (help: boolean) => void;
+}
+
+export function RulesBar({ at, words, worked, door, setDoor, help, setHelp }: RulesBarProps) {
   const screen = useScreenWords();
   const lines = worked.value?.requirements ?? [];
   return (
@@ -28,7 +34,11 @@ export function RulesBar({ at, words, worked, door, setDoor }: Shown & { readonl
           );
         })}
       </ul>
+      <button type="button" className="btn bare" aria-pressed={help} onClick={() => setHelp(!help)}>
+        {screen.say('frame.help')}
+      </button>
       <Doors door={door} setDoor={setDoor} />
+      {help && <Help text={`help.door-${door}`} />}
     </div>
   );
 }

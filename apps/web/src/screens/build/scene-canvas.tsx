@@ -71,6 +71,13 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
     scene?.show(picture, isNew ? dropped : null);
   }, [scene, picture, dropped, editor.note]);
   useEffect(() => scene?.setView(view), [scene, view]);
+  useEffect(() => {
+    if (scene === null) return;
+    const fit = (): void => scene.setInset(innerWidth >= WIDE_PX ? BUTTONS_RIGHT : BUTTONS_BELOW);
+    fit();
+    window.addEventListener('resize', fit);
+    return () => window.removeEventListener('resize', fit);
+  }, [scene]);
 
   return (
     <div
@@ -84,6 +91,11 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
     />
   );
 }
+
+/** px that the buttons on the drawing cover: at its right in wide windows, below it in narrow ones. */
+const WIDE_PX = 1024;
+const BUTTONS_RIGHT = { top: 36, right: 132, bottom: 12, left: 12 };
+const BUTTONS_BELOW = { top: 36, right: 12, bottom: 64, left: 12 };
 
 /** A piece that has just come to the build falls into its place. */
 function droppedPiece(note: Shown['editor']['note']): number | null {

@@ -37,27 +37,46 @@ export function Scene(props: Shown) {
         <div className="empty">
           <p>{screen.say('verdict.empty-title')}</p>
           <p>{screen.say('verdict.empty-what')}</p>
+          <ol aria-label={screen.say('first.title')}>
+            <li>{screen.say('first.one')}</li>
+            <li>{screen.say('first.two')}</li>
+            <li>{screen.say('first.three')}</li>
+          </ol>
         </div>
+      )}
+      {door === 'lay' && (
+        <label className="line-up">
+          {screen.say('line-up')}
+          <select
+            className="in"
+            value={lineUp}
+            onChange={({ target }) => setLineUp(LINE_UPS.find((id) => id === target.value) ?? 'free')}
+          >
+            {LINE_UPS.map((id) => (
+              <option key={id} value={id}>
+                {screen.say(`line-up.${id}`)}
+              </option>
+            ))}
+          </select>
+        </label>
       )}
       <div className="scene-left">
         <button type="button" className="btn" aria-disabled={!editor.canUndo} onClick={editor.undo}>
           <Icon name="undo" />
-          {screen.say('build.undo')}
+          <span>{screen.say('build.undo')}</span>
         </button>
         <button type="button" className="btn sq" aria-disabled={!editor.canRedo} onClick={editor.redo}>
           <Icon name="redo" />
           <span className="vh">{screen.say('build.redo')}</span>
         </button>
+        {!empty && (
+          <button type="button" className="btn sq" onClick={() => editor.edit({ do: 'clear' })}>
+            <Icon name="take-off" />
+            <span className="vh">{screen.say('build.clear')}</span>
+          </button>
+        )}
       </div>
       <div className="scene-right">
-        {door === 'lay' && (
-          <Choice
-            label={screen.say('line-up')}
-            options={LINE_UPS.map((id) => ({ id, text: screen.say(`line-up.${id}`) }))}
-            chosen={lineUp}
-            choose={setLineUp}
-          />
-        )}
         <Choice
           label={screen.say('build.view')}
           options={VIEWS.map((id) => ({ id, text: screen.say(`view.${id}`) }))}

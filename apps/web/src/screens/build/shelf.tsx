@@ -4,11 +4,12 @@ import { stockLeft } from '@cairnmark/editing';
 import type { KindOfPiece } from '@cairnmark/engine';
 import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
+import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
 import { sizesText } from './sizes-text.ts';
 import { useNumbersPieces } from './use-numbers-pieces.ts';
 
-export function Shelf({ at, words, editor, door, scale, setCarry }: Shown) {
+export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
@@ -21,6 +22,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry }: Shown) {
   return (
     <section className="shelf" aria-label={screen.say('build.shelf')}>
       <h2>{screen.say('build.shelf')}</h2>
+      {help && <Help text="help.shelf" />}
       <ul>
         {at.challenge.kit.kinds.map((kind) => {
           const count = left.get(kind.id) ?? 0;
@@ -32,7 +34,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry }: Shown) {
                 className="kind"
                 data-kind={kind.id}
                 aria-disabled={count <= 0}
-                aria-label={screen.say('build.add', { kind: kind.name, count })}
+                aria-label={screen.say(door === 'numbers' ? 'build.add-number' : 'build.add', { kind: kind.name, count })}
                 onClick={() => add(kind)}
                 onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
                   if (door !== 'lay' || count <= 0) return;

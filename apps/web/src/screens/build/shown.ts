@@ -26,6 +26,10 @@ export interface Shown {
   readonly setCarry: (carry: Carry | null) => void;
   /** The build as it would be if a dragged piece were let go now, for the live numbers; null: nothing is dragged. */
   readonly preview: (pieces: Pieces | null) => void;
+  /** Whether a piece is on its way, so that what is shown is not the build as it stands. */
+  readonly dragging: boolean;
+  /** Whether one sentence stands at each part, saying what it is for. */
+  readonly help: boolean;
   /** Whether the reasons are drawn into the scene. */
   readonly why: boolean;
 }

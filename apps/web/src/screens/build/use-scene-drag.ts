@@ -95,10 +95,13 @@ export function useSceneDrag(props: DragProps, scene: SceneView | null, show: (d
   };
 }
 
+/** mm from the middle. Further out nobody means the table. */
+const TABLE_MM = 1500;
+
 /** The surface under the pointer; a piece that is taken hold of away from its axis keeps that distance. */
 function spotUnder(view: SceneView, clientX: number, clientY: number, held: Carried, lineUp: LineUp): Spot | null {
   const hit = view.pick(clientX, clientY);
-  if (hit === null) return null;
+  if (hit === null || hit.point.some((at) => Math.abs(at) > TABLE_MM)) return null;
   const [x, y] = hit.point;
   return { xMm: x - held.grip[0], yMm: y - held.grip[1], surfaceMm: hit.surfaceMm, lineUp };
 }

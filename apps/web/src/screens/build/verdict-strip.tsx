@@ -4,14 +4,20 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 import type { BuildState } from './build-state.ts';
 import { buildState, moodOf } from './build-state.ts';
+import { Help } from './help.tsx';
 import { MendButton } from './mend-button.tsx';
 import type { Shown } from './shown.ts';
 import { kindsIn } from './use-numbers-pieces.ts';
 import { VerdictSign } from './verdict-sign.tsx';
 import { WhyPanel } from './why-panel.tsx';
 
-export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) => void }) {
-  const { at, worked, why, setWhy } = props;
+interface VerdictProps extends Shown {
+  readonly setWhy: (why: boolean) => void;
+  readonly again: () => void;
+}
+
+export function VerdictStrip(props: VerdictProps) {
+  const { at, worked, why, setWhy, again, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
@@ -19,7 +25,8 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
   return (
     <section className={`verdict ${moodOf(state)}`} data-state={state.is} aria-busy={worked.working}>
       <VerdictSign state={state} />
-      <div aria-live="polite" aria-atomic="true">
+      {/* Spoken once the build rests, not at every step of a drag. */}
+      <div aria-live={dragging ? 'off' : 'polite'} aria-atomic="true">
         <h2>{title}</h2>
         <p>{sentence}</p>
       </div>
@@ -29,6 +36,11 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
             {screen.say('verdict.cancel')}
           </button>
         )}
+        {(state.is === 'stopped' || state.is === 'failed') && (
+          <button type="button" className="btn" onClick={again}>
+            {screen.say('verdict.again')}
+          </button>
+        )}
         <MendButton {...props} state={state} />
         {worked.value?.stability && (
           <button type="button" className="btn" aria-expanded={why} onClick={() => setWhy(!why)}>
@@ -36,6 +48,7 @@ export function VerdictStrip(props: Shown & { readonly setWhy: (why: boolean) =>
           </button>
         )}
       </div>
+      {help && <Help text="help.verdict" />}
       {why && <WhyPanel {...props} />}
     </section>
   );

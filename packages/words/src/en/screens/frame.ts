@@ -26,7 +26,6 @@ export const frame = {
   'units.cm': 'cm',
   'units.in': 'inches',
   'frame.class-file': 'Save class as a file',
-  'frame.home': 'Start',
   'frame.loading': 'Working it out',
   'frame.no-class': 'No class is open on this device.',
   'frame.to-start': 'Go to the start',

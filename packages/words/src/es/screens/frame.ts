@@ -28,7 +28,6 @@ export const frame: Readonly<Record<keyof typeof pattern, string>> = {
   'units.cm': 'cm',
   'units.in': 'pulgadas',
   'frame.class-file': 'Guardar la clase en un archivo',
-  'frame.home': 'Inicio',
   'frame.loading': 'Calculando',
   'frame.no-class': 'No hay ninguna clase abierta en este aparato.',
   'frame.to-start': 'Ir al inicio',

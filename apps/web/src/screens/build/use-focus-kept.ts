@@ -1,0 +1,15 @@
+// A button that takes its own piece off is gone with it: the focus then goes to the list, so that the keys go on.
+
+import type { RefObject } from 'react';
+import { useEffect, useRef } from 'react';
+
+export function useFocusKept(count: number): RefObject<HTMLElement | null> {
+  const list = useRef<HTMLElement>(null);
+  const before = useRef(count);
+  useEffect(() => {
+    const isLess = count < before.current;
+    before.current = count;
+    if (isLess && document.activeElement === document.body) list.current?.focus();
+  }, [count]);
+  return list;
+}

@@ -1,0 +1,30 @@
+// What to do next: another try with the same layout, the Board, the card on paper.
+
+import { Link, useLocation } from 'wouter';
+import { Icon } from '../../parts/icon.tsx';
+import { useSession } from '../../store/use-session.ts';
+import { useCard } from './card.ts';
+
+export function NextSteps() {
+  const { at, say } = useCard();
+  const startTry = useSession((session) => session.startTry);
+  const [, navigate] = useLocation();
+  const again = (): void => {
+    startTry(at.attempt);
+    navigate('/build');
+  };
+  return (
+    <div className="card-next-steps">
+      <button type="button" className={at.attempt.confirmedBy === null ? 'btn' : 'btn main'} onClick={again}>
+        {say('score-card.again')}
+      </button>
+      <Link className="btn" href="/board">
+        {say('score-card.board')}
+      </Link>
+      <button type="button" className="btn" onClick={() => window.print()}>
+        <Icon name="print" />
+        {say('score-card.print')}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,76 @@
+// Readings of the height with a ruler: added one by one, listed as taken, taken away again.
+
+import { LENGTH_MM_MOST } from '@cairnmark/engine';
+import { useRef, useState } from 'react';
+import { Icon } from '../../parts/icon.tsx';
+import { LengthField } from '../../parts/length-field.tsx';
+import { withoutReading, withReading } from '../../store/observed-changes.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useCard } from './card.ts';
+
+export function Readings() {
+  const { at, report, inClass, ruler, say } = useCard();
+  const changeTry = useSession((session) => session.changeTry);
+  const [valueMm, setValueMm] = useState<number | null>(null);
+  const field = useRef<HTMLFormElement>(null);
+  const { heightReadingsMm } = at.attempt.observed;
+  const height = report.facts.find(({ id }) => id === 'height');
+  const seen = height?.observed ?? null;
+  const add = (): void => {
+    if (valueMm !== null) changeTry(withReading(valueMm));
+    setValueMm(null);
+    field.current?.querySelector('input')?.focus();
+  };
+  return (
+    <div className="card-part">
+      <h3>{say('score-card.readings')}</h3>
+      {heightReadingsMm.length === 0 && <p className="mut">{say('score-card.no-readings')}</p>}
+      <ol className="card-readings">
+        {heightReadingsMm.map((readingMm, k) => (
+          <li key={k}>
+            <b>{inClass.exact(readingMm, 'mm')}</b>
+            <button
+              type="button"
+              className="btn bare"
+              aria-label={say('score-card.remove-reading', { number: k + 1, reading: inClass.exact(readingMm, 'mm') })}
+              onClick={() => {
+                changeTry(withoutReading(k));
+                field.current?.querySelector('input')?.focus();
+              }}
+            >
+              <Icon name="take-off" />
+            </button>
+          </li>
+        ))}
+      </ol>
+      {seen !== null && heightReadingsMm.length > 1 && (
+        <p>
+          {say('score-card.mean', {
+            height: `${inClass.amount('height', seen.value, seen.tolerance)} ${inClass.plusMinus(seen.tolerance, 'mm')}`,
+          })}
+        </p>
+      )}
+      <form
+        ref={field}
+        className="card-form-row"
+        onSubmit={(event) => {
+          event.preventDefault();
+          add();
+        }}
+      >
+        <LengthField
+          label={say('score-card.reading')}
+          valueMm={valueMm}
+          mostMm={LENGTH_MM_MOST}
+          ruler={ruler}
+          change={setValueMm}
+          clear={() => setValueMm(null)}
+        />
+        <button type="submit" className="btn">
+          <Icon name="plus" />
+          {say('score-card.add-reading')}
+        </button>
+      </form>
+    </div>
+  );
+}

@@ -1,0 +1,52 @@
+// What people saw of the real build: how it ended, the seconds, the ruler, and that somebody has seen it. Open until then.
+
+import { useState } from 'react';
+import { Choice } from '../../parts/choice.tsx';
+import { withState } from '../../store/observed-changes.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useCard } from './card.ts';
+import { Readings } from './readings.tsx';
+import { SeenBy } from './seen-by.tsx';
+import { StoodFor } from './stood-for.tsx';
+
+const STATES = ['stood', 'fell-before-measuring', 'fell', 'not-taking-part', 'absent'] as const;
+
+export function RealBuild() {
+  const { at, say, words } = useCard();
+  const changeTry = useSession((session) => session.changeTry);
+  const { state, confirmedBy } = at.attempt;
+  const built = state.kind !== 'absent' && state.kind !== 'not-taking-part';
+  const [open, setOpen] = useState(built && confirmedBy === null);
+  return (
+    <details className="card-real" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>
+        <span className="card-real-head">
+          <h2>{say('score-card.real')}</h2>
+          {built && (
+            <span className={confirmedBy === null ? 'card-open-yet' : 'mut'}>
+              {confirmedBy === null ? say('score-card.real-open') : say('score-card.real-seen', { who: confirmedBy })}
+            </span>
+          )}
+        </span>
+      </summary>
+      <div className="card-real-parts">
+        <Choice
+          label={say('score-card.state')}
+          options={STATES.map((id) => ({ id, text: say(`score-card.state-${id}`) }))}
+          chosen={state.kind}
+          choose={(kind) => changeTry(withState(kind))}
+        />
+        {built && (
+          <>
+            <div className="card-real-two">
+              <StoodFor />
+              <Readings />
+            </div>
+            <p className="warnbox">{words.cautions['tall-towers']}</p>
+            <SeenBy />
+          </>
+        )}
+      </div>
+    </details>
+  );
+}

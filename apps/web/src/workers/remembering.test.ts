@@ -1,0 +1,49 @@
+import type { EngineIssue, Report } from '@cairnmark/engine';
+import type { Result } from '@cairnmark/geometry';
+import { describe, expect, it } from 'vitest';
+import { attempt, challenge, group, reportOn } from '../../../../tests/reference/small-class.ts';
+import type { EngineClient } from './engine-client.ts';
+import type { Build } from './questions.ts';
+import { remembering } from './remembering.ts';
+
+const FIRST: Build = { attempt: attempt(), challenge: challenge(), group: group('terns'), events: [] };
+const none = (): void => undefined;
+
+/** A client that counts what it is asked; the first `overtaken` questions end with null. */
+function counting(overtaken = 0): { readonly client: EngineClient; readonly asked: () => number } {
+  let asked = 0;
+  const answer = (): Result<Report, EngineIssue> | null => {
+    asked += 1;
+    return asked <= overtaken ? null : { ok: true, value: reportOn(FIRST.attempt) };
+  };
+  return { client: { ask: async () => answer() as never, cancel: none }, asked: () => asked };
+}
+
+describe('an engine client that remembers', () => {
+  it('asks once for the same try, challenge, group and strokes', async () => {
+    const { client, asked } = counting();
+    const engine = remembering(client);
+    const first = await engine.ask('a', 'report', FIRST, none);
+    expect(await engine.ask('b', 'report', { ...FIRST }, none)).toBe(first);
+    expect(asked()).toBe(1);
+  });
+
+  it('asks again when any of them is another object', async () => {
+    const { client, asked } = counting();
+    const engine = remembering(client);
+    await engine.ask('a', 'report', FIRST, none);
+    await engine.ask('a', 'report', { ...FIRST, attempt: { ...FIRST.attempt } }, none);
+    await engine.ask('a', 'report', { ...FIRST, challenge: { ...FIRST.challenge } }, none);
+    await engine.ask('a', 'report', { ...FIRST, group: { ...FIRST.group } }, none);
+    await engine.ask('a', 'report', { ...FIRST, events: [] }, none);
+    expect(asked()).toBe(5);
+  });
+
+  it('does not remember that a question was overtaken', async () => {
+    const { client, asked } = counting(1);
+    const engine = remembering(client);
+    expect(await engine.ask('a', 'report', FIRST, none)).toBe(null);
+    expect(await engine.ask('a', 'report', FIRST, none)).not.toBe(null);
+    expect(asked()).toBe(2);
+  });
+});

@@ -1,0 +1,39 @@
+// The reports of several tries at once, for instance of all groups at one challenge.
+
+import type { Report } from '@cairnmark/engine';
+import { useEffect, useState } from 'react';
+import type { Build } from './questions.ts';
+import { useEngine } from './use-engine.ts';
+
+export interface Reports {
+  /** One a build, in their order; null until all are there, or when one is refused. */
+  readonly reports: readonly Report[] | null;
+  readonly working: boolean;
+}
+
+/** Of tries that changed the last reports stand until the new ones come. `builds` must be the same object until something changed. */
+export function useReports(builds: readonly Build[]): Reports {
+  const engine = useEngine();
+  const [known, setKnown] = useState<ReadonlyMap<string, Report>>(NONE);
+  const [working, setWorking] = useState(true);
+  useEffect(() => {
+    let current = true;
+    setWorking(true);
+    const asked = builds.map(async (build) => {
+      const { id } = build.attempt;
+      const answer = await engine.ask(`try ${id}`, 'report', build, () => undefined);
+      if (!current || answer === null || !answer.ok) return;
+      setKnown((before) => (before.get(id) === answer.value ? before : new Map(before).set(id, answer.value)));
+    });
+    void Promise.allSettled(asked).then(() => {
+      if (current) setWorking(false);
+    });
+    return () => {
+      current = false;
+    };
+  }, [engine, builds]);
+  const reports = builds.map(({ attempt }) => known.get(attempt.id));
+  return { reports: reports.every((report) => report !== undefined) ? reports : null, working };
+}
+
+const NONE: ReadonlyMap<string, Report> = new Map();
