@@ -1,6 +1,7 @@
 // The frame round every screen: by keys alone, by touch, without network, and what its dialogs do.
 
 import { expect, it } from 'vitest';
+import { settled } from './states/state.ts';
 import { allKept, goTo, openDemo, openScreen, savedClass } from './tools/classes.ts';
 import { pressOn, tabStops, tabTo } from './tools/keyboard.ts';
 import { NARROW, openApp, TABLET } from './tools/open-app.ts';
@@ -79,6 +80,7 @@ it('without network the class is worked on and kept, once its screens have been 
   const page = await openApp();
   await openDemo(page);
   await openScreen(page, 'board');
+  await settled(page);
   await page.context().setOffline(true);
   await openScreen(page, 'build');
   await goTo(page, 'Terns', english('frame.new-try'));

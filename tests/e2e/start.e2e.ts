@@ -2,6 +2,7 @@
 
 import { demoClass } from '@cairnmark/demo';
 import { decode, encode } from '@cairnmark/formats';
+import { wordsFor } from '@cairnmark/words';
 import { expect, it } from 'vitest';
 import { ROOT, readText } from '../tools/files.ts';
 import {
@@ -57,24 +58,10 @@ it.each([
 });
 
 it.each([
-  [
-    'no file of ours',
-    'broken/cut-off.json',
-    [
-      'The file cannot be read on from line 18, column 14 (not JSON). Look there for a missing comma, quote or bracket.',
-    ],
-  ],
-  [
-    'a kit',
-    'broken/size-negative.json',
-    ['format: This file is of the format "kit", but "class" is needed. Choose another file.'],
-  ],
-  [
-    'a class with a fault',
-    'broken/challenge-unknown.json',
-    ['attempts 1, challenge: There is no challenge "towers". Check the spelling, or add the challenge.'],
-  ],
-])('%s is not opened: file, place and what to do are said, and nothing is lost', async (_, path, said) => {
+  ['no file of ours', 'broken/cut-off.json', /line 18, column 14/],
+  ['a kit', 'broken/size-negative.json', /^format: .*"class"/],
+  ['a class with a fault', 'broken/challenge-unknown.json', /^attempts 1, challenge: (?!attempts).*"towers"/],
+])('%s is not opened: file, place and what to do are said, and nothing is lost', async (_, path, place) => {
   const page = await openApp();
   await openDemo(page);
   await allKept(page);
@@ -82,8 +69,11 @@ it.each([
   await chooseFile(page, 'from-a-friend.json', corpus(path));
   const alert = page.getByRole('alert');
   await alert.getByText(english('start.file-refused', { file: 'from-a-friend.json' })).waitFor();
+  const read = decode(corpus(path), 'class');
+  const issues = read.ok ? [] : read.issues;
   const sentences = await alert.getByRole('listitem').allTextContents();
-  expect(sentences).toEqual(said);
+  expect(sentences).toEqual(issues.map(wordsFor('en').issue));
+  expect(sentences.join()).toMatch(place);
   await page.getByRole('button', { name: english('start.go-on') }).click();
   await onScreen(page, 'build');
   expect((await savedClass(page)).text).toBe(DEMO);

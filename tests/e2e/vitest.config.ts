@@ -10,10 +10,10 @@ import { freshRun, onSources } from '../tools/test-run.ts';
 export const browserRun = {
   ...freshRun(process.env),
   globalSetup: ['tests/tools/tell-seed.ts', 'tests/e2e/tools/serve-and-launch.ts'],
-  testTimeout: process.env['CAIRNMARK_LONG'] === '1' ? 600_000 : 60_000,
+  testTimeout: process.env['CAIRNMARK_LONG'] === '1' ? 600_000 : 120_000,
   hookTimeout: 60_000,
   // How long `expect.poll` waits for the page to come round; waiting on the page itself has its own limit in open-app.ts.
-  expect: { poll: { timeout: 10_000, interval: 30 } },
+  expect: { poll: { timeout: 30_000, interval: 30 } },
 };
 
 export default defineConfig({ ...onSources, test: { ...browserRun, include: ['tests/e2e/*.e2e.ts'] } });

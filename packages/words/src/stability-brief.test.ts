@@ -1,15 +1,12 @@
+// A verdict in a line or two, as the strip under a build says it.
+
 import type { Failure, Stability } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
+import { readerWith } from './in-class.ts';
+import type { Reader } from './reader.ts';
 import { wordsFor } from './words.ts';
 
-const reader = {
-  ruler: { id: 'mm' as const, unit: 'cm' as const, stepMm: 1 },
-  bands: { closeRad: Math.PI / 60, steadyRad: Math.PI / 18 },
-  unitOf: () => 'mm' as const,
-  kindName: (kind: string) => kind,
-  criterionName: (id: string) => id,
-  groupName: (id: string) => id,
-};
+const reader: Reader = { ...readerWith('mm'), ruler: { id: 'mm', unit: 'cm', stepMm: 1 } };
 const KINDS = ['cube', 'box', 'prism', 'cylinder', 'cone'];
 const STANDING: Stability = {
   verdict: 'steady',

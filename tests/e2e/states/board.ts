@@ -1,14 +1,25 @@
-// States of the Board: every challenge of the demo class.
+// States of the Board: every challenge and the whole day, and what a teacher does with them.
 
 import { demoClass } from '@cairnmark/demo';
-import { goTo, openDemo, openScreen } from '../tools/classes.ts';
+import type { Page } from 'playwright-core';
+import { openDemo, openScreen } from '../tools/classes.ts';
+import { english } from '../tools/words.ts';
 import type { State } from './state.ts';
 
-export const board: readonly State[] = demoClass().challenges.map(({ id, name }) => ({
-  name: `board-${id}`,
-  go: async (page) => {
-    await openDemo(page);
-    await goTo(page, name);
-    await openScreen(page, 'board');
-  },
-}));
+const challenges = demoClass().challenges.map(({ id, name }) => ({ id, name }));
+
+export const board: readonly State[] = [
+  ...challenges.map(({ id, name }) => ({ name: `board-${id}`, go: (page: Page) => shown(page, name) })),
+  { name: 'board-day', go: (page) => shown(page, english('board.day')) },
+  { name: 'board-own', go: (page) => shown(page, english('board.own')) },
+  { name: 'board-hidden', go: (page) => shown(page, english('board.hide-places')) },
+  { name: 'board-one-by-one', go: (page) => shown(page, english('board.one-by-one'), english('board.next-place')) },
+  { name: 'board-frozen', go: (page) => shown(page, english('board.freeze')) },
+];
+
+/** The Board of the demo class, with these buttons pressed one after another. */
+async function shown(page: Page, ...buttons: readonly string[]): Promise<void> {
+  await openDemo(page);
+  await openScreen(page, 'board');
+  for (const name of buttons) await page.getByRole('button', { name, exact: true }).click();
+}

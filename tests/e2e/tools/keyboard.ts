@@ -68,9 +68,9 @@ function stopHere(count: number): Stop | null {
   const said = texts.find((text) => text !== null && text !== undefined && text.trim() !== '') ?? '';
   const role = at.getAttribute('role') ?? (at instanceof HTMLAnchorElement ? 'link' : at.tagName.toLowerCase());
 
-  // A field hidden in its label shows its focus on the label.
+  // A field hidden in its label shows its focus on the label; a button stretched over its row, on what stretches it.
   const shown = [at, at.closest('label')].filter((one) => one !== null);
-  const outlines = shown.map((one) => getComputedStyle(one));
+  const outlines = shown.flatMap((one) => [null, '::before', '::after'].map((part) => getComputedStyle(one, part)));
   const seen = outlines.some((css) => css.outlineStyle !== 'none' && Number.parseFloat(css.outlineWidth) >= 2);
   const boxes = shown.map((one) => one.getBoundingClientRect());
   const inView = boxes.some(

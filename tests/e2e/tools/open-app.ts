@@ -11,7 +11,7 @@ import { SCHOOL_HOST } from './chromium.ts';
 import { watch } from './watch.ts';
 
 /** How long an action waits for what it acts on, ms. */
-const WAIT_MS = 10_000;
+const WAIT_MS = 30_000;
 
 export interface Device {
   readonly viewport?: { readonly width: number; readonly height: number };

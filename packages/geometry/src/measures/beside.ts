@@ -38,7 +38,10 @@ export function besideEachOther({ pieces }: Pick<Stack, 'pieces'>): readonly Bes
 /** How far an outline reaches along a unit direction. */
 export function reachAlong(outline: Outline, direction: Vec2): number {
   if (outline.kind === 'disc') return dot2(outline.centre, direction) + outline.radiusMm;
-  return outline.points.reduce((furthest, point) => Math.max(furthest, dot2(point, direction)), Number.NEGATIVE_INFINITY);
+  return outline.points.reduce(
+    (furthest, point) => Math.max(furthest, dot2(point, direction)),
+    Number.NEGATIVE_INFINITY,
+  );
 }
 
 function atCommonHeight(a: PlacedPiece, b: PlacedPiece): boolean {

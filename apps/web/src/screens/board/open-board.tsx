@@ -22,7 +22,7 @@ export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
   const shown = useShown(freezing.record ?? now);
   const whole = { record: freezing.record, score: worked.value };
   return (
-    <section className="board" ref={section} aria-label={words.say('board.title')}>
+    <section className="board" ref={section} aria-label={words.say('board.title')} aria-busy={worked.working}>
       <Head
         record={freezing.record ?? now}
         shown={shown}

@@ -39,7 +39,7 @@ const TOLD_MOST = 5;
 function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
   const screen = useScreenWords();
   const words = wordsFor(screen.language);
-  const told = issues.slice(0, TOLD_MOST).map((issue) => [words.place(issue.path), words.issue(issue)]);
+  const told = issues.slice(0, TOLD_MOST).map(words.issue);
   const more = issues.length - told.length;
   return (
     <div className="badbox" role="alert">
@@ -47,8 +47,8 @@ function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
         <b>{screen.say('frame.refused')}</b>
       </p>
       <ul>
-        {told.map((parts) => (
-          <li key={parts.join()}>{parts.filter((part) => part !== '').join(': ')}</li>
+        {told.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
         ))}
         {more > 0 && <li>{screen.say('start.file-more', { count: more })}</li>}
       </ul>
