@@ -2,6 +2,7 @@
 // undo, reload, keys alone, touch, Spanish.
 
 import { expect, it } from 'vitest';
+import { settled } from './states/state.ts';
 import { newTry, number, row, tapKinds, through, tool, verdict } from './tools/building.ts';
 import { allKept, goTo, openDemo, openScreen, reload, savedClass } from './tools/classes.ts';
 import { pressOn, tabTo } from './tools/keyboard.ts';
@@ -14,7 +15,7 @@ it('a tower of five takes five taps, and its numbers are those of the hand calcu
   await newTry(page);
   await tapKinds(page, 'cube', 'cube', 'cube', 'cube', 'sq-pyramid');
   // Four cubes of 5 cm and a pyramid of 6 cm; base 5 x 5 cm; 4 x 125 + 1/3 x 25 x 6 cm3.
-  expect(await number(page, english('read.height'))).toBe('26.0 cm');
+  await expect.poll(() => number(page, english('read.height'))).toBe('26.0 cm');
   expect(await number(page, english('read.base'))).toBe('25.0 cm²');
   expect(await number(page, english('read.volume'))).toMatch(/^550(\.0)? cm³$/);
   expect(await verdict(page)).toMatch(/^(Steady|Wobbly)$/);
@@ -24,18 +25,18 @@ it('a tower of five takes five taps, and its numbers are those of the hand calcu
 it('the ranking changes with the build', async () => {
   const page = await openApp();
   await openDemo(page);
-  const place = async (): Promise<string> => {
-    await openScreen(page, 'board');
-    const text = await page.getByRole('main').innerText();
-    await openScreen(page, 'build');
-    return text;
-  };
-  const before = await place();
+  const board = (): Promise<string> => page.getByRole('main').innerText();
+  await openScreen(page, 'board');
+  await settled(page);
+  const before = await board();
+  await openScreen(page, 'build');
   await goTo(page, 'Terns');
   await row(page, 5).click();
   await tool(page, english('tool.take-off')).click();
   await allKept(page);
-  expect(await place()).not.toBe(before);
+  await openScreen(page, 'board');
+  await expect.poll(board).not.toBe(before);
+  expect(await board()).toMatch(/Terns/);
 });
 
 it('a rule broken is told with its figures, and the button keeps it', async () => {
