@@ -73,6 +73,14 @@ const ANSWERS: readonly Stability[] = [
       { upper: 0, lower: 'table', tipsAt: tilt(5), slidesAtRad: 0.3, insideMm: 3 },
     ],
   },
+  {
+    ...UNKNOWN,
+    stands: false,
+    verdict: 'falls',
+    first: [[1, 2], [2]].flatMap((pieces) =>
+      [goes(null), goes(0), goes(0, hinge(30, 7))].map((failure) => ({ ...failure, pieces })),
+    ),
+  },
   { ...UNKNOWN, stands: false, verdict: 'too-close-to-call', mend: move(1, [1]) },
   { ...UNKNOWN, stands: false, verdict: 'falls', mend: move(1, [1, 2]) },
   { ...UNKNOWN, verdict: 'not-predicted', notPredicted: WHY.map((why, k) => ({ piece: k % 3, why })) },
@@ -94,7 +102,9 @@ function everything(words: Catalogue): { readonly sentences: readonly string[]; 
   const sentences = [
     ...ANSWERS.flatMap((answer) => {
       const { verdict, lines, limits } = said.stability(answer, KINDS);
-      return [verdict, ...lines, ...limits];
+      const brief = said.stabilityBrief(answer, KINDS);
+      const short = [brief.sentence, brief.mend ?? ''].filter((sentence) => sentence !== '');
+      return [verdict, ...lines, ...limits, ...short];
     }),
     ...WITHOUT.map((answer) => said.withoutPiece(answer, 1, KINDS)),
     said.withoutPiece({ verdict: 'steady', stands: true, first: [] }, 0, ['cube']),
@@ -122,7 +132,7 @@ describe('the texts about standing and falling', () => {
     for (const words of [english, spanish]) {
       for (const sentence of everything(words).sentences) {
         // Numbers of pieces stand behind their word; the guess of the friction has no unit.
-        const bare = sentence.replace(/\b(piece|pieza) \d+|0[.,]4/g, '');
+        const bare = sentence.replace(/\b(pieces?|piezas?) \d+(( and| y) \d+)?|0[.,]4/gi, '');
         for (const [, after] of bare.matchAll(/\d+(?:[.,]\d+)?(.{0,3})/g)) expect(after).toMatch(/^(°| %| mm)/);
       }
     }

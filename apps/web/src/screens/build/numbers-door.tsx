@@ -49,7 +49,7 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
           ruler={words.ruler}
           change={setHeightMm}
         />
-        <button type="submit" className="btn" aria-disabled={heightMm === null}>
+        <button type="submit" className="btn">
           {screen.say('numbers.add-reading')}
         </button>
       </form>

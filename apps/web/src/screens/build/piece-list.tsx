@@ -4,12 +4,12 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
+import { Help } from './help.tsx';
 import { OnlyNumbers } from './only-numbers.tsx';
 import { PieceTools } from './piece-tools.tsx';
-import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
-import { useFocusKept } from './use-focus-kept.ts';
 import { useBuildKeys } from './use-build-keys.ts';
+import { useFocusKept } from './use-focus-kept.ts';
 
 export function PieceList(props: Shown) {
   const { at, words, editor, worked, door, scale, help } = props;

@@ -6,9 +6,9 @@ import type { ScreenWords } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { isUnfinished } from './build-state.ts';
-import { Help } from './help.tsx';
 import type { Door } from './doors.tsx';
 import { Doors } from './doors.tsx';
+import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
 
 interface RulesBarProps extends Shown {

@@ -73,10 +73,10 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
   useEffect(() => scene?.setView(view), [scene, view]);
   useEffect(() => {
     if (scene === null) return;
-    const fit = (): void => scene.setInset(innerWidth >= WIDE_PX ? BUTTONS_RIGHT : BUTTONS_BELOW);
-    fit();
-    window.addEventListener('resize', fit);
-    return () => window.removeEventListener('resize', fit);
+    const makeRoom = (): void => scene.setInset(innerWidth >= WIDE_PX ? BUTTONS_RIGHT : BUTTONS_BELOW);
+    makeRoom();
+    window.addEventListener('resize', makeRoom);
+    return () => window.removeEventListener('resize', makeRoom);
   }, [scene]);
 
   return (

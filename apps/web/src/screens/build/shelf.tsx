@@ -34,7 +34,10 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 className="kind"
                 data-kind={kind.id}
                 aria-disabled={count <= 0}
-                aria-label={screen.say(door === 'numbers' ? 'build.add-number' : 'build.add', { kind: kind.name, count })}
+                aria-label={screen.say(door === 'numbers' ? 'build.add-number' : 'build.add', {
+                  kind: kind.name,
+                  count,
+                })}
                 onClick={() => add(kind)}
                 onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
                   if (door !== 'lay' || count <= 0) return;
