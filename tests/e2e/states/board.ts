@@ -2,7 +2,7 @@
 
 import { demoClass } from '@cairnmark/demo';
 import type { Page } from 'playwright-core';
-import { openDemo, openScreen } from '../tools/classes.ts';
+import { openDemo } from '../tools/classes.ts';
 import { english } from '../tools/words.ts';
 import type { State } from './state.ts';
 
@@ -19,7 +19,6 @@ export const board: readonly State[] = [
 
 /** The Board of the demo class, with these buttons pressed one after another. */
 async function shown(page: Page, ...buttons: readonly string[]): Promise<void> {
-  await openDemo(page);
-  await openScreen(page, 'board');
+  await openDemo(page, 'board');
   for (const name of buttons) await page.getByRole('button', { name, exact: true }).click();
 }

@@ -3,10 +3,13 @@
 import type { Page } from 'playwright-core';
 import { english } from './words.ts';
 
-/** From Start: opens the demo class; ends on Build. */
-export async function openDemo(page: Page): Promise<void> {
+export type Screen = 'build' | 'score' | 'board';
+
+/** From Start: opens the demo class, on Build or on another screen; then without waiting until Build stands. */
+export async function openDemo(page: Page, screen: Screen = 'build'): Promise<void> {
   await page.getByRole('button', { name: english('start.demo-open') }).click();
-  await onScreen(page, 'build');
+  if (screen === 'build') await onScreen(page, screen);
+  else await openScreen(page, screen);
 }
 
 /** From Start: opens a class file; ends on Build. */
@@ -22,7 +25,7 @@ export async function chooseFile(page: Page, name: string, text: string): Promis
 }
 
 /** Goes by its tab to a screen: build, score or board. */
-export async function openScreen(page: Page, screen: 'build' | 'score' | 'board'): Promise<void> {
+export async function openScreen(page: Page, screen: Screen): Promise<void> {
   await page.getByRole('link', { name: english(`tab.${screen}`), exact: true }).click();
   await onScreen(page, screen);
 }
