@@ -1,5 +1,6 @@
 // Does it stand? For people: the verdict, below it the figures, then what the answer rests on.
 
+import { piecesUsed } from '@cairnmark/engine';
 import type { Layout, Stability } from '@cairnmark/geometry';
 import type { ClassWords, Words } from '@cairnmark/words';
 
@@ -11,12 +12,8 @@ export function stabilityLines(
   words: Words,
 ): readonly string[] {
   if (stability === null) return [words.say('measure.not-judged')];
-  const { verdict, lines, limits } = classWords.stability(stability, kindsOf(layout));
+  const { verdict, lines, limits } = classWords.stability(stability, piecesUsed(layout));
   return [verdict, ...lines.map(indented), `${words.say('measure.stands-limits')}:`, ...limits.map(indented)];
 }
-
-/** Kind ids of the pieces in building order. */
-const kindsOf = (layout: Layout): readonly string[] =>
-  layout.kind === 'laid-out' ? layout.pieces.map(({ kind }) => kind) : layout.pieces;
 
 const indented = (line: string): string => `  ${line}`;

@@ -8,7 +8,7 @@ export type { History } from './history.ts';
 export { begin, canRedo, canUndo, did, redo, replace, undo } from './history.ts';
 export { GRID_MM, LINE_UP_MM } from './line-up.ts';
 export type { Reading } from './read-back.ts';
-export { readBack } from './read-back.ts';
+export { offsetFrom, readBack } from './read-back.ts';
 export { restingsOf } from './restings.ts';
 export { stockLeft } from './stock.ts';
 export * from './types.ts';

@@ -63,12 +63,20 @@ function readingOf(
     topMm,
     restsOn: [...(lower.has('table') ? (['table'] as const) : []), ...below.map((piece) => piece.index)],
     mainly,
-    xMm: onGrid(laid.xMm - (from?.xMm ?? 0)),
-    yMm: onGrid(laid.yMm - (from?.yMm ?? 0)),
+    ...offsetFrom(laid, from),
     overEdge: mainly === 'table' ? null : overEdge(placed, below),
     beside: besides.flatMap((pair) => besideOf(index, pair)),
   };
 }
+
+/** The axis of a piece from that of another, or from the middle of the table; to the right, and to the back. */
+export const offsetFrom = (
+  piece: LaidPiece,
+  other: LaidPiece | undefined,
+): { readonly xMm: number; readonly yMm: number } => ({
+  xMm: onGrid(piece.xMm - (other?.xMm ?? 0)),
+  yMm: onGrid(piece.yMm - (other?.yMm ?? 0)),
+});
 
 /** The piece that lies furthest under the axis, or least far from it; of equals the latest. */
 function nearestBelow({ xMm, yMm }: LaidPiece, below: readonly PlacedPiece[]): number | 'table' {

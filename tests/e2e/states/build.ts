@@ -57,7 +57,7 @@ export const build: readonly State[] = [
       await openDemo(page);
       await newTry(page);
       await tapKinds(page, 'cube', 'cube');
-      await row(page, 2).click();
+      await row(page, 1).click();
       await page.getByRole('button', { name: english('held.taped') }).click();
     },
   },

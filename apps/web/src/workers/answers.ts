@@ -1,32 +1,37 @@
-// The engine's answer to each question. The linear solver, two megabytes, is loaded only for a build that asks for it.
+// The engine's answer to each question. The linear solver is loaded for the first build that asks for one, and kept.
 
 import type { Statics } from '@cairnmark/engine';
 import { evaluate, needsSolver, scoreClass, someNeedSolver, stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LinearSolver, WithoutPiece } from '@cairnmark/geometry';
 import { SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
-import { loadSolver } from './load-solver.ts';
 import type { Build, Question, Questions, Topic } from './questions.ts';
 
 type Progress = (solved: number, most: number) => void;
 
-export async function answerTo(question: Question, progress: Progress): Promise<Questions[Topic]['answer']> {
+/** Where answers come from. `solver` gives the same solver every time. */
+export interface Tools {
+  readonly solver: () => Promise<LinearSolver>;
+  readonly progress: Progress;
+}
+
+export async function answerTo(question: Question, tools: Tools): Promise<Questions[Topic]['answer']> {
   switch (question.topic) {
     case 'report':
       return askTwice(
         (statics) => evaluate(question.ask.attempt, question.ask, statics),
         (result) => result.ok && needsSolver(result.value),
-        progress,
+        tools,
       );
     case 'score':
       return askTwice(
         (statics) => scoreClass(question.ask, statics),
         (result) => result.ok && someNeedSolver(result.value),
-        progress,
+        tools,
       );
     case 'without':
-      return withoutEach(question.ask, await staticsFor(question.ask, progress));
+      return withoutEach(question.ask, await staticsFor(question.ask, tools));
     case 'tilt':
-      return tiltOf(question.ask, question.ask.towardsRad, await staticsFor(question.ask, progress));
+      return tiltOf(question.ask, question.ask.towardsRad, await staticsFor(question.ask, tools));
   }
 }
 
@@ -34,16 +39,16 @@ export async function answerTo(question: Question, progress: Progress): Promise<
 async function askTwice<T>(
   ask: (statics: Statics) => T,
   needsOne: (answer: T) => boolean,
-  progress: Progress,
+  { solver, progress }: Tools,
 ): Promise<T> {
   const first = ask({ solver: null, limits: USUAL_LIMITS });
-  return needsOne(first) ? ask({ solver: counting(await loadSolver(), progress), limits: USUAL_LIMITS }) : first;
+  return needsOne(first) ? ask({ solver: counting(await solver(), progress), limits: USUAL_LIMITS }) : first;
 }
 
 /** Builds too large for the small solver of geometry get the large one. */
-async function staticsFor({ attempt }: Build, progress: Progress): Promise<Statics> {
+async function staticsFor({ attempt }: Build, { solver, progress }: Tools): Promise<Statics> {
   const large = attempt.layout.pieces.length > SMALL_BUILD;
-  return { solver: large ? counting(await loadSolver(), progress) : null, limits: USUAL_LIMITS };
+  return { solver: large ? counting(await solver(), progress) : null, limits: USUAL_LIMITS };
 }
 
 /** The same solver, which tells each time it has solved a programme. */

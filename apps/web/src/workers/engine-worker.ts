@@ -2,16 +2,32 @@
 // to cancel, the page ends the worker.
 
 /// <reference lib="webworker" />
+import type { LinearSolver } from '@cairnmark/geometry';
 import { answerTo } from './answers.ts';
+import { loadSolver } from './load-solver.ts';
 import type { Message, Question } from './questions.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
+const solver = once(loadSolver);
+
 self.onmessage = ({ data }: MessageEvent<Question>) => {
   const tell = (message: Message): void => self.postMessage(message);
   const solved = (done: number, most: number): void => tell({ number: data.number, solved: done, most });
-  answerTo(data, solved).then(
+  answerTo(data, { solver, progress: solved }).then(
     (answer) => tell({ number: data.number, answer }),
     (error: unknown) => tell({ number: data.number, failed: error instanceof Error ? error.message : String(error) }),
   );
 };
+
+/** Asks once and hands the same answer to all who come after. A failed asking is tried again. */
+function once(ask: () => Promise<LinearSolver>): () => Promise<LinearSolver> {
+  let asked: Promise<LinearSolver> | null = null;
+  return () => {
+    asked ??= ask().catch((error: unknown) => {
+      asked = null;
+      throw error;
+    });
+    return asked;
+  };
+}

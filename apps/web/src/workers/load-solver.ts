@@ -1,4 +1,4 @@
-// The large linear solver, fetched when the first build asks for it and kept for the next ones.
+// The large linear solver: three and a half megabytes that are fetched when the first build asks for them.
 
 import type { HighsRuntime, LinearSolver } from '@cairnmark/geometry';
 import { highsSolver } from '@cairnmark/geometry';

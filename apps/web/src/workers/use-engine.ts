@@ -29,8 +29,8 @@ export const useReport = (build: Build | null): Worked<Report> => useAnswer('rep
 
 export const useClassScore = (record: ClassRecord | null): Worked<ClassScore> => useAnswer('score', record);
 
-export function buildOf(at: At | null): Build | null {
-  if (at === null || at.attempt === null) return null;
+export function buildOf(at: Omit<At, 'tries'>): Build | null {
+  if (at.attempt === null) return null;
   const { attempt, challenge, group, record } = at;
   return { attempt, challenge, group, events: record.supplies[challenge.id] ?? NO_STROKES };
 }

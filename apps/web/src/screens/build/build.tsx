@@ -2,7 +2,8 @@
 // and the numbers below. Three doors lead to the same record.
 
 import type { Pieces } from '@cairnmark/editing';
-import type { Attempt } from '@cairnmark/engine';
+import type { Attempt, Report } from '@cairnmark/engine';
+import type { Layout } from '@cairnmark/geometry';
 import { useMemo, useState } from 'react';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
@@ -10,7 +11,8 @@ import { NoClass } from '../../parts/no-class.tsx';
 import type { At } from '../../store/session.ts';
 import { useAt } from '../../store/use-session.ts';
 import type { Build as Question } from '../../workers/questions.ts';
-import { useReport } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/use-engine.ts';
+import { buildOf, useReport } from '../../workers/use-engine.ts';
 import './build.css';
 import './shelf.css';
 import './scene.css';
@@ -43,7 +45,7 @@ function BuildAt({ at }: { readonly at: At }) {
   const editor = useEditor(at, bench);
   const [preview, setPreview] = usePreview();
   const [round, setRound] = useState(0);
-  const worked = useReport(useQuestion(at, preview, round));
+  const worked = ofTry(useReport(useQuestion(at, preview, round)), at.attempt);
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
@@ -70,16 +72,18 @@ const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
 
 /** The same object until something changed, or somebody asks anew. An empty table is no question. */
-function useQuestion(
-  { attempt, challenge, group, record }: At,
-  preview: Pieces | null,
-  round: number,
-): Question | null {
-  const events = record.supplies[challenge.id];
+function useQuestion(at: At, preview: Pieces | null, round: number): Question | null {
+  const { attempt, challenge, group, record } = at;
   return useMemo(() => {
-    if (attempt === null) return null;
-    const shown: Attempt = preview === null ? attempt : { ...attempt, layout: { kind: 'laid-out', pieces: preview } };
-    const question = { attempt: shown, challenge, group, events: events ?? [], round };
-    return shown.layout.pieces.length === 0 ? null : question;
-  }, [attempt, preview, challenge, group, events, round]);
+    const build = buildOf({ attempt, challenge, group, record });
+    if (build === null) return null;
+    const layout: Layout = preview === null ? build.attempt.layout : { kind: 'laid-out', pieces: preview };
+    if (layout.pieces.length === 0) return null;
+    // Another object each round, so that the same build is asked about once more.
+    return { ...build, attempt: preview === null ? build.attempt : { ...build.attempt, layout }, round };
+  }, [attempt, preview, challenge, group, record, round]);
 }
+
+/** What was worked out of another try says nothing of this one. */
+const ofTry = (worked: Worked<Report>, attempt: Attempt | null): Worked<Report> =>
+  worked.value === null || worked.value.attempt === attempt?.id ? worked : { ...worked, value: null };

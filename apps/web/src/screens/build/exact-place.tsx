@@ -1,7 +1,7 @@
 // Exact places for one piece: on or beside another, so far from its middle, so much turned, on which face, held how.
 
-import type { Side } from '@cairnmark/editing';
-import { degreesOf } from '@cairnmark/editing';
+import type { Bench, Pieces, Side } from '@cairnmark/editing';
+import { degreesOf, offsetFrom, readBack } from '@cairnmark/editing';
 import { LENGTH_MM_MOST } from '@cairnmark/engine';
 import type { Hold } from '@cairnmark/geometry';
 import { useState } from 'react';
@@ -10,7 +10,6 @@ import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { PieceSelect } from './piece-select.tsx';
-import { offsetOf, usualReference } from './places.ts';
 import type { Shown } from './shown.ts';
 
 const SIDES: readonly Side[] = ['left', 'right', 'back', 'front'];
@@ -21,11 +20,11 @@ export function ExactPlace({ at, editor, words, worked, piece, ...rest }: Shown 
   const screen = useScreenWords();
   const { pieces, bench } = editor;
   const laid = pieces[piece];
-  const [reference, setReference] = useState<number | 'table'>(() => usualReference(pieces, piece, bench));
+  const [reference, setReference] = useState<number | 'table'>(() => mainSupport(pieces, piece, bench));
   const [side, setSide] = useState<Side>('right');
   const of = typeof reference === 'number' && reference < pieces.length && reference !== piece ? reference : 'table';
   if (laid === undefined) return null;
-  const offset = offsetOf(pieces, piece, of);
+  const offset = offsetFrom(laid, of === 'table' ? undefined : pieces[of]);
   const solid = bench.solids.get(laid.kind);
   const others = { at, editor, words, worked, ...rest, piece };
   const restingNames: Readonly<Record<string, string>> = words.words.names.restings;
@@ -99,4 +98,10 @@ export function ExactPlace({ at, editor, words, worked, piece, ...rest }: Shown 
       />
     </details>
   );
+}
+
+/** What a piece mainly rests on; the table where that is not known. */
+function mainSupport(pieces: Pieces, piece: number, bench: Bench): number | 'table' {
+  const read = readBack(pieces, bench);
+  return (read.ok ? read.value[piece]?.mainly : undefined) ?? 'table';
 }

@@ -5,6 +5,7 @@ import { useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
+import { withoutReading, withReading, withSeconds } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { Door } from './doors.tsx';
 import { NumbersList } from './numbers-list.tsx';
@@ -18,20 +19,9 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
   const [heightMm, setHeightMm] = useState<number | null>(null);
   const addReading = (): void => {
     if (heightMm === null) return;
-    changeTry((attempt) => ({
-      ...attempt,
-      observed: { ...attempt.observed, heightReadingsMm: [...attempt.observed.heightReadingsMm, heightMm] },
-    }));
+    changeTry(withReading(heightMm));
     setHeightMm(null);
   };
-  const dropReading = (gone: number): void =>
-    changeTry((attempt) => ({
-      ...attempt,
-      observed: {
-        ...attempt.observed,
-        heightReadingsMm: attempt.observed.heightReadingsMm.filter((_, k) => k !== gone),
-      },
-    }));
   return (
     <section className="numbers scene" aria-label={screen.say('door.numbers')}>
       <h2>{screen.say('numbers.title')}</h2>
@@ -60,7 +50,7 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
             return (
               <li key={k}>
                 <b>{reading}</b>
-                <button type="button" className="btn bare" onClick={() => dropReading(k)}>
+                <button type="button" className="btn bare" onClick={() => changeTry(withoutReading(k))}>
                   {screen.say('numbers.remove', { reading })}
                 </button>
               </li>
@@ -75,9 +65,7 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
         least={0}
         most={SECONDS_MOST}
         value={observed.stoodSeconds ?? null}
-        change={(stoodSeconds) =>
-          changeTry((attempt) => ({ ...attempt, observed: { ...attempt.observed, stoodSeconds } }))
-        }
+        change={(seconds) => changeTry(withSeconds(seconds))}
       />
       <NumbersList {...props} />
     </section>

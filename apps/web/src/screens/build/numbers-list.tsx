@@ -1,19 +1,20 @@
 // The pieces used, kind by kind, with a stepper each; and the way from a drawing to bare numbers and back.
 
+import { piecesUsed } from '@cairnmark/engine';
 import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { useSession } from '../../store/use-session.ts';
 import type { Door } from './doors.tsx';
+import { OnlyNumbers } from './only-numbers.tsx';
 import type { Shown } from './shown.ts';
-import { stacked } from './stacked.ts';
-import { kindsIn, useNumbersPieces } from './use-numbers-pieces.ts';
+import { useNumbersPieces } from './use-numbers-pieces.ts';
 
 export function NumbersList({ at, editor, scale, setDoor }: Shown & { readonly setDoor: (door: Door) => void }) {
   const screen = useScreenWords();
   const numbers = useNumbersPieces(at);
   const layOut = useSession((session) => session.layOut);
   const layout = at.attempt?.layout;
-  const kinds = kindsIn(layout);
+  const kinds = layout === undefined ? [] : piecesUsed(layout);
   if (layout !== undefined && layout.kind !== 'numbers-only' && kinds.length > 0) {
     return (
       <div className="note">
@@ -55,18 +56,7 @@ export function NumbersList({ at, editor, scale, setDoor }: Shown & { readonly s
             );
           })}
       </ul>
-      {kinds.length > 0 && (
-        <button
-          type="button"
-          className="btn"
-          onClick={() => {
-            layOut({ kind: 'laid-out', pieces: stacked(kinds, editor.bench) });
-            setDoor('stack');
-          }}
-        >
-          {screen.say('numbers.draw')}
-        </button>
-      )}
+      <OnlyNumbers at={at} editor={editor} done={() => setDoor('stack')} />
     </>
   );
 }

@@ -34,10 +34,6 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 className="kind"
                 data-kind={kind.id}
                 aria-disabled={count <= 0}
-                aria-label={screen.say(door === 'numbers' ? 'build.add-number' : 'build.add', {
-                  kind: kind.name,
-                  count,
-                })}
                 onClick={() => add(kind)}
                 onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
                   if (door !== 'lay' || count <= 0) return;
@@ -46,6 +42,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                   setCarry({ kind: kind.id, from: [clientX, clientY] });
                 }}
               >
+                <span className="vh">{screen.say(door === 'numbers' ? 'build.add-number' : 'build.add')} </span>
                 {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span className="name">
                   {kind.name}

@@ -1,12 +1,11 @@
 // Two further questions about a build: which tilt it bears towards one side, and which piece can be taken out.
 
+import { piecesUsed } from '@cairnmark/engine';
 import type { Tilt } from '@cairnmark/geometry';
 import { useState } from 'react';
 import { useScreenWords } from '../../app/use-words.ts';
-import type { Build } from '../../workers/questions.ts';
-import { useEngine } from '../../workers/use-engine.ts';
+import { buildOf, useEngine } from '../../workers/use-engine.ts';
 import type { Shown } from './shown.ts';
-import { kindsIn } from './use-numbers-pieces.ts';
 
 const SIDES = [
   { side: 'side.right', towardsRad: 0 },
@@ -17,18 +16,18 @@ const SIDES = [
 
 export function TeacherFold({ at, words }: Shown) {
   const screen = useScreenWords();
-  const { attempt, challenge, group, record } = at;
+  const { attempt } = at;
   const engine = useEngine();
   const [answer, setAnswer] = useState<Answered | null>(null);
-  if (attempt === null) return null;
-  const build: Build = { attempt, challenge, group, events: record.supplies[challenge.id] ?? [] };
+  const build = buildOf(at);
+  if (attempt === null || build === null) return null;
   const tell = (lines: readonly string[]): void => setAnswer({ of: attempt, lines });
   const tilt = async (towardsRad: number): Promise<void> => {
     const found: Tilt | null = await engine.ask('fold', 'tilt', { ...build, towardsRad }, ignore);
     tell([words.inClass.tiltTowards(found)]);
   };
   const without = async (): Promise<void> => {
-    const kinds = kindsIn(attempt.layout);
+    const kinds = piecesUsed(attempt.layout);
     const found = (await engine.ask('fold', 'without', build, ignore)) ?? [];
     tell(found.flatMap((one, k) => (one === null ? [] : [words.inClass.withoutPiece(one, k, kinds)])));
   };

@@ -1,5 +1,6 @@
 // The list of pieces of a build of which nothing is drawn: how many of each kind.
 
+import { piecesUsed } from '@cairnmark/engine';
 import type { At } from '../../store/session.ts';
 import { useSession } from '../../store/use-session.ts';
 
@@ -16,7 +17,7 @@ export function useNumbersPieces({ attempt, challenge }: At): NumbersPieces {
   const layOut = useSession((session) => session.layOut);
   const layout = attempt?.layout;
   const drawn = layout !== undefined && layout.kind !== 'numbers-only' && layout.pieces.length > 0;
-  const pieces = kindsIn(layout);
+  const pieces = layout === undefined ? [] : piecesUsed(layout);
   const used = countsOf(pieces);
   const left = new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock - (used.get(id) ?? 0)]));
   return {
@@ -30,14 +31,6 @@ export function useNumbersPieces({ attempt, challenge }: At): NumbersPieces {
       if (!drawn && last >= 0) layOut({ kind: 'numbers-only', pieces: pieces.filter((_, k) => k !== last) });
     },
   };
-}
-
-type Attempted = NonNullable<At['attempt']>['layout'];
-
-/** Kind ids of the pieces of any layout. */
-export function kindsIn(layout: Attempted | undefined): readonly string[] {
-  if (layout === undefined) return [];
-  return layout.kind === 'laid-out' ? layout.pieces.map(({ kind }) => kind) : layout.pieces;
 }
 
 function countsOf(kinds: readonly string[]): ReadonlyMap<string, number> {

@@ -1,5 +1,6 @@
 // Does it stand? One word, one sentence, and the next step: show why, make the move that mends it, keep the rule.
 
+import { piecesUsed } from '@cairnmark/engine';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 import type { BuildState } from './build-state.ts';
@@ -7,8 +8,7 @@ import { buildState, moodOf } from './build-state.ts';
 import { Help } from './help.tsx';
 import { MendButton } from './mend-button.tsx';
 import type { Shown } from './shown.ts';
-import { kindsIn } from './use-numbers-pieces.ts';
-import { VerdictSign } from './verdict-sign.tsx';
+import { StateSign } from './state-sign.tsx';
 import { WhyPanel } from './why-panel.tsx';
 
 interface VerdictProps extends Shown {
@@ -24,7 +24,7 @@ export function VerdictStrip(props: VerdictProps) {
   const { title, sentence } = useVerdictText(state, props);
   return (
     <section className={`verdict ${moodOf(state)}`} data-state={state.is} aria-busy={worked.working}>
-      <VerdictSign state={state} />
+      <StateSign state={state} />
       {/* Spoken once the build rests, not at every step of a drag. */}
       <div aria-live={dragging ? 'off' : 'polite'} aria-atomic="true">
         <h2>{title}</h2>
@@ -89,7 +89,7 @@ function useVerdictText(state: BuildState, { at, words, worked }: Shown): { titl
       return text(title, sentences.join(' '));
     }
     case 'judged': {
-      const kinds = kindsIn(at.attempt?.layout);
+      const kinds = at.attempt === null ? [] : piecesUsed(at.attempt.layout);
       const brief = words.inClass.stabilityBrief(state.stability, kinds);
       return text(brief.title, brief.mend === null ? brief.sentence : `${brief.sentence} ${brief.mend}`);
     }

@@ -1,8 +1,9 @@
 // Does it stand? The verdict by the sums, why, and what the sums leave out; what was seen of the real build stands above them.
 
+import { piecesUsed } from '@cairnmark/engine';
 import type { StabilityWords } from '@cairnmark/words';
+import { VerdictSign } from '../../parts/verdict-sign.tsx';
 import { useCard } from './card.ts';
-import { VerdictSign } from './verdict-sign.tsx';
 
 export function Stands() {
   const { at, report, say } = useCard();
@@ -57,8 +58,7 @@ export function Limits() {
 /** null: nothing was judged, for there is no drawing. */
 export function useTold(): StabilityWords | null {
   const { at, report, inClass } = useCard();
-  const kinds = at.attempt.layout.pieces.map((piece) => (typeof piece === 'string' ? piece : piece.kind));
-  return report.stability === null ? null : inClass.stability(report.stability, kinds);
+  return report.stability === null ? null : inClass.stability(report.stability, piecesUsed(at.attempt.layout));
 }
 
 /** The verdict stands before the colon, and is what is read from afar. */

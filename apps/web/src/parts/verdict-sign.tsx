@@ -1,10 +1,11 @@
-// A verdict drawn as physics: a plumb line over a bar, in the middle, near the end, past the end.
+// A verdict drawn as physics: a plumb line over a bar, in its middle, near its end, or past it.
 
 import type { Stability } from '@cairnmark/geometry';
+import './verdict-sign.css';
 
 type Verdict = Stability['verdict'];
 
-/** Where the plumb line hangs, in the drawing's own units; null: nothing is known of it. */
+/** Where the line hangs over a bar from 9 to 35, in the drawing's own units; null: nothing is known of it. */
 const PLUMB: Readonly<Record<Verdict, number | null>> = {
   steady: 22,
   wobbly: 31,
@@ -19,7 +20,7 @@ const PLUMB: Readonly<Record<Verdict, number | null>> = {
 export function VerdictSign({ verdict }: { readonly verdict: Verdict }) {
   const x = PLUMB[verdict];
   return (
-    <svg className="card-verdict-sign" viewBox="0 0 48 44" aria-hidden="true">
+    <svg className="verdict-sign" viewBox="0 0 48 44" aria-hidden="true">
       <path d="M9 38h26" stroke="currentColor" strokeWidth="4" />
       {x === null ? null : (
         <>
