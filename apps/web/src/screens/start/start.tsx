@@ -7,6 +7,7 @@ import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useStorage } from '../../store/use-storage.ts';
+import { DEMO_SIZE } from './demo-size.ts';
 import { openDemo, openFile, openKept } from './open-file.ts';
 import type { Refusal } from './refusal.ts';
 import './start.css';
@@ -26,7 +27,7 @@ export function Start() {
         <p className="lede">{words.say('start.lede')}</p>
         {refusal !== null && <Refused refusal={refusal} />}
         <h2>{words.say('start.teaching')}</h2>
-        <Way title={words.say('start.demo')} what={words.say('start.demo-what', { groups: 6, challenges: 3 })}>
+        <Way title={words.say('start.demo')} what={words.say('start.demo-what', DEMO_SIZE)}>
           <button type="button" className="btn main" onClick={() => open(openDemo())}>
             {words.say('start.demo-open')}
           </button>
