@@ -1,10 +1,8 @@
-import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 
 // The pages may lie in any folder of any web host, so every address in them is relative.
 export default defineConfig({
   base: './',
-  plugins: [react()],
   resolve: { conditions: ['@cairnmark/source', 'module', 'browser', 'import', 'default'] },
   worker: { format: 'es' },
   build: { target: 'es2022', manifest: true, sourcemap: true, chunkSizeWarningLimit: 4000 },

@@ -13,7 +13,7 @@ function faultsWith(path: string, text: string): string[] {
       'package.json': JSON.stringify({ devDependencies: { vitest: '1' } }),
       ...Object.fromEntries(PACKAGES.map((name) => [`packages/${name}/package.json`, manifest({ zod: '1' })])),
       'apps/cli/package.json': manifest({ three: '1' }),
-      'apps/web/package.json': manifest({ three: '1', 'react-dom': '1' }),
+      'apps/web/package.json': manifest({ three: '1', preact: '1' }),
       [path]: text,
     }),
   );
@@ -90,12 +90,7 @@ describe('an import that breaks a rule is told with its place', () => {
     ['undeclared, used by a test', 'tests/a.test.ts', "import 'left-out/deep';", 'left-out is not in package.json'],
     ['a test library in a source', 'packages/engine/src/a.ts', "import 'vitest';", 'vitest is not in packages/engine'],
     ['drawing outside the web app', 'apps/cli/src/a.ts', "import 'three';", 'only apps/web imports three'],
-    [
-      'drawing, a relative',
-      'packages/engine/src/a.ts',
-      "import 'react-dom/client';",
-      'only apps/web imports react-dom',
-    ],
+    ['drawing, a relative', 'packages/engine/src/a.ts', "import 'preact/hooks';", 'only apps/web imports preact'],
     ['Node in a package', 'packages/engine/src/a.ts', "import 'node:fs';", 'a package runs anywhere, without node:fs'],
     ['folder order', 'packages/geometry/src/kernel/a.ts', "import '../solids/b.ts';", 'kernel may not import solids'],
     [
@@ -143,7 +138,7 @@ describe('an import along the arrows passes', () => {
     ],
     ['tests', 'tests/a.test.ts', "import '@cairnmark/engine'; import './tools/b.ts'; import 'node:fs';"],
     ['an app', 'apps/cli/src/a.ts', "import '@cairnmark/geometry'; import 'node:fs'; import './b.ts';"],
-    ['the web app', 'apps/web/src/a.tsx', "import 'three'; import 'react-dom'; export const a = <p>one two three</p>;"],
+    ['the web app', 'apps/web/src/a.tsx', "import 'three'; import 'preact'; export const a = <p>one two three</p>;"],
     [
       'a text that looks like one',
       'packages/geometry/src/a.ts',

@@ -46,7 +46,7 @@ const FOLDERS: Readonly<Record<string, Readonly<Record<string, readonly string[]
 };
 
 /** Libraries that draw, by the first word of their name; they belong to one app. */
-const DRAWING = ['react', 'three'];
+const DRAWING = ['preact', 'three'];
 const DRAWING_APP = 'web';
 
 /** Every import below `root` that breaks a rule, as lines "file:line: what is wrong". */

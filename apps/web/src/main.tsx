@@ -1,7 +1,6 @@
 // Puts the app on the page: storage, session and worker are made here and handed down.
 
-import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
+import { render } from 'preact';
 import { App } from './app/app.tsx';
 import './look/base.css';
 import { browserStorage } from './store/browser-storage.ts';
@@ -20,14 +19,13 @@ const engine = remembering(
 
 const root = document.getElementById('app');
 if (root === null) throw new RangeError('the page has no place for the app');
-createRoot(root).render(
-  <StrictMode>
-    <StorageContext value={storage}>
-      <SessionContext value={session}>
-        <EngineContext value={engine}>
-          <App />
-        </EngineContext>
-      </SessionContext>
-    </StorageContext>
-  </StrictMode>,
+render(
+  <StorageContext value={storage}>
+    <SessionContext value={session}>
+      <EngineContext value={engine}>
+        <App />
+      </EngineContext>
+    </SessionContext>
+  </StorageContext>,
+  root,
 );

@@ -1,8 +1,9 @@
 // The screens and their addresses. Addresses stand behind a #, so that any web host and a USB stick serve the app.
 
-import { lazy, Suspense, useEffect } from 'react';
-import { Route, Router, Switch, useLocation } from 'wouter';
-import { useHashLocation } from 'wouter/use-hash-location';
+import { lazy, Suspense } from 'preact/compat';
+import { useEffect } from 'preact/hooks';
+import { Route, Router, Switch, useLocation } from 'wouter-preact';
+import { useHashLocation } from 'wouter-preact/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
 import { Frame } from './frame.tsx';

@@ -1,7 +1,7 @@
 // What stands round every screen: the name, the tabs on the ruler bar, who is at work, and whether all is kept.
 
-import type { ReactNode } from 'react';
-import { Link, useLocation } from 'wouter';
+import type { ComponentChildren } from 'preact';
+import { Link, useLocation } from 'wouter-preact';
 import { useSession } from '../store/use-session.ts';
 import { Saved } from './saved.tsx';
 import { Settings } from './settings.tsx';
@@ -14,7 +14,7 @@ const TABS = [
   { path: '/board', text: 'tab.board' },
 ] as const;
 
-export function Frame({ children }: { readonly children: ReactNode }) {
+export function Frame({ children }: { readonly children: ComponentChildren }) {
   const words = useScreenWords();
   const [location] = useLocation();
   const open = useSession((session) => session.record !== null);

@@ -1,7 +1,7 @@
 // Language and units of this device.
 
 import { LANGUAGES } from '@cairnmark/words';
-import { useRef } from 'react';
+import { useRef } from 'preact/hooks';
 import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';

@@ -6,7 +6,7 @@ import type { Ruler, RulerId } from '@cairnmark/geometry';
 import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
 import type { ClassWords, Words } from '@cairnmark/words';
 import { classReader, wordsFor } from '@cairnmark/words';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import type { Units } from '../store/device.ts';
 import { useSession } from '../store/use-session.ts';
 

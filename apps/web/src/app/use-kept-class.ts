@@ -1,6 +1,6 @@
 // A reloaded page goes on with the class it had: its place is remembered, the class is read from the storage.
 
-import { useEffect, useState } from 'react';
+import { useEffect, useState } from 'preact/hooks';
 import { useSession } from '../store/use-session.ts';
 import { useStorage } from '../store/use-storage.ts';
 

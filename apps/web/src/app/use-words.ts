@@ -2,7 +2,7 @@
 
 import type { ScreenWords } from '@cairnmark/words';
 import { screenWords } from '@cairnmark/words';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useSession } from '../store/use-session.ts';
 
 export function useScreenWords(): ScreenWords {

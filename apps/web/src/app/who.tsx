@@ -1,6 +1,6 @@
 // Who is at work: group, challenge and try, with a dialog to change them.
 
-import { useRef } from 'react';
+import { useRef } from 'preact/hooks';
 import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import type { At } from '../store/session.ts';

@@ -1,7 +1,7 @@
 // A drawing of a solid as SVG: flat tones on flat faces, a blend on what is curved, a dark line round each.
 
-import type { ReactNode } from 'react';
-import { useId } from 'react';
+import type { ComponentChildren } from 'preact';
+import { useId } from 'preact/hooks';
 import { ringPath, rounded } from './paths.ts';
 import type { Blend, SolidDrawing } from './solid-drawing.ts';
 import { mixed } from './tone.ts';
@@ -35,7 +35,7 @@ interface BlendFillOf extends Omit<Drawn, 'drawing'> {
   readonly blend: Blend;
 }
 
-function BlendFill({ id, blend, token, scale }: BlendFillOf): ReactNode {
+function BlendFill({ id, blend, token, scale }: BlendFillOf): ComponentChildren {
   const stops = blend.stops.map(({ at, tone }) => (
     <stop key={at} offset={at} style={{ stopColor: mixed(token, tone) }} />
   ));

@@ -1,6 +1,6 @@
 // A bar of choices of which one is pressed.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 
 interface Option<T extends string> {
   readonly id: T;

@@ -1,7 +1,7 @@
 // A modal dialog with a title and a way to close it. Escape closes it too.
 
-import type { ReactNode, RefObject } from 'react';
-import { useId } from 'react';
+import type { ComponentChildren, RefObject } from 'preact';
+import { useId } from 'preact/hooks';
 import { useScreenWords } from '../app/use-words.ts';
 
 export function Dialog({
@@ -9,9 +9,9 @@ export function Dialog({
   title,
   children,
 }: {
-  readonly dialog: RefObject<HTMLDialogElement | null>;
+  readonly dialog: RefObject<HTMLDialogElement>;
   readonly title: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }) {
   const words = useScreenWords();
   const id = useId();

@@ -1,6 +1,6 @@
 // A screen without a class: says so, and leads to the start.
 
-import { Link } from 'wouter';
+import { Link } from 'wouter-preact';
 import { useScreenWords } from '../app/use-words.ts';
 
 export function NoClass() {

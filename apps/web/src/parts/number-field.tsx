@@ -3,7 +3,7 @@
 
 import type { Ruler, Unit } from '@cairnmark/geometry';
 import { typedText } from '@cairnmark/words';
-import { useId, useRef } from 'react';
+import { useId, useRef } from 'preact/hooks';
 import { useScreenWords } from '../app/use-words.ts';
 import './field.css';
 import { FieldAnswer } from './field-answer.tsx';
@@ -56,7 +56,7 @@ export function NumberField(props: NumberFieldProps) {
           disabled={disabled}
           aria-invalid={refused || undefined}
           aria-describedby={`${id}-answer`}
-          onChange={({ target }) => field.type(target.value)}
+          onInput={({ currentTarget }) => field.type(currentTarget.value)}
           onBlur={field.settle}
           onKeyDown={(event) => {
             if (event.key === 'Escape') field.forget();

@@ -1,7 +1,7 @@
 // A solid as a small drawing, on a side of it that it can rest on. It says nothing to a screen reader: its name is beside it.
 
 import type { Solid } from '@cairnmark/geometry';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { DrawnSolid } from '../drawing/drawn-solid.tsx';
 import { colourToken, familyOf } from '../drawing/family.ts';
 import { PICTURE_PX, putDown } from '../drawing/kit-scale.ts';

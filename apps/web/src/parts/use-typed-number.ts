@@ -1,7 +1,7 @@
 // The text of a field while somebody types in it. It is read when the field is left; until then, and when it cannot be
 // read, the stored value stays as it is.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import type { WrittenUnit } from './length-text.ts';
 import type { Entry, Limits } from './number-entry.ts';
 import { entryOf, within } from './number-entry.ts';

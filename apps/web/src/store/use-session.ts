@@ -1,14 +1,16 @@
-// React's way to the session: one store a page, handed down from the root.
+// The way of the parts to the session: one store a page, handed down from the root.
 
-import { createContext, useContext } from 'react';
-import { useStore } from 'zustand';
+import { createContext } from 'preact';
+import { useSyncExternalStore } from 'preact/compat';
+import { useContext } from 'preact/hooks';
 import type { At, Session, SessionStore } from './session.ts';
 import { whereAt } from './session.ts';
 
 export const SessionContext = createContext<SessionStore | null>(null);
 
 export function useSession<T>(select: (session: Session) => T): T {
-  return useStore(useSessionStore(), select);
+  const store = useSessionStore();
+  return useSyncExternalStore(store.subscribe, () => select(store.getState()));
 }
 
 /** The store itself, for what is asked at the time of a tap. */

@@ -1,6 +1,7 @@
-// React's way to the storage.
+// The way of the parts to the storage.
 
-import { createContext, useContext } from 'react';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
 import type { ClassStorage } from './storage.ts';
 
 export const StorageContext = createContext<ClassStorage | null>(null);

@@ -1,7 +1,8 @@
-// React's way to the worker: the report of a build and the score of a class, always of what is shown now.
+// The way of the parts to the worker: the report of a build and the score of a class, always of what is shown now.
 
 import type { ClassRecord, ClassScore, EngineIssue, Report } from '@cairnmark/engine';
-import { createContext, useContext, useEffect, useState } from 'react';
+import { createContext } from 'preact';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import type { At } from '../store/session.ts';
 import type { EngineClient } from './engine-client.ts';
 import type { Build, Questions, Topic } from './questions.ts';

@@ -1,7 +1,7 @@
 // The reports of several tries at once, for instance of all groups at one challenge.
 
 import type { Report } from '@cairnmark/engine';
-import { useEffect, useState } from 'react';
+import { useEffect, useState } from 'preact/hooks';
 import type { Build } from './questions.ts';
 import { useEngine } from './use-engine.ts';
 

@@ -1,7 +1,7 @@
 // The board of one challenge: its ranking, or each group's own progress in it.
 
 import type { Challenge } from '@cairnmark/engine';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';

@@ -1,7 +1,7 @@
 // The whole day: places over all challenges, what each challenge brought, and how they add up.
 
 import { wordsFor } from '@cairnmark/words';
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { dayRows } from './day.ts';

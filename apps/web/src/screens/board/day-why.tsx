@@ -1,6 +1,6 @@
 // Why a group has its place in the day: what each challenge brought to it and to the group above.
 
-import type { RefObject } from 'react';
+import type { RefObject } from 'preact';
 import { Dialog } from '../../parts/dialog.tsx';
 import { comparedWith } from './compared.ts';
 import type { DayScene } from './day.ts';
@@ -12,7 +12,7 @@ export function DayWhy({
   group,
   scene,
 }: {
-  readonly dialog: RefObject<HTMLDialogElement | null>;
+  readonly dialog: RefObject<HTMLDialogElement>;
   readonly group: string | null;
   readonly scene: DayScene;
 }) {

@@ -1,11 +1,11 @@
 // The board alone on the whole screen, without tabs and the bars of the browser.
 
-import type { RefObject } from 'react';
-import { useEffect, useState } from 'react';
+import type { RefObject } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 
-export function FullScreen({ section }: { readonly section: RefObject<HTMLElement | null> }) {
+export function FullScreen({ section }: { readonly section: RefObject<HTMLElement> }) {
   const words = useScreenWords();
   const [isFull, setFull] = useState(document.fullscreenElement !== null);
   useEffect(() => {

@@ -1,7 +1,7 @@
 // The head of the board: what is shown, the bars to choose something else, and the full screen.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import type { RefObject } from 'react';
+import type { RefObject } from 'preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
@@ -18,7 +18,7 @@ export function Head({
   readonly shown: string;
   /** What is shown is being worked out anew. */
   readonly working: boolean;
-  readonly section: RefObject<HTMLElement | null>;
+  readonly section: RefObject<HTMLElement>;
 }) {
   const words = useScreenWords();
   const view = useSession((session) => session.board.view);

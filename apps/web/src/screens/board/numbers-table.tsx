@@ -1,6 +1,6 @@
 // All numbers of a challenge's board as a still table, and the same as a file for a spreadsheet.
 
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import type { BoardLine } from './lines.ts';
 import { fileRows, numberColumns } from './numbers.ts';
 import { SaveTable } from './save-table.tsx';

@@ -1,7 +1,7 @@
 // The board of an open class: what is at the head, what is told of its state, and the ranking or the progress below.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { useRef } from 'react';
+import { useRef } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { useSession } from '../../store/use-session.ts';

@@ -1,6 +1,6 @@
 // Each group against its own earlier tries, in the order of the class: nobody is compared with anybody else.
 
-import { useMemo, useState } from 'react';
+import { useMemo, useState } from 'preact/hooks';
 import { FreezeButton, FreezeNote } from './freeze.tsx';
 import type { BoardLine } from './lines.ts';
 import { Pager } from './pager.tsx';

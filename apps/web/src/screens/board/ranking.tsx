@@ -1,6 +1,6 @@
 // The ranking of a challenge: a ruled table with bars on a ruler, those out of the ranking below, and what else to know.
 
-import { useCallback, useMemo, useRef, useState } from 'react';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import { Decisions } from './decisions.tsx';
 import { drawingOf } from './drawing.ts';
 import { fillsOf, Legend } from './legend.tsx';

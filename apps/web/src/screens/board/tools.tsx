@@ -1,7 +1,7 @@
 // What the teacher does with the board: freeze it, hide the places, show them one by one.
 
-import type { ReactNode } from 'react';
-import { useCallback, useState } from 'react';
+import type { ComponentChildren } from 'preact';
+import { useCallback, useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import { FreezeButton, FreezeNote } from './freeze.tsx';
@@ -19,7 +19,7 @@ export function Tools<T>({
   readonly freezing: Freezing;
   /** What is said of a place when it is shown. */
   readonly tell: (place: number) => string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }) {
   const words = useScreenWords();
   const showOnBoard = useSession((session) => session.showOnBoard);

@@ -1,6 +1,6 @@
 // What fits into the window as it is now.
 
-import { useEffect, useState } from 'react';
+import { useEffect, useState } from 'preact/hooks';
 import type { Fit } from './fit.ts';
 import { fitOf } from './fit.ts';
 

@@ -1,7 +1,7 @@
 // Freezing: the board keeps the class as it was at one moment, over other screens and over a reload of the page.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { useEffect } from 'react';
+import { useEffect } from 'preact/hooks';
 import { keepFrozen, keptFrozen } from '../../store/board-memory.ts';
 import type { Frozen } from '../../store/board-state.ts';
 import { nowWithZone } from '../../store/clock.ts';

@@ -1,6 +1,6 @@
 // Places shown one by one with the keys of a presenter: right or Page Down for the next, left or Page Up to hide it again.
 
-import { useEffect } from 'react';
+import { useEffect } from 'preact/hooks';
 
 export function useRevealKeys(isOn: boolean, step: (by: 1 | -1) => void): void {
   useEffect(() => {

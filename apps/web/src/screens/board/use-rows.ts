@@ -1,7 +1,7 @@
 // The rows of a board page by page, with places hidden or shown one by one as this device was told.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { useCallback, useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import { useSession } from '../../store/use-session.ts';
 import type { Row } from './arrangement.ts';
 import { arranged } from './arrangement.ts';

@@ -1,7 +1,7 @@
 // Why a group has its place: line by line what separates it from the group above, for the first from the one below.
 
 import { compareReports } from '@cairnmark/engine';
-import type { RefObject } from 'react';
+import type { RefObject } from 'preact';
 import { Dialog } from '../../parts/dialog.tsx';
 import { comparedWith } from './compared.ts';
 import type { BoardLine } from './lines.ts';
@@ -15,7 +15,7 @@ export function Why({
   scene,
   title,
 }: {
-  readonly dialog: RefObject<HTMLDialogElement | null>;
+  readonly dialog: RefObject<HTMLDialogElement>;
   /** null: nobody has asked. */
   readonly line: BoardLine | null;
   readonly lines: readonly BoardLine[];

@@ -4,7 +4,7 @@
 import type { Pieces } from '@cairnmark/editing';
 import type { Attempt, Report } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
-import { useMemo, useState } from 'react';
+import { useMemo, useState } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
 import { NoClass } from '../../parts/no-class.tsx';

@@ -4,7 +4,7 @@ import type { Bench, Pieces, Side } from '@cairnmark/editing';
 import { degreesOf, offsetFrom, readBack } from '@cairnmark/editing';
 import { LENGTH_MM_MOST } from '@cairnmark/engine';
 import type { Hold } from '@cairnmark/geometry';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';

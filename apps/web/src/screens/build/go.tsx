@@ -1,6 +1,6 @@
 // The points as they stand, and the next step: show the real build for measuring.
 
-import { useLocation } from 'wouter';
+import { useLocation } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';

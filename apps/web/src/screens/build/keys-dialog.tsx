@@ -1,6 +1,6 @@
 // The keys of the Build screen, listed.
 
-import { useRef } from 'react';
+import { useRef } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';

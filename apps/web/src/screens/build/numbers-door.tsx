@@ -1,7 +1,7 @@
 // Just the numbers: what the ruler and the clock said, and which pieces were used. Nothing is drawn.
 
 import { SECONDS_MOST } from '@cairnmark/engine';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';

@@ -1,6 +1,6 @@
 // Chooses another piece of the build, or the table.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { Shown } from './shown.ts';
 
@@ -27,7 +27,9 @@ export function PieceSelect({
         id={id}
         className="in"
         value={String(value)}
-        onChange={({ target }) => choose(target.value === 'table' ? 'table' : Number(target.value))}
+        onChange={({ currentTarget }) =>
+          choose(currentTarget.value === 'table' ? 'table' : Number(currentTarget.value))
+        }
       >
         <option value="table">{screen.say('tool.on-table')}</option>
         {editor.pieces.map(({ kind }, k) =>

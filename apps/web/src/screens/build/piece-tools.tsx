@@ -1,6 +1,6 @@
 // The tools of one piece: move it by taps, turn it, lay it on another face, take it off; exact places in the fold.
 
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';

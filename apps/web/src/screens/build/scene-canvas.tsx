@@ -1,6 +1,6 @@
 // The drawing in space: shows the build, picks pieces by a tap, and in "Lay it out" drags them.
 
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { ViewName } from '../../drawing/view.ts';
 import { SceneView } from '../../scene/scene-view.ts';

@@ -1,6 +1,6 @@
 // The build drawn in space, with undo, views and keys about it. In "Lay it out" pieces are dragged in it.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { ViewName } from '../../drawing/view.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -50,7 +50,7 @@ export function Scene(props: Shown) {
           <select
             className="in"
             value={lineUp}
-            onChange={({ target }) => setLineUp(LINE_UPS.find((id) => id === target.value) ?? 'free')}
+            onChange={({ currentTarget }) => setLineUp(LINE_UPS.find((id) => id === currentTarget.value) ?? 'free')}
           >
             {LINE_UPS.map((id) => (
               <option key={id} value={id}>

@@ -1,7 +1,7 @@
 // The build as a still drawing on squared paper with its ruler: for browsers that draw nothing in space.
 
 import type { PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import '../../drawing/drawing.css';
 import { DrawnSolid } from '../../drawing/drawn-solid.tsx';
 import { colourToken, familyOf } from '../../drawing/family.ts';

@@ -2,7 +2,7 @@
 
 import { piecesUsed } from '@cairnmark/engine';
 import type { Tilt } from '@cairnmark/geometry';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { buildOf, useEngine } from '../../workers/use-engine.ts';
 import type { Shown } from './shown.ts';

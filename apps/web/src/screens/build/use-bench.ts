@@ -5,7 +5,7 @@ import type { Challenge, Group } from '@cairnmark/engine';
 import { kindsOf } from '@cairnmark/engine';
 import type { SolidsByKind } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 
 export function useBench(challenge: Challenge, group: Group): Bench {
   return useMemo(() => benchOf(challenge, group), [challenge, group]);

@@ -2,7 +2,6 @@
 // keys of a screen reader are safe.
 
 import type { Command } from '@cairnmark/editing';
-import type { KeyboardEvent } from 'react';
 import { MOVES, smallStepMm, TURN_DEGREES, usualStepMm } from './moves.ts';
 import type { Shown } from './shown.ts';
 
@@ -84,5 +83,5 @@ function pieceAction(key: string, shiftKey: boolean, piece: number, scene: KeySc
   }
 }
 
-const isTyping = (target: EventTarget): boolean =>
+const isTyping = (target: EventTarget | null): boolean =>
   target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement;

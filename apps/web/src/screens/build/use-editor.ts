@@ -2,7 +2,7 @@
 
 import type { Bench, Command, Edited, EditIssue, Pieces } from '@cairnmark/editing';
 import { canRedo, canUndo, edit } from '@cairnmark/editing';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import type { At } from '../../store/session.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 

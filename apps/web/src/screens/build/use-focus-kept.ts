@@ -1,9 +1,9 @@
 // A button that takes its own piece off is gone with it: the focus then goes to the list, so that the keys go on.
 
-import type { RefObject } from 'react';
-import { useEffect, useRef } from 'react';
+import type { RefObject } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 
-export function useFocusKept(count: number): RefObject<HTMLElement | null> {
+export function useFocusKept(count: number): RefObject<HTMLElement> {
   const list = useRef<HTMLElement>(null);
   const before = useRef(count);
   useEffect(() => {

@@ -2,7 +2,7 @@
 // cannot be read, and the finger must not wait for them.
 
 import type { Pieces } from '@cairnmark/editing';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 
 const EVERY_MS = 80;
 

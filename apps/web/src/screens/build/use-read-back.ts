@@ -3,7 +3,7 @@
 import type { Reading } from '@cairnmark/editing';
 import { readBack } from '@cairnmark/editing';
 import type { ScreenWords } from '@cairnmark/words';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { Shown } from './shown.ts';
 

@@ -5,8 +5,8 @@ import type { Drag, FromShelf, Spot } from '@cairnmark/editing';
 import { dragOf } from '@cairnmark/editing';
 import type { PlacedPiece } from '@cairnmark/geometry';
 import { buildStack } from '@cairnmark/geometry';
-import type { PointerEvent as ReactPointerEvent } from 'react';
-import { useEffect, useRef } from 'react';
+import type { TargetedPointerEvent } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import type { SceneView } from '../../scene/scene-view.ts';
 import type { Dragging } from './drag-picture.ts';
 import type { LineUp } from './scene.tsx';
@@ -72,7 +72,7 @@ export function useSceneDrag(props: DragProps, scene: SceneView | null, show: (d
 
   useShelfDrag(props, take, move, drop, give);
   return {
-    onPointerDown: (event: ReactPointerEvent<HTMLElement>) => {
+    onPointerDown: (event: TargetedPointerEvent<HTMLElement>) => {
       const hit = scene?.pick(event.clientX, event.clientY);
       const { editor, door } = props;
       if (hit === null || hit === undefined || hit.piece === null) {
@@ -85,7 +85,7 @@ export function useSceneDrag(props: DragProps, scene: SceneView | null, show: (d
       event.currentTarget.setPointerCapture(event.pointerId);
       take(hit.piece, [hit.point[0] - laid.xMm, hit.point[1] - laid.yMm], [event.clientX, event.clientY]);
     },
-    onPointerMove: (event: ReactPointerEvent<HTMLElement>) => {
+    onPointerMove: (event: TargetedPointerEvent<HTMLElement>) => {
       if (carried.current !== null && typeof carried.current.what === 'number') move(event.clientX, event.clientY);
     },
     onPointerUp: () => {

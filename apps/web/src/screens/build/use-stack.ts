@@ -3,7 +3,7 @@
 import type { Bench, Pieces } from '@cairnmark/editing';
 import type { Stack } from '@cairnmark/geometry';
 import { buildStack } from '@cairnmark/geometry';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 
 export function useStack(pieces: Pieces, { solids, slackMm }: Bench): Stack {
   return useMemo(() => {

@@ -2,7 +2,7 @@
 
 import { stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
 import { pose } from '@cairnmark/geometry';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { overlayOf } from '../../scene/overlay-of.ts';
 import type { Why } from '../../scene/picture.ts';

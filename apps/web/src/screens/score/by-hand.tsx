@@ -2,7 +2,7 @@
 
 import type { DecisionMade } from '@cairnmark/engine';
 import { decisionsMade } from '@cairnmark/engine';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
 import { useSession } from '../../store/use-session.ts';

@@ -2,7 +2,8 @@
 
 import type { Attempt, Report } from '@cairnmark/engine';
 import type { ScreenWords } from '@cairnmark/words';
-import { createContext, useContext } from 'react';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import type { At } from '../../store/session.ts';
 import type { Bill } from './bill.ts';

@@ -2,7 +2,7 @@
 
 import type { ReportedFact } from '@cairnmark/engine';
 import { VALUE_MOST } from '@cairnmark/engine';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import { withDecision } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';

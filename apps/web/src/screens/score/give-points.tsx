@@ -2,7 +2,7 @@
 
 import type { Adjustment } from '@cairnmark/engine';
 import { POINTS_MOST } from '@cairnmark/engine';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import { withAdjustment } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';

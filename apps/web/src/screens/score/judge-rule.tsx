@@ -2,7 +2,7 @@
 
 import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
 import type { Requirement } from '@cairnmark/scoring';
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { withAnswer } from '../../store/class-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
@@ -58,7 +58,7 @@ function Note({
         className="in"
         value={typed ?? note}
         maxLength={TEXT_CHARACTERS_MOST}
-        onChange={({ target }) => setTyped(target.value)}
+        onInput={({ currentTarget }) => setTyped(currentTarget.value)}
         onBlur={settle}
         onKeyDown={({ key }) => {
           if (key === 'Enter') settle();

@@ -1,7 +1,7 @@
 // One line: what is measured, the result with its error, the group's own result, the points; unfolded, all behind it.
 
 import type { ReportedFact } from '@cairnmark/engine';
-import { useId, useState } from 'react';
+import { useId, useState } from 'preact/hooks';
 import { useCard } from './card.ts';
 import { LineDetail } from './line-detail.tsx';
 import type { ScoreLine } from './lines.ts';

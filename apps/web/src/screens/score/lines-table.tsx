@@ -1,6 +1,6 @@
 // All lines of the card: those that earn points with the bill below them, what was measured besides, and the rest in a fold.
 
-import type { ReactNode } from 'react';
+import type { ComponentChildren } from 'preact';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
@@ -45,7 +45,13 @@ export function LinesTable() {
   );
 }
 
-const Lines = ({ lines, children }: { readonly lines: readonly ScoreLine[]; readonly children?: ReactNode }) => (
+const Lines = ({
+  lines,
+  children,
+}: {
+  readonly lines: readonly ScoreLine[];
+  readonly children?: ComponentChildren;
+}) => (
   <ul className="card-lines">
     {lines.map((line) => (
       <Line key={line.id} line={line} />

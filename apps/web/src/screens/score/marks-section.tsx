@@ -1,7 +1,7 @@
 // Marks from 0 to 4: one judge after the other, criterion by criterion, with the average of all judges.
 
 import { MARK_MOST } from '@cairnmark/engine';
-import { useRef, useState } from 'react';
+import { useRef, useState } from 'preact/hooks';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { withMark } from '../../store/class-changes.ts';

@@ -1,6 +1,6 @@
 // What to do next: another try with the same layout, the Board, the card on paper.
 
-import { Link, useLocation } from 'wouter';
+import { Link, useLocation } from 'wouter-preact';
 import { Icon } from '../../parts/icon.tsx';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';

@@ -1,6 +1,6 @@
 // A group that has not begun at this challenge: where to begin, or that it takes no part.
 
-import { Link } from 'wouter';
+import { Link } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { withState } from '../../store/observed-changes.ts';
 import type { At } from '../../store/session.ts';

@@ -3,7 +3,7 @@
 import type { OwnLine, OwnResult, ReportedFact } from '@cairnmark/engine';
 import { VALUE_MOST } from '@cairnmark/engine';
 import { MEASURES } from '@cairnmark/geometry';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { withOwn, withoutOwn } from '../../store/class-changes.ts';

@@ -1,7 +1,7 @@
 // Who measures, judges or decides. A role will do; no pupil is named.
 
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import { useCard } from './card.ts';
 
 export function PersonField({ label }: { readonly label: string }) {
@@ -16,7 +16,7 @@ export function PersonField({ label }: { readonly label: string }) {
         value={person.typed}
         maxLength={NAME_CHARACTERS_MOST}
         autoComplete="off"
-        onChange={({ target }) => person.type(target.value)}
+        onInput={({ currentTarget }) => person.type(currentTarget.value)}
       />
     </div>
   );

@@ -1,7 +1,7 @@
 // Readings of the height with a ruler: added one by one, listed as taken, taken away again.
 
 import { LENGTH_MM_MOST } from '@cairnmark/engine';
-import { useRef, useState } from 'react';
+import { useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { withoutReading, withReading } from '../../store/observed-changes.ts';

@@ -1,6 +1,6 @@
 // What people saw of the real build: how it ended, the seconds, the ruler, and that somebody has seen it. Open until then.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 import { Choice } from '../../parts/choice.tsx';
 import { withState } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';

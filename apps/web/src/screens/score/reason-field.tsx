@@ -1,7 +1,7 @@
 // Why something was decided: told to everybody who reads the card.
 
 import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
-import { useId } from 'react';
+import { useId } from 'preact/hooks';
 import { useCard } from './card.ts';
 
 export function ReasonField({ value, change }: { readonly value: string; readonly change: (typed: string) => void }) {
@@ -16,7 +16,7 @@ export function ReasonField({ value, change }: { readonly value: string; readonl
         value={value}
         maxLength={TEXT_CHARACTERS_MOST}
         autoComplete="off"
-        onChange={({ target }) => change(target.value)}
+        onInput={({ currentTarget }) => change(currentTarget.value)}
       />
     </div>
   );

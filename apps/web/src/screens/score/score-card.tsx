@@ -1,6 +1,6 @@
 // The score card: what one try measures, which rules it keeps, what it earns, and how all of it comes about.
 
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { NoClass } from '../../parts/no-class.tsx';

@@ -1,6 +1,6 @@
 // A person confirms that the real build is as the card tells. Until then, and again after a change, it is provisional.
 
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { withSeenBy } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';

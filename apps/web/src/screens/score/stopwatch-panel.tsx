@@ -1,7 +1,6 @@
 // A stopwatch with large buttons. While it runs, one says that the build stands, the other that it fell.
 
-import type { MouseEvent } from 'react';
-import { useEffect, useState } from 'react';
+import { useEffect, useState } from 'preact/hooks';
 import { useCard } from './card.ts';
 import type { Stopwatch } from './stopwatch.ts';
 import { AT_NOUGHT, secondsOn, started, stopped } from './stopwatch.ts';

@@ -1,6 +1,6 @@
 // Who measures, judges or decides: a role, typed once and offered again until the browser's tab is closed.
 
-import { useState } from 'react';
+import { useState } from 'preact/hooks';
 
 export interface Person {
   readonly typed: string;

@@ -3,7 +3,7 @@
 import type { Report } from '@cairnmark/engine';
 import { standings } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import type { Build } from '../../workers/questions.ts';
 import { NO_STROKES } from '../../workers/use-engine.ts';
 import { useReports } from '../../workers/use-reports.ts';

@@ -1,8 +1,9 @@
 // The first screen: look round the demo class, open a class file, go on where you were.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { lazy, Suspense, useEffect, useState } from 'react';
-import { useLocation } from 'wouter';
+import { lazy, Suspense } from 'preact/compat';
+import { useEffect, useState } from 'preact/hooks';
+import { useLocation } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -39,10 +40,10 @@ export function Start() {
               className="vh"
               type="file"
               accept=".json,application/json"
-              onChange={({ target }) => {
-                const [file] = target.files ?? [];
+              onChange={({ currentTarget }) => {
+                const [file] = currentTarget.files ?? [];
                 if (file !== undefined) open(openFile(file, words.language));
-                target.value = '';
+                currentTarget.value = '';
               }}
             />
           </label>

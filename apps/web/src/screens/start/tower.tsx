@@ -1,6 +1,6 @@
 // A tower on squared paper beside a ruler, drawn from real sizes by the same code as the pieces on the shelf.
 
-import { useMemo } from 'react';
+import { useMemo } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { DrawnSolid } from '../../drawing/drawn-solid.tsx';
 import { colourToken, familyOf } from '../../drawing/family.ts';

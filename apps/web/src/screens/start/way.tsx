@@ -1,6 +1,6 @@
 // One way to begin: what it is, and the button that does it.
 
-import type { ReactNode } from 'react';
+import type { ComponentChildren } from 'preact';
 
 export function Way({
   title,
@@ -9,7 +9,7 @@ export function Way({
 }: {
   readonly title: string;
   readonly what: string;
-  readonly children: ReactNode;
+  readonly children: ComponentChildren;
 }) {
   return (
     <div className="way">
