@@ -2,7 +2,7 @@
 
 import type { Challenge, ClassRecord, ClassScore, Report } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
-import type { ClassWords, Reader, Words } from '@cairnmark/words';
+import type { ClassWords, Reader, TerminalWords } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 
 export interface Board {
@@ -21,7 +21,11 @@ export interface BoardLine {
   readonly report: Report | null;
 }
 
-export function boardsOf({ challenges, groups }: ClassRecord, score: ClassScore, words: Words): readonly Board[] {
+export function boardsOf(
+  { challenges, groups }: ClassRecord,
+  score: ClassScore,
+  words: TerminalWords,
+): readonly Board[] {
   return challenges.map((challenge) => {
     const reader = readerOf(challenge, groups);
     const reports = score.reports.get(challenge.id) ?? [];

@@ -1,8 +1,8 @@
 // The words of a call, read: which command, which files, which options. Every fault is a sentence.
 
 import { parseArgs } from 'node:util';
-import type { Words } from '@cairnmark/words';
-import { LANGUAGES, wordsFor } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
+import { LANGUAGES, terminalWords } from '@cairnmark/words';
 
 export const COMMANDS = ['score', 'measure', 'why', 'ready', 'solids', 'check', 'help'] as const;
 export type CommandName = (typeof COMMANDS)[number];
@@ -27,7 +27,7 @@ export interface Call {
 }
 
 export interface Reading {
-  readonly words: Words;
+  readonly words: TerminalWords;
   /** The call, or the sentence that says what was not understood. */
   readonly call: Call | string;
 }
@@ -66,7 +66,7 @@ export function readCall(args: readonly string[]): Reading {
     tokens: true,
     allowPositionals: true,
   });
-  const words = wordsFor(LANGUAGES.find((language) => language === values.lang) ?? 'en');
+  const words = terminalWords(LANGUAGES.find((language) => language === values.lang) ?? 'en');
   const [name = 'help', ...rest] = positionals;
   const command = COMMANDS.find((candidate) => candidate === name);
   if (command === undefined) {
@@ -109,7 +109,11 @@ interface OptionToken {
   readonly value?: string | undefined;
 }
 
-function optionFault({ name, rawName, value }: OptionToken, command: CommandName, words: Words): readonly string[] {
+function optionFault(
+  { name, rawName, value }: OptionToken,
+  command: CommandName,
+  words: TerminalWords,
+): readonly string[] {
   const option = (['lang', 'help', ...TAKES[command]] as const).find((known) => known === name);
   if (option === undefined) return [words.say('usage.option-unknown', { name: rawName, help: helpAbout(command) })];
   if (OPTIONS[option].type === 'boolean') {

@@ -2,7 +2,7 @@
 
 import type { Attempt, Challenge, ClassRecord } from '@cairnmark/engine';
 import type { Issue } from '@cairnmark/geometry';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { FileRecord, Outcome } from './read-files.ts';
 import { faultLine } from './read-files.ts';
 
@@ -15,7 +15,7 @@ export interface GivenClass {
 }
 
 /** The class that the records make up, or what does not go together. `records` is not empty. */
-export function classOf(records: readonly FileRecord[], words: Words): Outcome<GivenClass> {
+export function classOf(records: readonly FileRecord[], words: TerminalWords): Outcome<GivenClass> {
   const [first] = records;
   const whole = records.filter(({ decoded }) => decoded.format === 'class');
   const [one, second] = whole;
@@ -39,7 +39,7 @@ interface FromFile<T> {
   readonly value: T;
 }
 
-function looseClass(firstFile: string, records: readonly FileRecord[], words: Words): Outcome<GivenClass> {
+function looseClass(firstFile: string, records: readonly FileRecord[], words: TerminalWords): Outcome<GivenClass> {
   const challenges: FromFile<Challenge>[] = [];
   const attempts: FromFile<Attempt>[] = [];
   for (const { file, decoded } of records) {
@@ -73,12 +73,17 @@ function recordOf(challenge: Challenge, attempts: readonly Attempt[]): ClassReco
 }
 
 /** The path of an issue inside its own file: ["attempts", 2, "at"] is "at" in the third attempt's file. */
-function lineAbout(issue: Issue, challengeFile: string, attempts: readonly FromFile<Attempt>[], words: Words): string {
+function lineAbout(
+  issue: Issue,
+  challengeFile: string,
+  attempts: readonly FromFile<Attempt>[],
+  words: TerminalWords,
+): string {
   const [list, index, ...inside] = issue.path;
   const attempt = list === 'attempts' && typeof index === 'number' ? attempts[index] : undefined;
   return faultLine(attempt?.file ?? challengeFile, { ...issue, path: inside }, words);
 }
 
-function refuse(file: string, sentence: string, words: Words): Outcome<never> {
+function refuse(file: string, sentence: string, words: TerminalWords): Outcome<never> {
   return { ok: false, faults: [words.say('file.line', { file, sentence })] };
 }

@@ -3,13 +3,13 @@
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import type { DayStanding } from '@cairnmark/scoring';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import { tableText } from './table.ts';
 
 export function dayText(
   { day: rule, challenges, groups }: ClassRecord,
   { day, reports }: ClassScore,
-  words: Words,
+  words: TerminalWords,
 ): string {
   const nameOf = (group: string): string => groups.find(({ id }) => id === group)?.name ?? group;
   const valueOf = (value: number | null | undefined): string =>

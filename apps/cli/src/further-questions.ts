@@ -4,7 +4,7 @@ import type { Attempt, Challenge, ClassRecord, Group, Statics } from '@cairnmark
 import { stabilityQuestion } from '@cairnmark/engine';
 import type { StabilityQuestion, Vec2 } from '@cairnmark/geometry';
 import { tiltTowards, withoutPiece } from '@cairnmark/geometry';
-import type { ClassWords, Words } from '@cairnmark/words';
+import type { ClassWords, TerminalWords } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 import type { Outcome } from './read-files.ts';
 import { section } from './section.ts';
@@ -28,7 +28,7 @@ interface About {
 export function furtherQuestions(
   { without, tilt }: Asked,
   { attempt, challenge, group, record, statics }: About,
-  words: Words,
+  words: TerminalWords,
 ): Outcome<readonly string[]> {
   if (without === null && tilt === null) return { ok: true, value: [] };
   const question = stabilityQuestion(attempt, challenge, group, statics);
@@ -46,7 +46,7 @@ function piecesTaken(
   typed: string,
   question: StabilityQuestion,
   classWords: ClassWords,
-  words: Words,
+  words: TerminalWords,
 ): Outcome<readonly string[]> {
   const kinds = question.pieces.map(({ kind }) => kind);
   const asked = kinds.map((_, piece) => piece).filter((piece) => typed === 'all' || typed === String(piece + 1));
@@ -64,7 +64,7 @@ function tiltOf(
   typed: string,
   question: StabilityQuestion,
   classWords: ClassWords,
-  words: Words,
+  words: TerminalWords,
 ): Outcome<readonly string[]> {
   const degrees = SIDES[typed] ?? Number(typed);
   if (typed.trim() === '' || !Number.isFinite(degrees)) {

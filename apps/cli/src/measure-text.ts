@@ -4,7 +4,7 @@
 import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
-import type { ClassWords, Words } from '@cairnmark/words';
+import type { ClassWords, TerminalWords } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 import type { Scene } from './points-text.ts';
 import { fallenLines, ownLines, pointsLines, ruleLines } from './points-text.ts';
@@ -18,7 +18,7 @@ export function measureText(
   layout: Layout,
   challenge: Challenge,
   record: ClassRecord,
-  words: Words,
+  words: TerminalWords,
 ): string {
   const reader = readerOf(challenge, record.groups);
   const classWords = words.inClass(reader);
@@ -57,7 +57,7 @@ export function measureText(
 }
 
 /** Own results come first: the values that are right stand further down, and here only in the pi of the class. */
-function ownSection(report: Report, scene: Scene, words: Words): readonly string[] {
+function ownSection(report: Report, scene: Scene, words: TerminalWords): readonly string[] {
   if (report.own.length === 0) return [];
   const { pi } = scene.challenge.own;
   const expected = report.own.flatMap((line) => scene.words.ownExpected(line, pi) ?? []);
@@ -65,11 +65,15 @@ function ownSection(report: Report, scene: Scene, words: Words): readonly string
   return [`${words.say('measure.own')}:`, ...lines.map((line) => `  ${line}`), ''];
 }
 
-const gameLines = ({ supply }: Challenge, words: Words): readonly string[] =>
+const gameLines = ({ supply }: Challenge, words: TerminalWords): readonly string[] =>
   supply === null ? [] : words.game(supply);
 
 /** Which measures were left out, so that nobody takes them for forgotten. */
-function hiddenLine({ facts }: Report, { challenge, words: classWords }: Scene, words: Words): readonly string[] {
+function hiddenLine(
+  { facts }: Report,
+  { challenge, words: classWords }: Scene,
+  words: TerminalWords,
+): readonly string[] {
   const hidden = facts.filter(({ id }) => !isShown(id, challenge)).map(({ id }) => classWords.label(id));
   return hidden.length === 0 ? [] : [words.say('measure.hidden', { measures: words.listed(hidden) })];
 }
@@ -78,7 +82,7 @@ function hiddenLine({ facts }: Report, { challenge, words: classWords }: Scene, 
 const isWorthALine = ({ id, value }: ReportedFact): boolean => !(id.startsWith('kind:') && value === 0);
 
 /** The value that counts, the others beside it, and the working of the one that was worked out, unless it is 0. */
-function factLines(fact: ReportedFact, classWords: ClassWords, words: Words): readonly string[] {
+function factLines(fact: ReportedFact, classWords: ClassWords, words: TerminalWords): readonly string[] {
   const name = words.capital(classWords.label(fact.id));
   const value = classWords.fact(fact);
   const head =
@@ -94,7 +98,7 @@ function wayOfMeasuring(
   { gaps }: Report,
   { base, counting, gapAllowanceMm }: Challenge,
   classWords: ClassWords,
-  words: Words,
+  words: TerminalWords,
 ): readonly string[] {
   return [
     words.say('measure.base', { base: words.names.base[base] }),

@@ -3,7 +3,7 @@
 
 import type { Challenge, Report } from '@cairnmark/engine';
 import { unmeasuredLosses } from '@cairnmark/engine';
-import type { ClassWords, Words } from '@cairnmark/words';
+import type { ClassWords, TerminalWords } from '@cairnmark/words';
 import { toleranceOf } from './boards.ts';
 
 /** A challenge, and the words of the class that plays it. */
@@ -12,7 +12,7 @@ export interface Scene {
   readonly words: ClassWords;
 }
 
-export function pointsLines(report: Report, scene: Scene, words: Words): readonly string[] {
+export function pointsLines(report: Report, scene: Scene, words: TerminalWords): readonly string[] {
   const total = report.total === null ? words.say(whyNoTotal(report, scene)) : words.counted('points', report.total);
   return [
     ...(countsStatedPoints(report, scene.challenge) ? [] : earnedLines(report, scene)),

@@ -3,7 +3,7 @@
 import type { Decoded, FileIssue } from '@cairnmark/formats';
 import { decode } from '@cairnmark/formats';
 import type { Issue } from '@cairnmark/geometry';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Io } from './io.ts';
 import { BYTES_MOST } from './io.ts';
 
@@ -18,7 +18,7 @@ export type Outcome<T> =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** The records of all files, in their order, or the faults of all files. */
-export function readFiles(files: readonly string[], words: Words, io: Io): Outcome<readonly FileRecord[]> {
+export function readFiles(files: readonly string[], words: TerminalWords, io: Io): Outcome<readonly FileRecord[]> {
   const records: FileRecord[] = [];
   const faults: string[] = [];
   for (const file of files) {
@@ -29,7 +29,7 @@ export function readFiles(files: readonly string[], words: Words, io: Io): Outco
   return faults.length > 0 ? { ok: false, faults } : { ok: true, value: records };
 }
 
-export function readFile(file: string, words: Words, io: Io): Outcome<FileRecord> {
+export function readFile(file: string, words: TerminalWords, io: Io): Outcome<FileRecord> {
   const text = readText(file, words, io);
   if (!text.ok) return text;
   const decoded = decode(text.value);
@@ -38,11 +38,11 @@ export function readFile(file: string, words: Words, io: Io): Outcome<FileRecord
 }
 
 /** "skerry.json: attempts 3, at: This is no date and time. Write it like ..." */
-export function faultLine(file: string, issue: Issue, words: Words): string {
+export function faultLine(file: string, issue: Issue, words: TerminalWords): string {
   return words.say('file.line', { file, sentence: words.issue(issue) });
 }
 
-function readText(file: string, words: Words, io: Io): Outcome<string> {
+function readText(file: string, words: TerminalWords, io: Io): Outcome<string> {
   const fault = (sentence: string): Outcome<string> => ({
     ok: false,
     faults: [words.say('file.line', { file, sentence })],

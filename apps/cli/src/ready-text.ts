@@ -2,11 +2,11 @@
 
 import type { Challenge, ClassRecord, ClassScore, Kit } from '@cairnmark/engine';
 import { READY_IDS, readyChallenge } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import { readerOf } from './class-reader.ts';
 import { scoreText } from './score-text.ts';
 
-export function readyList(kit: Kit, pieces: number | null, words: Words): string {
+export function readyList(kit: Kit, pieces: number | null, words: TerminalWords): string {
   const parts = READY_IDS.map((id) => {
     const challenge = readyChallenge(id, words.names.ready[id], kit, pieces);
     const title = words.say('ready.title', { name: challenge.name, id });
@@ -27,12 +27,12 @@ interface Refiled {
   readonly rows: boolean;
 }
 
-export function readyBoard({ record, score, leftOut, rows }: Refiled, words: Words): string {
+export function readyBoard({ record, score, leftOut, rows }: Refiled, words: TerminalWords): string {
   const described = record.challenges.flatMap((challenge) => describing(challenge, words));
   return [scoreText(record, score, rows, words), '', ...described, ...leftOutLine(leftOut, words)].join('\n');
 }
 
-function describing(challenge: Challenge, words: Words): readonly string[] {
+function describing(challenge: Challenge, words: TerminalWords): readonly string[] {
   const classWords = classWordsOf(challenge, words);
   const { gradePreset, labels, requirements, points, fallen } = challenge;
   const rules = requirements.map(classWords.statedRule).join('; ');
@@ -46,9 +46,9 @@ function describing(challenge: Challenge, words: Words): readonly string[] {
   ];
 }
 
-const classWordsOf = (challenge: Challenge, words: Words) => words.inClass(readerOf(challenge, []));
+const classWordsOf = (challenge: Challenge, words: TerminalWords) => words.inClass(readerOf(challenge, []));
 
-function leftOutLine(count: number, words: Words): readonly string[] {
+function leftOutLine(count: number, words: TerminalWords): readonly string[] {
   if (count === 0) return [];
   return [count === 1 ? words.say('ready.left-out.one') : words.say('ready.left-out', { count })];
 }

@@ -1,6 +1,6 @@
 // One call from its words to its exit code.
 
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call, CommandName } from './call.ts';
 import { readCall } from './call.ts';
 import { check } from './commands/check.ts';
@@ -15,7 +15,7 @@ import { NOT_UNDERSTOOD } from './exit.ts';
 import type { Io } from './io.ts';
 import { complain } from './speak.ts';
 
-type Command = (call: Call, words: Words, io: Io) => ExitCode | Promise<ExitCode>;
+type Command = (call: Call, words: TerminalWords, io: Io) => ExitCode | Promise<ExitCode>;
 
 const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, solids, check, help };
 

@@ -6,11 +6,11 @@ import type { Cell } from '@cairnmark/formats';
 import { csvText } from '@cairnmark/formats';
 import type { Unit } from '@cairnmark/geometry';
 import { exactSum } from '@cairnmark/scoring';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf } from './boards.ts';
 
-export function scoreCsv(record: ClassRecord, score: ClassScore, words: Words): string {
+export function scoreCsv(record: ClassRecord, score: ClassScore, words: TerminalWords): string {
   const boards = boardsOf(record, score, words);
   const titles = factTitles(boards, words);
   const header = [
@@ -42,7 +42,7 @@ const UNIT_NAMES: Readonly<Record<Unit, string>> = {
 };
 
 /** Fact id to title, in the order of the reports; criteria and kinds of piece may differ by challenge. */
-function factTitles(boards: readonly Board[], words: Words): ReadonlyMap<string, string> {
+function factTitles(boards: readonly Board[], words: TerminalWords): ReadonlyMap<string, string> {
   const titles = new Map<string, string>();
   for (const board of boards) {
     for (const { id, unit } of board.reports.flatMap(({ facts }) => facts)) {
@@ -58,7 +58,7 @@ function rowsOf(
   { standing, report: counting }: BoardLine,
   board: Board,
   facts: readonly string[],
-  words: Words,
+  words: TerminalWords,
 ): readonly Cell[][] {
   const own: readonly (Report | null)[] = board.reports.filter(({ group }) => group === standing.group);
   const reasons = board.words.out(standing.out, counting, board.challenge.requirements);
@@ -85,5 +85,5 @@ function factCell(report: Report | null, id: string): number | null {
 }
 
 /** What the sums say. */
-const standsCell = (report: Report | null, words: Words): string | null =>
+const standsCell = (report: Report | null, words: TerminalWords): string | null =>
   report === null || report.stability === null ? null : words.names.stands[report.stability.verdict];

@@ -4,7 +4,7 @@
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { POINTS_ID, unmeasuredLosses } from '@cairnmark/engine';
 import type { RankingKey } from '@cairnmark/scoring';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Board, BoardLine } from './boards.ts';
 import { boardsOf, toleranceOf } from './boards.ts';
 import { dayText } from './day-text.ts';
@@ -15,7 +15,7 @@ import { tableText } from './table.ts';
 import { warningLines } from './warning-lines.ts';
 
 /** `rows`: with the points of every build that counts, row by row, own results and supplies. */
-export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean, words: Words): string {
+export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean, words: TerminalWords): string {
   const head = record.invented ? [record.name, words.say('score.invented')] : [record.name];
   const boards = boardsOf(record, score, words);
   const parts = [
@@ -29,7 +29,7 @@ export function scoreText(record: ClassRecord, score: ClassScore, rows: boolean,
   return parts.join('\n').trimEnd();
 }
 
-function boardText(board: Board, record: ClassRecord, rows: boolean, words: Words): string {
+function boardText(board: Board, record: ClassRecord, rows: boolean, words: TerminalWords): string {
   const { challenge } = board;
   const ranked = board.lines.filter(({ standing }) => standing.place !== null);
   const out = board.lines.filter(({ standing }) => standing.place === null);
@@ -49,7 +49,7 @@ function boardText(board: Board, record: ClassRecord, rows: boolean, words: Word
   ].join('');
 }
 
-function rowSections(board: Board, record: ClassRecord, words: Words): readonly string[] {
+function rowSections(board: Board, record: ClassRecord, words: TerminalWords): readonly string[] {
   const ranked = board.lines.filter(({ standing }) => standing.place !== null);
   return [
     ...section(
@@ -75,13 +75,13 @@ function section(title: string, lines: readonly string[]): readonly string[] {
 }
 
 /** "Puffins (tall-light-puffins-0941)", and below it the points of that build. */
-function buildLines({ report, standing }: BoardLine, board: Board, words: Words): readonly string[] {
+function buildLines({ report, standing }: BoardLine, board: Board, words: TerminalWords): readonly string[] {
   if (report === null) return [];
   const title = `${board.reader.groupName(standing.group)} (${report.attempt})`;
   return [title, ...pointsLines(report, board, words).map((line) => `  ${line}`)];
 }
 
-function placesTable(lines: readonly BoardLine[], board: Board, words: Words): string {
+function placesTable(lines: readonly BoardLine[], board: Board, words: TerminalWords): string {
   const { first, tieBreaks } = board.challenge.ranking;
   const keys = [first, ...tieBreaks];
   const header = [
@@ -106,7 +106,7 @@ function placesTable(lines: readonly BoardLine[], board: Board, words: Words): s
 }
 
 /** Which of several attempts of the group counts. */
-function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, words: Words): readonly string[] {
+function attemptNotes({ standing }: BoardLine, { challenge, reports }: Board, words: TerminalWords): readonly string[] {
   const count = reports.filter(({ group }) => group === standing.group).length;
   return count < 2 ? [] : [words.say(`score.${challenge.attemptCounts}-of`, { count })];
 }
@@ -128,7 +128,7 @@ function openNotes({ report }: BoardLine, board: Board): readonly string[] {
 }
 
 /** That points may have been lost by what was not measured: the place stands, the day has no points to add. */
-function notKnownNotes({ report }: BoardLine, board: Board, words: Words): readonly string[] {
+function notKnownNotes({ report }: BoardLine, board: Board, words: TerminalWords): readonly string[] {
   const measures = report === null ? [] : unmeasuredLosses(report, board.challenge);
   const names = words.listed(measures.map(board.words.label));
   return measures.length === 0 ? [] : [words.say('score.points-not-known', { measures: names })];
@@ -140,7 +140,7 @@ function decidingValue(
   key: RankingKey,
   k: number,
   board: Board,
-  words: Words,
+  words: TerminalWords,
 ): string {
   const value = standing.decidedBy[k]?.value ?? null;
   if (value === null) return words.say('score.none');

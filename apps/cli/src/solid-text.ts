@@ -2,9 +2,9 @@
 
 import type { Counts, Resting, SizeField, Solid, SolidDefinition } from '@cairnmark/geometry';
 import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
-import type { ClassWords, Reader, Words } from '@cairnmark/words';
+import type { ClassWords, Reader, TerminalWords } from '@cairnmark/words';
 
-export function solidText({ id, fields, example, make }: SolidDefinition, words: Words): string {
+export function solidText({ id, fields, example, make }: SolidDefinition, words: TerminalWords): string {
   const title = `${words.capital(words.names.solids[id])}: ${id}`;
   const sizes = fields.map((field) => sizeText(field, words)).join('; ');
   const lines = [words.say('solids.sizes', { sizes })];
@@ -14,14 +14,14 @@ export function solidText({ id, fields, example, make }: SolidDefinition, words:
 }
 
 /** "radius or diameter or circumference". */
-function sizeText({ name, unit, otherwise }: SizeField, words: Words): string {
+function sizeText({ name, unit, otherwise }: SizeField, words: TerminalWords): string {
   const nameOf = (size: string): string => named(size, own(words.names.sizes, size));
   const first = unit === 'count' ? words.say('solids.whole', { size: nameOf(name) }) : nameOf(name);
   return otherwise.reduce((size, other) => words.say('solids.or', { size, other: nameOf(other) }), first);
 }
 
 /** What holds for any sizes, shown on those of the example, in mm. */
-function exampleLines(solid: Solid, words: Words): readonly string[] {
+function exampleLines(solid: Solid, words: TerminalWords): readonly string[] {
   const classWords = words.inClass(PLAIN_READER);
   const sizes = Object.entries(solid.sizes).map(([name, value]) => {
     const unit = name === 'sides' ? 'count' : 'mm';
@@ -38,7 +38,7 @@ function exampleLines(solid: Solid, words: Words): readonly string[] {
   ];
 }
 
-function countsText(counts: Counts, words: Words): string {
+function countsText(counts: Counts, words: TerminalWords): string {
   const parts = [
     words.counted('flat-faces', counts.flatFaces),
     words.counted('curved-surfaces', counts.curvedSurfaces),
@@ -49,7 +49,7 @@ function countsText(counts: Counts, words: Words): string {
   return words.listed(counts.apexes > 0 ? [...parts, words.counted('apexes', counts.apexes)] : parts);
 }
 
-function restingText({ id, contact, heightMm }: Resting, words: Words, classWords: ClassWords): string {
+function restingText({ id, contact, heightMm }: Resting, words: TerminalWords, classWords: ClassWords): string {
   const name = named(id, own(words.names.restings, id));
   const height = classWords.amount('height', heightMm, 0);
   return words.say('solids.resting', { name, contact: words.names.contact[contact], height });

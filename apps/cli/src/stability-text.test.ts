@@ -1,12 +1,12 @@
 import type { Layout, Stability } from '@cairnmark/geometry';
 import { TILT_BANDS } from '@cairnmark/geometry';
-import { wordsFor } from '@cairnmark/words';
+import { terminalWords } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
 import { FULL, judged, question } from '../../../tests/reference/judged-builds.ts';
 import { cube, put } from '../../../tests/reference/stacked-builds.ts';
 import { stabilityLines } from './stability-text.ts';
 
-const words = wordsFor('en');
+const words = terminalWords('en');
 const inClass = words.inClass({
   ruler: { id: 'mm', unit: 'mm', stepMm: 1 },
   bands: TILT_BANDS,

@@ -2,14 +2,14 @@
 
 import { piecesUsed } from '@cairnmark/engine';
 import type { Layout, Stability } from '@cairnmark/geometry';
-import type { ClassWords, Words } from '@cairnmark/words';
+import type { ClassWords, TerminalWords } from '@cairnmark/words';
 
 /** The lines below the heading. null: nothing was judged, as there is no drawing of the pieces. */
 export function stabilityLines(
   stability: Stability | null,
   layout: Layout,
   classWords: ClassWords,
-  words: Words,
+  words: TerminalWords,
 ): readonly string[] {
   if (stability === null) return [words.say('measure.not-judged')];
   const { verdict, lines, limits } = classWords.stability(stability, piecesUsed(layout));

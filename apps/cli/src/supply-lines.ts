@@ -2,14 +2,14 @@
 
 import type { ClassRecord } from '@cairnmark/engine';
 import { supplies } from '@cairnmark/scoring';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Board } from './boards.ts';
 
 /** None where pieces are not earned. */
 export function supplyLines(
   { challenge, reader, words: classWords }: Board,
   record: ClassRecord,
-  words: Words,
+  words: TerminalWords,
 ): readonly string[] {
   if (challenge.supply === null) return [];
   const stock = Object.fromEntries(challenge.kit.kinds.map((kind) => [kind.id, kind.stock]));

@@ -1,12 +1,12 @@
 // What a class should know before it reads the places of the day.
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 
 export function warningLines(
   { challenges, groups }: ClassRecord,
   { warnings }: ClassScore,
-  words: Words,
+  words: TerminalWords,
 ): readonly string[] {
   const challengeOf = (id: string) => challenges.find((one) => one.id === id);
   return warnings.map((warning) =>

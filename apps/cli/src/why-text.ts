@@ -2,7 +2,7 @@
 
 import type { ClassRecord, Report } from '@cairnmark/engine';
 import { changesSince, compareReports } from '@cairnmark/engine';
-import type { Side, Words } from '@cairnmark/words';
+import type { Side, TerminalWords } from '@cairnmark/words';
 import type { Board } from './boards.ts';
 import { section } from './section.ts';
 import { isShown } from './shown.ts';
@@ -12,7 +12,7 @@ export function betweenGroups(
   boards: readonly Board[],
   [first, second]: readonly [string, string],
   { groups }: ClassRecord,
-  words: Words,
+  words: TerminalWords,
 ): string {
   const nameOf = (group: string): string => groups.find(({ id }) => id === group)?.name ?? group;
   const names = { first: nameOf(first), second: nameOf(second) };
@@ -31,7 +31,12 @@ export function betweenGroups(
 }
 
 /** The last two tries of a group, in every challenge at which it has tried twice. */
-export function betweenTries(boards: readonly Board[], group: string, { groups }: ClassRecord, words: Words): string {
+export function betweenTries(
+  boards: readonly Board[],
+  group: string,
+  { groups }: ClassRecord,
+  words: TerminalWords,
+): string {
   const name = groups.find(({ id }) => id === group)?.name ?? group;
   const parts = boards.flatMap((board) => {
     const tries = inTime(board.reports.filter((report) => report.group === group));

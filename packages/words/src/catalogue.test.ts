@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { commands as enCommands } from './en/commands.ts';
 import { english } from './en/index.ts';
+import { commands as esCommands } from './es/commands.ts';
 import { spanish } from './es/index.ts';
 import { fill, slotsOf } from './say.ts';
 
@@ -10,8 +12,8 @@ function texts(value: unknown, place: string): readonly (readonly [place: string
   return Object.entries(value).flatMap(([key, inner]) => texts(inner, place === '' ? key : `${place}.${key}`));
 }
 
-const EN = new Map(texts(english, ''));
-const ES = new Map(texts(spanish, ''));
+const EN = new Map(texts({ ...english, commands: enCommands }, ''));
+const ES = new Map(texts({ ...spanish, commands: esCommands }, ''));
 
 /** Figures and signs alone, and words that both languages share. */
 const SAME = new Set(['commands.score.total', 'commands.column.total', 'why.total']);

@@ -34,6 +34,5 @@ export interface Catalogue {
   readonly supply: SupplyTexts;
   readonly why: WhyTexts;
   readonly stability: StabilityTexts;
-  readonly commands: CommandTexts;
   readonly cautions: CautionTexts;
 }

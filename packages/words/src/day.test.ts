@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { wordsFor } from './words.ts';
+import { wordsFor } from './at-once.ts';
 
 describe('the day', () => {
   const words = wordsFor('es');

@@ -2,10 +2,10 @@
 
 import type { Ruler, RulerId, Unit } from '@cairnmark/geometry';
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import { wordsFor } from './at-once.ts';
 import type { ClassWords } from './class-words.ts';
 import type { Language } from './language.ts';
 import type { Reader } from './reader.ts';
-import { wordsFor } from './words.ts';
 
 type TestRuler = Extract<RulerId, 'mm' | 'half-cm' | 'sixteenth-inch'>;
 

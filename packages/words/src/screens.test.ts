@@ -1,11 +1,11 @@
 // The texts of the screens: every language fills in the same values, and none is left in another language.
 
 import { expect, it } from 'vitest';
+import { screenWords } from './at-once.ts';
+import { screens as english } from './en/screens/index.ts';
+import { screens as spanish } from './es/screens/index.ts';
 import type { ScreenKey } from './screens.ts';
-import { screenTexts, screenWords } from './screens.ts';
 
-const english = screenTexts('en');
-const spanish = screenTexts('es');
 const keys = Object.keys(english) as ScreenKey[];
 
 const valuesIn = (text: string): string[] => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name ?? '').sort();
@@ -20,8 +20,10 @@ it('a text of several words is not the same in both languages', () => {
   expect(same).toEqual([]);
 });
 
-it.each(['en', 'es'] as const)('no text of %s is empty, or begins or ends with a space', (language) => {
-  const texts = screenTexts(language);
+it.each([
+  ['English', english],
+  ['Spanish', spanish],
+])('no text in %s is empty, or begins or ends with a space', (_, texts) => {
   expect(keys.filter((key) => texts[key] === '' || texts[key] !== texts[key].trim())).toEqual([]);
 });
 

@@ -2,9 +2,9 @@
 
 import type { Failure, Stability } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
+import { wordsFor } from './at-once.ts';
 import { readerWith } from './in-class.ts';
 import type { Reader } from './reader.ts';
-import { wordsFor } from './words.ts';
 
 const reader: Reader = { ...readerWith('mm'), ruler: { id: 'mm', unit: 'cm', stepMm: 1 } };
 const KINDS = ['cube', 'box', 'prism', 'cylinder', 'cone'];

@@ -4,9 +4,9 @@ import type { LaidPiece, StabilityQuestion } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { FULL, judged, LIMITS, question, SHELL } from '../../../tests/reference/judged-builds.ts';
 import { box, cube, cylinder, put } from '../../../tests/reference/stacked-builds.ts';
+import { wordsFor } from './at-once.ts';
 import { inClass } from './in-class.ts';
 import type { StabilityWords } from './stability.ts';
-import { wordsFor } from './words.ts';
 
 const SPECS = {
   cube: cube(50),

@@ -1,7 +1,7 @@
 import type { Supply } from '@cairnmark/scoring';
 import { describe, expect, it } from 'vitest';
+import { wordsFor } from './at-once.ts';
 import { inClass } from './in-class.ts';
-import { wordsFor } from './words.ts';
 
 const en = inClass('en', 'half-cm');
 const es = inClass('es', 'half-cm');

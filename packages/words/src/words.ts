@@ -3,23 +3,16 @@
 import type { Issue } from '@cairnmark/geometry';
 import type { DayRule, DayStanding, DayWarning, SupplyRule } from '@cairnmark/scoring';
 import { capital, counted, listed } from './amounts.ts';
-import type { Catalogue, EnglishCommands } from './catalogue.ts';
+import type { Catalogue } from './catalogue.ts';
 import type { ClassWords } from './class-words.ts';
 import { classWords } from './class-words.ts';
 import type { ClassNames } from './day.ts';
 import { daySentences, dayValue, presentText, warningSentence } from './day.ts';
-import { english } from './en/index.ts';
-import { spanish } from './es/index.ts';
 import { issueSentence, placeText } from './issue.ts';
 import type { CautionTexts, CountedThing, NameTables } from './keys.ts';
-import type { Language } from './language.ts';
 import { trimmed } from './numbers.ts';
 import type { Reader } from './reader.ts';
-import type { Values } from './say.ts';
-import { fill } from './say.ts';
 import { gameSentences } from './supplies.ts';
-
-type CommandKey = keyof EnglishCommands;
 
 export interface Words {
   /** The names of solids, sizes, choices and kinds of value. */
@@ -29,8 +22,6 @@ export interface Words {
   issue(issue: Issue): string;
   /** "attempts 3, layout, pieces 2": positions count from 1. */
   place(path: Issue['path']): string;
-  /** A text of the terminal. */
-  say<K extends CommandKey>(key: K, ...values: Values<EnglishCommands[K]>): string;
   /** A number alone, with the decimals it has (three at most), but with `least` of them. */
   number(value: number, least?: number): string;
   /** "1 piece", "2.5 points". */
@@ -54,16 +45,12 @@ export interface Words {
   inClass(reader: Reader): ClassWords;
 }
 
-const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spanish };
-
-export function wordsFor(language: Language): Words {
-  const words = CATALOGUES[language];
+export function wordsIn(words: Catalogue): Words {
   return {
     names: words.names,
     cautions: words.cautions,
     issue: (issue) => issueSentence(issue, words),
     place: placeText,
-    say: (key, ...[values = {}]) => fill(words.commands[key], values),
     number: (value, least = 0) => trimmed(value, least, 3, words.decimalMark),
     counted: (thing, value) => counted(thing, value, words),
     listed: (items) => listed(items, words.and),

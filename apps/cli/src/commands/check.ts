@@ -3,7 +3,7 @@
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
 import { readerOf } from '../class-reader.ts';
@@ -14,7 +14,7 @@ import type { Outcome } from '../read-files.ts';
 import { faultLine, readFile } from '../read-files.ts';
 import { complain, refuse, tell } from '../speak.ts';
 
-export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
+export function check({ command, rest }: Call, words: TerminalWords, io: Io): ExitCode {
   if (rest.length === 0) {
     complain(io, words.say('usage.no-file', { help: helpAbout(command) }));
     return NOT_UNDERSTOOD;
@@ -29,7 +29,7 @@ export function check({ command, rest }: Call, words: Words, io: Io): ExitCode {
 }
 
 /** What is good to know of a file without a fault. */
-function checkedFile(file: string, words: Words, io: Io): Outcome<readonly string[]> {
+function checkedFile(file: string, words: TerminalWords, io: Io): Outcome<readonly string[]> {
   const read = readFile(file, words, io);
   if (!read.ok) return read;
   const { decoded } = read.value;
@@ -41,7 +41,12 @@ function checkedFile(file: string, words: Words, io: Io): Outcome<readonly strin
 }
 
 /** Builds with more pieces than the kit has: no fault of the file, but more likely a slip than a build. */
-function beyondTheKit(file: string, record: ClassRecord, { reports }: ClassScore, words: Words): readonly string[] {
+function beyondTheKit(
+  file: string,
+  record: ClassRecord,
+  { reports }: ClassScore,
+  words: TerminalWords,
+): readonly string[] {
   return record.challenges.flatMap((challenge) => {
     const classWords = words.inClass(readerOf(challenge, record.groups));
     return (reports.get(challenge.id) ?? []).flatMap(({ attempt, stockBreaches }) =>

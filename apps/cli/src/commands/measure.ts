@@ -4,7 +4,7 @@ import type { Attempt, ClassRecord, Report } from '@cairnmark/engine';
 import { evaluate, needsSolver } from '@cairnmark/engine';
 import type { Issue, Layout } from '@cairnmark/geometry';
 import { SMALL_BUILD } from '@cairnmark/geometry';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { WELL } from '../exit.ts';
@@ -16,7 +16,11 @@ import { refuse, tell } from '../speak.ts';
 import { tableText } from '../table.ts';
 import { withSolver } from '../with-solver.ts';
 
-export async function measure({ rest, attempt: id, without, tilt }: Call, words: Words, io: Io): Promise<ExitCode> {
+export async function measure(
+  { rest, attempt: id, without, tilt }: Call,
+  words: TerminalWords,
+  io: Io,
+): Promise<ExitCode> {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, file, faultLine } = given.value;
@@ -49,7 +53,7 @@ const restNeedsSolver = ({ stability }: Report, { pieces }: Layout): boolean =>
   stability?.method === 'least-squares-and-programmes' && pieces.length > SMALL_BUILD + 1;
 
 /** The attempt of that id, or the only one there is; a sentence when that does not single one out. */
-function chosenAttempt(record: ClassRecord, id: string | null, words: Words): Attempt | string {
+function chosenAttempt(record: ClassRecord, id: string | null, words: TerminalWords): Attempt | string {
   const { attempts } = record;
   const known = attemptTable(record);
   const [first, second] = attempts;

@@ -3,7 +3,7 @@
 import type { ReadyId } from '@cairnmark/engine';
 import { READY_IDS, scoreClass, someNeedSolver } from '@cairnmark/engine';
 import type { Issue } from '@cairnmark/geometry';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { NOT_UNDERSTOOD, WELL } from '../exit.ts';
@@ -15,7 +15,7 @@ import { refiled } from '../refiled.ts';
 import { complain, refuse, tell } from '../speak.ts';
 import { withSolver } from '../with-solver.ts';
 
-export async function ready({ rest, rows, pieces: typed }: Call, words: Words, io: Io): Promise<ExitCode> {
+export async function ready({ rest, rows, pieces: typed }: Call, words: TerminalWords, io: Io): Promise<ExitCode> {
   const { files, names } = filesAndNames(rest);
   const [name, ...more] = names;
   const id = READY_IDS.find((known) => known === name) ?? null;
@@ -44,7 +44,7 @@ interface Asked {
   readonly rows: boolean;
 }
 
-async function answer({ id, files, pieces, rows }: Asked, words: Words, io: Io): Promise<ExitCode> {
+async function answer({ id, files, pieces, rows }: Asked, words: TerminalWords, io: Io): Promise<ExitCode> {
   const given = givenClass(files, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, faultLine } = given.value;

@@ -1,7 +1,7 @@
 // score: ranks the groups of a class, challenge by challenge, and adds up the day.
 
 import { scoreClass, someNeedSolver } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
 import { WELL } from '../exit.ts';
@@ -13,7 +13,7 @@ import { scoreText } from '../score-text.ts';
 import { refuse, tell } from '../speak.ts';
 import { withSolver } from '../with-solver.ts';
 
-export async function score({ rest, form, rows }: Call, words: Words, io: Io): Promise<ExitCode> {
+export async function score({ rest, form, rows }: Call, words: TerminalWords, io: Io): Promise<ExitCode> {
   const given = givenClass(rest, words, io);
   if (!given.ok) return refuse(io, given.faults);
   const { record, faultLine } = given.value;

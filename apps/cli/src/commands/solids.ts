@@ -1,7 +1,7 @@
 // solids: the catalogue, with the sizes that each solid asks for, its counts, and the sides it can rest on.
 
 import { CATALOGUE } from '@cairnmark/geometry';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
 import type { ExitCode } from '../exit.ts';
@@ -10,7 +10,7 @@ import type { Io } from '../io.ts';
 import { solidText } from '../solid-text.ts';
 import { complain, tell } from '../speak.ts';
 
-export function solids({ command, rest }: Call, words: Words, io: Io): ExitCode {
+export function solids({ command, rest }: Call, words: TerminalWords, io: Io): ExitCode {
   if (rest.length > 0) {
     complain(io, words.say('usage.no-files-here', { help: helpAbout(command) }));
     return NOT_UNDERSTOOD;

@@ -1,7 +1,7 @@
 // why: what separates the builds of two groups, challenge by challenge, or the last two tries of one group.
 
 import { scoreClass, someNeedSolver } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TerminalWords } from '@cairnmark/words';
 import { boardsOf } from '../boards.ts';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
@@ -15,7 +15,7 @@ import { complain, refuse, tell } from '../speak.ts';
 import { betweenGroups, betweenTries } from '../why-text.ts';
 import { withSolver } from '../with-solver.ts';
 
-export async function why({ command, rest, challenge: asked }: Call, words: Words, io: Io): Promise<ExitCode> {
+export async function why({ command, rest, challenge: asked }: Call, words: TerminalWords, io: Io): Promise<ExitCode> {
   const { files, names } = filesAndNames(rest);
   const [first, second, ...more] = names;
   if (first === undefined || more.length > 0 || first === second) {
@@ -50,7 +50,7 @@ function unknown(
   code: 'usage.group-unknown' | 'usage.challenge-unknown',
   name: string,
   list: readonly Named[],
-  words: Words,
+  words: TerminalWords,
 ): readonly string[] {
   return namedAs(list, name) === undefined ? [words.say(code, { name, known: knownNames(list) })] : [];
 }

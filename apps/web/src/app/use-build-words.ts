@@ -5,10 +5,11 @@ import { unitOf } from '@cairnmark/engine';
 import type { Ruler, RulerId } from '@cairnmark/geometry';
 import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
 import type { ClassWords, Words } from '@cairnmark/words';
-import { classReader, wordsFor } from '@cairnmark/words';
+import { classReader } from '@cairnmark/words';
 import { useMemo } from 'preact/hooks';
 import type { Units } from '../store/device.ts';
 import { useSession } from '../store/use-session.ts';
+import { useWords } from './use-words.ts';
 
 export interface BuildWords {
   readonly words: Words;
@@ -17,14 +18,13 @@ export interface BuildWords {
 }
 
 export function useBuildWords(challenge: Challenge, { groups }: ClassRecord): BuildWords {
-  const language = useSession((session) => session.language);
+  const words = useWords();
   const units = useSession((session) => session.units);
   return useMemo(() => {
-    const words = wordsFor(language);
     const ruler = shownRuler(challenge.ruler, units);
     const reader = classReader(challenge, groups, { ruler, bands: TILT_BANDS, unitOf });
     return { words, ruler, inClass: words.inClass(reader) };
-  }, [language, units, challenge, groups]);
+  }, [words, units, challenge, groups]);
 }
 
 /** The ruler that numbers are shown with: the class's own, or the finest of the other kind. Sizes are never changed by it. */

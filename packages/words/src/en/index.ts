@@ -2,7 +2,6 @@
 
 import type { Catalogue } from '../catalogue.ts';
 import { cautions } from './cautions.ts';
-import { commands } from './commands.ts';
 import { issues } from './issues.ts';
 import { names } from './names.ts';
 import { own } from './own.ts';
@@ -23,7 +22,6 @@ export const english: Catalogue = {
   supply,
   why,
   stability,
-  commands,
   cautions,
 };
 

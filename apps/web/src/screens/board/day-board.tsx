@@ -1,8 +1,7 @@
 // The whole day: places over all challenges, what each challenge brought, and how they add up.
 
-import { wordsFor } from '@cairnmark/words';
-import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCallback, useRef, useState } from 'preact/hooks';
+import { useScreenWords, useWords } from '../../app/use-words.ts';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { dayRows } from './day.ts';
 import { DayTable } from './day-table.tsx';
@@ -18,7 +17,7 @@ import { Warnings } from './warnings.tsx';
 
 export function DayBoard({ record, score, freezing }: Shown & { readonly freezing: Freezing }) {
   const screen = useScreenWords();
-  const words = useMemo(() => wordsFor(screen.language), [screen]);
+  const words = useWords();
   const rows = useRows(score.day, record, WHOLE_DAY);
   const dialog = useRef<HTMLDialogElement>(null);
   const [asked, setAsked] = useState<string | null>(null);

@@ -1,8 +1,7 @@
 // While the scores are worked out: how far it is, and a way to stop. And what keeps a class from being scored.
 
 import type { ClassScore, EngineIssue } from '@cairnmark/engine';
-import { wordsFor } from '@cairnmark/words';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useScreenWords, useWords } from '../../app/use-words.ts';
 import type { Worked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 
@@ -38,7 +37,7 @@ const TOLD_MOST = 5;
 
 function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
   const screen = useScreenWords();
-  const words = wordsFor(screen.language);
+  const words = useWords();
   const told = issues.slice(0, TOLD_MOST).map(words.issue);
   const more = issues.length - told.length;
   return (

@@ -2,7 +2,7 @@
 
 import type { FileIssue } from '@cairnmark/formats';
 import type { Language } from '@cairnmark/words';
-import { screenWords } from '@cairnmark/words';
+import { loadScreenWords } from '@cairnmark/words';
 import type { ClassStorage, KeptClass } from '../../store/storage.ts';
 import type { Opened } from './start.tsx';
 
@@ -16,21 +16,21 @@ export async function openFile(file: File, language: Language): Promise<Opened> 
   const { readClass } = await import('../../store/class-file.ts');
   const read = readClass(await file.text());
   if (read.ok) return { ok: true, classId: freshId(), record: read.value, isKept: false };
-  const title = screenWords(language).say('start.file-refused', { file: file.name });
-  return refused(title, read.issues, language);
+  const { say } = await loadScreenWords(language);
+  return refused(say('start.file-refused', { file: file.name }), read.issues, language);
 }
 
 export async function openKept({ id }: KeptClass, storage: ClassStorage, language: Language): Promise<Opened> {
   const kept = await storage.open(id);
   if (kept?.ok) return { ok: true, classId: id, record: kept.value, isKept: true };
-  const title = screenWords(language).say('start.kept-refused');
-  return refused(title, kept?.issues ?? [], language);
+  const { say } = await loadScreenWords(language);
+  return refused(say('start.kept-refused'), kept?.issues ?? [], language);
 }
 
 /** The words about files come with a file that needs them. */
 async function refused(title: string, issues: readonly FileIssue[], language: Language): Promise<Opened> {
   const { refusalOf } = await import('./refusal.ts');
-  return { ok: false, refusal: refusalOf(title, issues, language) };
+  return { ok: false, refusal: await refusalOf(title, issues, language) };
 }
 
 /** 128 bits by chance. Browsers keep their own maker of such ids from pages that come over plain http, as in a school network. */

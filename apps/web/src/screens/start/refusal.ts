@@ -2,7 +2,7 @@
 
 import type { FileIssue } from '@cairnmark/formats';
 import type { Language } from '@cairnmark/words';
-import { screenWords, wordsFor } from '@cairnmark/words';
+import { loadScreenWords, loadWords } from '@cairnmark/words';
 
 export interface Refusal {
   readonly title: string;
@@ -12,12 +12,12 @@ export interface Refusal {
 /** Faults told at once: nobody reads further. */
 const TOLD_MOST = 5;
 
-export function refusalOf(title: string, issues: readonly FileIssue[], language: Language): Refusal {
-  const words = wordsFor(language);
+export async function refusalOf(title: string, issues: readonly FileIssue[], language: Language): Promise<Refusal> {
+  const [words, screens] = await Promise.all([loadWords(language), loadScreenWords(language)]);
   const sentences = issues.slice(0, TOLD_MOST).map(words.issue);
   const more = issues.length - sentences.length;
   return {
     title,
-    sentences: more > 0 ? [...sentences, screenWords(language).say('start.file-more', { count: more })] : sentences,
+    sentences: more > 0 ? [...sentences, screens.say('start.file-more', { count: more })] : sentences,
   };
 }

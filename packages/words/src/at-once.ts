@@ -1,0 +1,34 @@
+// All languages together, for programs that have every text at hand: the terminal and the tests.
+
+import type { Catalogue, CommandTexts, EnglishCommands } from './catalogue.ts';
+import { commands as enCommands } from './en/commands.ts';
+import { english } from './en/index.ts';
+import { screens as enScreens } from './en/screens/index.ts';
+import { commands as esCommands } from './es/commands.ts';
+import { spanish } from './es/index.ts';
+import { screens as esScreens } from './es/screens/index.ts';
+import type { Language } from './language.ts';
+import type { Values } from './say.ts';
+import { fill } from './say.ts';
+import type { ScreenTexts, ScreenWords } from './screens.ts';
+import { screenWordsIn } from './screens.ts';
+import type { Words } from './words.ts';
+import { wordsIn } from './words.ts';
+
+export interface TerminalWords extends Words {
+  /** A text of the terminal. */
+  say<K extends keyof EnglishCommands>(key: K, ...values: Values<EnglishCommands[K]>): string;
+}
+
+const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spanish };
+const COMMANDS: Readonly<Record<Language, CommandTexts>> = { en: enCommands, es: esCommands };
+const SCREENS: Readonly<Record<Language, ScreenTexts>> = { en: enScreens, es: esScreens };
+
+export const wordsFor = (language: Language): Words => wordsIn(CATALOGUES[language]);
+
+export const terminalWords = (language: Language): TerminalWords => ({
+  ...wordsFor(language),
+  say: (key, ...[values = {}]) => fill(COMMANDS[language][key], values),
+});
+
+export const screenWords = (language: Language): ScreenWords => screenWordsIn(language, SCREENS[language]);

@@ -1,0 +1,11 @@
+// The texts of all screens, in Spanish.
+
+import type { ScreenTexts } from '../../screens.ts';
+import { board } from './board.ts';
+import { build } from './build.ts';
+import { field } from './field.ts';
+import { frame } from './frame.ts';
+import { scoreCard } from './score-card.ts';
+import { start } from './start.ts';
+
+export const screens: ScreenTexts = { ...frame, ...field, ...start, ...build, ...scoreCard, ...board };

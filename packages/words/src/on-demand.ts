@@ -1,0 +1,27 @@
+// One language at a time, loaded when it is asked for: a device reads one language, and its first screen no words about builds.
+
+import type { Catalogue } from './catalogue.ts';
+import type { Language } from './language.ts';
+import type { ScreenTexts, ScreenWords } from './screens.ts';
+import { screenWordsIn } from './screens.ts';
+import type { Words } from './words.ts';
+
+type Load<T> = Readonly<Record<Language, () => Promise<T>>>;
+
+const CATALOGUES: Load<Catalogue> = {
+  en: async () => (await import('./en/index.ts')).english,
+  es: async () => (await import('./es/index.ts')).spanish,
+};
+
+const SCREENS: Load<ScreenTexts> = {
+  en: async () => (await import('./en/screens/index.ts')).screens,
+  es: async () => (await import('./es/screens/index.ts')).screens,
+};
+
+export async function loadWords(language: Language): Promise<Words> {
+  const [catalogue, { wordsIn }] = await Promise.all([CATALOGUES[language](), import('./words.ts')]);
+  return wordsIn(catalogue);
+}
+
+export const loadScreenWords = async (language: Language): Promise<ScreenWords> =>
+  screenWordsIn(language, await SCREENS[language]());
