@@ -43,7 +43,7 @@ it('a file is chosen by keys alone', async () => {
   const page = await openApp();
   await tabTo(page, `input ${english('start.file-choose')}`);
   const choosing = page.waitForEvent('filechooser');
-  await page.keyboard.press('Enter');
+  await page.keyboard.press('Space');
   await (await choosing).setFiles([]);
 });
 

@@ -41,19 +41,25 @@ export const NO_STROKES: Build['events'] = [];
 
 type Scored = { report: Report; score: ClassScore };
 
+/** An answer so far, with the question that it belongs to. */
+interface Known<T extends keyof Scored & Topic> {
+  readonly ask: Questions[T]['ask'] | null;
+  readonly worked: Worked<Scored[T]>;
+}
+
 function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['ask'] | null): Worked<Scored[T]> {
   const engine = useEngine();
-  const [state, setState] = useState<Worked<Scored[T]>>(IDLE);
+  const [known, setKnown] = useState<Known<T>>({ ask: null, worked: IDLE });
   useEffect(() => {
     if (ask === null) {
-      setState(IDLE);
+      setKnown({ ask, worked: IDLE });
       return;
     }
     let current = true;
     const update = (change: (before: Worked<Scored[T]>) => Worked<Scored[T]>): void => {
-      if (current) setState(change);
+      if (current) setKnown(({ worked }) => ({ ask, worked: change(worked) }));
     };
-    update((before) => ({ ...before, working: true, progress: null, failed: null }));
+    update(begun);
     engine
       .ask(topic, topic, ask, (solved, most) => update((before) => ({ ...before, progress: { solved, most } })))
       .then((answer) => {
@@ -73,7 +79,17 @@ function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['
       current = false;
     };
   }, [engine, topic, ask]);
-  return state;
+  if (known.ask === ask) return known.worked;
+  // The question has just changed, and is not put before the next effect: what is known is of the old one already.
+  return ask === null ? IDLE : begun(known.worked);
 }
+
+const begun = <T>(before: Worked<T>): Worked<T> => ({
+  ...before,
+  working: true,
+  progress: null,
+  issues: [],
+  failed: null,
+});
 
 const IDLE = { value: null, working: false, progress: null, issues: [], failed: null } as const;

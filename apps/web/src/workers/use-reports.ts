@@ -15,10 +15,9 @@ export interface Reports {
 export function useReports(builds: readonly Build[]): Reports {
   const engine = useEngine();
   const [known, setKnown] = useState<ReadonlyMap<string, Report>>(NONE);
-  const [working, setWorking] = useState(true);
+  const [answered, setAnswered] = useState<readonly Build[] | null>(null);
   useEffect(() => {
     let current = true;
-    setWorking(true);
     const asked = builds.map(async (build) => {
       const { id } = build.attempt;
       const answer = await engine.ask(`try ${id}`, 'report', build, () => undefined);
@@ -26,14 +25,14 @@ export function useReports(builds: readonly Build[]): Reports {
       setKnown((before) => (before.get(id) === answer.value ? before : new Map(before).set(id, answer.value)));
     });
     void Promise.allSettled(asked).then(() => {
-      if (current) setWorking(false);
+      if (current) setAnswered(builds);
     });
     return () => {
       current = false;
     };
   }, [engine, builds]);
   const reports = builds.map(({ attempt }) => known.get(attempt.id));
-  return { reports: reports.every((report) => report !== undefined) ? reports : null, working };
+  return { reports: reports.every((report) => report !== undefined) ? reports : null, working: answered !== builds };
 }
 
 const NONE: ReadonlyMap<string, Report> = new Map();
