@@ -39,6 +39,28 @@ it('by keys alone: the demo, another group, the Board, and on by skipping the ta
   expect(page.url()).toMatch(/#\/board$/);
 });
 
+it('a screen that does not arrive is told, can be asked for again, and nothing is lost', async () => {
+  const page = await openApp({ provokes: /ERR_FAILED/ });
+  await page.route(/build-[\w-]+\.js$/, (route) => route.abort());
+  await page.getByRole('button', { name: english('start.demo-open') }).click();
+  await page.getByRole('alert').waitFor();
+  expect(await page.getByRole('alert').innerText()).toBe(english('frame.not-here'));
+  await page.unroute(/build-[\w-]+\.js$/);
+  await page.getByRole('button', { name: english('frame.again') }).click();
+  await page.locator('.drawing').waitFor();
+});
+
+it('once a class is open, every screen is there without the network', async () => {
+  // The large solver has not been needed yet: what it would have said is told as not worked out.
+  const page = await openApp({ provokes: /highs-/ });
+  await openDemo(page);
+  await page.waitForLoadState('networkidle');
+  await page.context().setOffline(true);
+  await openScreen(page, 'score');
+  await openScreen(page, 'board');
+  await expect.poll(() => page.getByRole('main').innerText()).toMatch(/Terns/);
+});
+
 it('a file is chosen by keys alone', async () => {
   const page = await openApp();
   await tabTo(page, `input ${english('start.file-choose')}`);

@@ -1,18 +1,18 @@
-// The screens and their addresses. Addresses stand behind a #, so that any web host and a USB stick serve the app.
+// What is on the page: the frame, and the screen of the address. Addresses stand behind a #, so that any web host and a USB
+// stick serve the app.
 
-import { lazy, Suspense } from 'preact/compat';
-import { Route, Router, Switch, useLocation } from 'wouter-preact';
+import { useEffect } from 'preact/hooks';
+import { Router, useLocation } from 'wouter-preact';
 import { useHashLocation } from 'wouter-preact/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
 import { Frame } from './frame.tsx';
+import type { LoadScreen } from './screens.ts';
+import { fetchAhead, SCREENS } from './screens.ts';
 import { Speaking } from './speaking.tsx';
+import { useArrival } from './use-arrival.ts';
 import { useKeptClass } from './use-kept-class.ts';
-import { useSpoken } from './use-words.ts';
-
-const Build = lazy(() => import('../screens/build/build.tsx'));
-const ScoreCard = lazy(() => import('../screens/score/score-card.tsx'));
-const Board = lazy(() => import('../screens/board/board.tsx'));
+import { useScreenWords, useSpoken } from './use-words.ts';
 
 export function App() {
   const looking = useKeptClass();
@@ -28,21 +28,36 @@ export function App() {
   );
 }
 
-/** The key parts the screens: without it one that was left stays, hidden and out of date, until the next has arrived. */
 function Screen() {
-  const { screens, builds } = useSpoken();
+  const { builds, again } = useSpoken();
   const [location] = useLocation();
   const classOpen = useSession((session) => session.record !== null);
-  const loading = <p className="page">{screens.say('frame.loading')}</p>;
-  if (classOpen && builds === null) return loading;
+  useEffect(() => {
+    if (classOpen) fetchAhead();
+  }, [classOpen]);
+  const load = SCREENS[location];
+  if (load === undefined) return <Start />;
+  if (classOpen && builds === null) return <Waiting again={again} />;
+  // The key parts the screens: without it one that was left stays, out of date, until the next has arrived.
+  return <Later key={location} load={load} />;
+}
+
+function Later({ load }: { readonly load: LoadScreen }) {
+  const { what: Part, lost, again } = useArrival(load);
+  if (Part !== null) return <Part />;
+  return <Waiting again={lost ? again : null} />;
+}
+
+/** `again`: it did not come, and can be asked for once more. */
+function Waiting({ again }: { readonly again: (() => void) | null }) {
+  const words = useScreenWords();
+  if (again === null) return <p className="page">{words.say('frame.loading')}</p>;
   return (
-    <Suspense key={location} fallback={loading}>
-      <Switch>
-        <Route path="/build" component={Build} />
-        <Route path="/score" component={ScoreCard} />
-        <Route path="/board" component={Board} />
-        <Route component={Start} />
-      </Switch>
-    </Suspense>
+    <div className="page">
+      <p role="alert">{words.say('frame.not-here')}</p>
+      <button type="button" className="btn main" onClick={again}>
+        {words.say('frame.again')}
+      </button>
+    </div>
   );
 }

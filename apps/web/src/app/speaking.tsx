@@ -3,33 +3,24 @@
 import type { Language } from '@cairnmark/words';
 import { loadScreenWords, loadWords } from '@cairnmark/words';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect } from 'preact/hooks';
 import { useSession } from '../store/use-session.ts';
+import { useArrival } from './use-arrival.ts';
 import type { Spoken } from './use-words.ts';
 import { SpokenContext } from './use-words.ts';
 
 export function Speaking({ children }: { readonly children: ComponentChildren }) {
   const language = useSession((session) => session.language);
   const classOpen = useSession((session) => session.record !== null);
-  const [spoken, setSpoken] = useState<Spoken | null>(null);
+  const { what, lost, again } = useArrival(useCallback(() => load(language, classOpen), [language, classOpen]));
   useEffect(() => {
-    let current = true;
-    load(language, classOpen).then((words) => {
-      if (!current) return;
-      document.documentElement.lang = language;
-      setSpoken(words);
-    }, keepTheOld);
-    return () => {
-      current = false;
-    };
-  }, [language, classOpen]);
-  return spoken === null ? null : <SpokenContext value={spoken}>{children}</SpokenContext>;
+    if (what !== null) document.documentElement.lang = what.screens.language;
+  }, [what]);
+  if (what === null) return null;
+  return <SpokenContext value={{ ...what, again: lost ? again : null }}>{children}</SpokenContext>;
 }
 
-async function load(language: Language, classOpen: boolean): Promise<Spoken> {
+async function load(language: Language, classOpen: boolean): Promise<Pick<Spoken, 'screens' | 'builds'>> {
   const [screens, builds] = await Promise.all([loadScreenWords(language), classOpen ? loadWords(language) : null]);
   return { screens, builds };
 }
-
-/** Without a network a language that was never read here cannot come. */
-function keepTheOld(): void {}

@@ -6,8 +6,10 @@ import { useContext } from 'preact/hooks';
 
 export interface Spoken {
   readonly screens: ScreenWords;
-  /** null: not loaded, because no class has been open yet. */
+  /** null: not here, because no class has been open yet. */
   readonly builds: Words | null;
+  /** Asks again for what did not come; null: nothing is missing. */
+  readonly again: (() => void) | null;
 }
 
 export const SpokenContext = createContext<Spoken | null>(null);

@@ -8,9 +8,9 @@ import type { Build, Question, Questions, Topic } from './questions.ts';
 
 type Progress = (solved: number, most: number) => void;
 
-/** Where answers come from. `solver` gives the same solver every time. */
+/** Where answers come from. `solver` gives the same solver every time; null: it cannot be had now, and the answer says so. */
 export interface Tools {
-  readonly solver: () => Promise<LinearSolver>;
+  readonly solver: () => Promise<LinearSolver | null>;
   readonly progress: Progress;
 }
 
@@ -42,13 +42,14 @@ async function askTwice<T>(
   { solver, progress }: Tools,
 ): Promise<T> {
   const first = ask({ solver: null, limits: USUAL_LIMITS });
-  return needsOne(first) ? ask({ solver: counting(await solver(), progress), limits: USUAL_LIMITS }) : first;
+  const large = needsOne(first) ? await solver() : null;
+  return large === null ? first : ask({ solver: counting(large, progress), limits: USUAL_LIMITS });
 }
 
 /** Builds too large for the small solver of geometry get the large one. */
 async function staticsFor({ attempt }: Build, { solver, progress }: Tools): Promise<Statics> {
-  const large = attempt.layout.pieces.length > SMALL_BUILD;
-  return { solver: large ? counting(await solver(), progress) : null, limits: USUAL_LIMITS };
+  const large = attempt.layout.pieces.length > SMALL_BUILD ? await solver() : null;
+  return { solver: large === null ? null : counting(large, progress), limits: USUAL_LIMITS };
 }
 
 /** The same solver, which tells each time it has solved a programme. */

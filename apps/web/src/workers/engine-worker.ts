@@ -20,13 +20,13 @@ self.onmessage = ({ data }: MessageEvent<Question>) => {
   );
 };
 
-/** Asks once and hands the same answer to all who come after. A failed asking is tried again. */
-function once(ask: () => Promise<LinearSolver>): () => Promise<LinearSolver> {
-  let asked: Promise<LinearSolver> | null = null;
+/** Asks once and hands the same answer to all who come after. Without a network there is none, and the next one asks again. */
+function once(ask: () => Promise<LinearSolver>): () => Promise<LinearSolver | null> {
+  let asked: Promise<LinearSolver | null> | null = null;
   return () => {
-    asked ??= ask().catch((error: unknown) => {
+    asked ??= ask().catch(() => {
       asked = null;
-      throw error;
+      return null;
     });
     return asked;
   };

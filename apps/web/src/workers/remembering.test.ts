@@ -10,11 +10,14 @@ const FIRST: Build = { attempt: attempt(), challenge: challenge(), group: group(
 const none = (): void => undefined;
 
 /** A client that counts what it is asked; the first `overtaken` questions end with null. */
-function counting(overtaken = 0): { readonly client: EngineClient; readonly asked: () => number } {
+function counting(
+  overtaken = 0,
+  report = reportOn(FIRST.attempt),
+): { readonly client: EngineClient; readonly asked: () => number } {
   let asked = 0;
   const answer = (): Result<Report, EngineIssue> | null => {
     asked += 1;
-    return asked <= overtaken ? null : { ok: true, value: reportOn(FIRST.attempt) };
+    return asked <= overtaken ? null : { ok: true, value: report };
   };
   return { client: { ask: async () => answer() as never, cancel: none }, asked: () => asked };
 }
@@ -37,6 +40,17 @@ describe('an engine client that remembers', () => {
     await engine.ask('a', 'report', { ...FIRST, group: { ...FIRST.group } }, none);
     await engine.ask('a', 'report', { ...FIRST, events: [] }, none);
     expect(asked()).toBe(5);
+  });
+
+  it('asks again for what only the large solver could say, which was not to be had', async () => {
+    const report = reportOn(FIRST.attempt);
+    const { stability } = report;
+    if (stability === null) throw new Error('the try of the small class is laid out');
+    const { client, asked } = counting(0, { ...report, stability: { ...stability, verdict: 'needs-solver' } });
+    const engine = remembering(client);
+    await engine.ask('a', 'report', FIRST, none);
+    await engine.ask('a', 'report', FIRST, none);
+    expect(asked()).toBe(2);
   });
 
   it('does not remember that a question was overtaken', async () => {

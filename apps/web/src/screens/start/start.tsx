@@ -1,9 +1,9 @@
 // The first screen: look round the demo class, open a class file, go on where you were.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { lazy, Suspense } from 'preact/compat';
 import { useEffect, useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
+import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -14,12 +14,11 @@ import type { Refusal } from './refusal.ts';
 import './start.css';
 import { Way } from './way.tsx';
 
-const Tower = lazy(() => import('./tower.tsx'));
-
 export function Start() {
   const words = useScreenWords();
   const { kept, refusal, open } = useOpening();
   const storage = useStorage();
+  const { what: Tower } = useArrival(loadTower);
   const [last, ...others] = kept;
   return (
     <div className="page start">
@@ -57,9 +56,7 @@ export function Start() {
         ))}
         <p className="mut privacy">{words.say('start.privacy')}</p>
       </div>
-      <Suspense fallback={<div className="hero" />}>
-        <Tower />
-      </Suspense>
+      {Tower === null ? <div className="hero" /> : <Tower />}
     </div>
   );
 }
@@ -129,3 +126,5 @@ function useOpening() {
   };
   return { kept, refusal, open };
 }
+
+const loadTower = async () => (await import('./tower.tsx')).default;

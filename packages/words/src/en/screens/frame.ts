@@ -27,6 +27,8 @@ export const frame = {
   'units.in': 'inches',
   'frame.class-file': 'Save class as a file',
   'frame.loading': 'Working it out',
+  'frame.not-here': 'This screen did not arrive. See that the network is there, then try again. Nothing is lost.',
+  'frame.again': 'Try again',
   'frame.no-class': 'No class is open on this device.',
   'frame.to-start': 'Go to the start',
   'frame.help': 'What is this?',

@@ -29,6 +29,8 @@ export const frame: Readonly<Record<keyof typeof pattern, string>> = {
   'units.in': 'pulgadas',
   'frame.class-file': 'Guardar la clase en un archivo',
   'frame.loading': 'Calculando',
+  'frame.not-here': 'Esta pantalla no llegó. Mira si hay red y prueba otra vez. No se pierde nada.',
+  'frame.again': 'Probar otra vez',
   'frame.no-class': 'No hay ninguna clase abierta en este aparato.',
   'frame.to-start': 'Ir al inicio',
   'frame.help': '¿Qué es esto?',

@@ -1,0 +1,23 @@
+// The screens that come over the network when they are first opened, by their addresses.
+
+import type { ComponentType } from 'preact';
+
+export type LoadScreen = () => Promise<ComponentType>;
+
+export const SCREENS: Readonly<Record<string, LoadScreen>> = {
+  '/build': async () => (await import('../screens/build/build.tsx')).default,
+  '/score': async () => (await import('../screens/score/score-card.tsx')).default,
+  '/board': async () => (await import('../screens/board/board.tsx')).default,
+};
+
+/** Gets all of them while nothing else is to do, so that a lesson goes on when the network does not. */
+export function fetchAhead(): void {
+  const fetchAll = (): void => {
+    for (const load of Object.values(SCREENS)) load().catch(() => undefined);
+  };
+  // Not every browser tells when it is idle.
+  if ('requestIdleCallback' in window) requestIdleCallback(fetchAll);
+  else setTimeout(fetchAll, IDLE_MS);
+}
+
+const IDLE_MS = 2000;
