@@ -10,30 +10,28 @@ import { tabStops } from './tools/keyboard.ts';
 import { overflowing, smallTargets } from './tools/layout.ts';
 import { NARROW, openApp } from './tools/open-app.ts';
 
-it.each(STATES)(
-  '$name: axe finds nothing, fingers and keys reach everything, and it fits 320 px',
-  async ({ device, go }) => {
-    const page = await openApp(device);
-    await go(page);
-    await settled(page);
-    expect.soft(await axeFaults(page), 'axe, light').toEqual([]);
-    expect.soft(await smallTargets(page), 'targets of 44 px (WCAG 2.5.5)').toEqual([]);
-    const stops = await tabStops(page);
-    expect.soft(stops.length, 'stops of Tab').toBeGreaterThan(0);
-    expect
-      .soft(
-        stops.filter(({ fault }) => fault !== null),
-        'focus seen (WCAG 2.4.7, 2.4.11)',
-      )
-      .toEqual([]);
+it.each(STATES)('$name: axe finds nothing, fingers and keys reach everything, and it fits 320 px', async (state) => {
+  const { device, go } = state;
+  const page = await openApp(device);
+  await go(page);
+  await settled(page, state);
+  expect.soft(await axeFaults(page), 'axe, light').toEqual([]);
+  expect.soft(await smallTargets(page), 'targets of 44 px (WCAG 2.5.5)').toEqual([]);
+  const stops = await tabStops(page);
+  expect.soft(stops.length, 'stops of Tab').toBeGreaterThan(0);
+  expect
+    .soft(
+      stops.filter(({ fault }) => fault !== null),
+      'focus seen (WCAG 2.4.7, 2.4.11)',
+    )
+    .toEqual([]);
 
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await settled(page);
-    expect.soft(await axeFaults(page), 'axe, dark').toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  await settled(page, state);
+  expect.soft(await axeFaults(page), 'axe, dark').toEqual([]);
 
-    await page.setViewportSize(NARROW);
-    await settled(page);
-    expect.soft(await overflowing(page), 'reflow (WCAG 1.4.10)').toEqual([]);
-    expect.soft(await axeFaults(page), 'axe, narrow').toEqual([]);
-  },
-);
+  await page.setViewportSize(NARROW);
+  await settled(page, state);
+  expect.soft(await overflowing(page), 'reflow (WCAG 1.4.10)').toEqual([]);
+  expect.soft(await axeFaults(page), 'axe, narrow').toEqual([]);
+});

@@ -11,14 +11,15 @@ const FOLDER = join(ROOT, '.cache/screenshots');
 const SIZES = [CHROMEBOOK, TABLET, PROJECTOR];
 const SCHEMES = ['light', 'dark'] as const;
 
-it.each(STATES)('$name', async ({ name, device, go }) => {
+it.each(STATES)('$name', async (state) => {
+  const { name, device, go } = state;
   const page = await openApp(device);
   await go(page);
   for (const size of SIZES) {
     await page.setViewportSize(size);
     for (const colorScheme of SCHEMES) {
       await page.emulateMedia({ colorScheme });
-      await settled(page);
+      await settled(page, state);
       const path = join(FOLDER, `${name}-${size.width}x${size.height}-${colorScheme}.png`);
       await page.screenshot({ path, fullPage: true });
     }

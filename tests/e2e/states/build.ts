@@ -44,6 +44,32 @@ export const build: readonly State[] = [
     },
   },
   {
+    name: 'build-wobbly',
+    go: async (page) => {
+      await openDemo(page);
+      await goTo(page, 'Terns', 'Narrow Rock');
+    },
+  },
+  {
+    name: 'build-too-close',
+    go: async (page) => {
+      await openDemo(page);
+      await goTo(page, 'Gannets', 'Narrow Rock');
+      await page.getByRole('button', { name: english('verdict.show-why') }).click();
+    },
+  },
+  {
+    name: 'build-working',
+    atWork: true,
+    device: {
+      before: () => {
+        // A worker that never answers.
+        Worker.prototype.postMessage = () => undefined;
+      },
+    },
+    go: openDemo,
+  },
+  {
     name: 'build-rule-broken',
     go: async (page) => {
       await openDemo(page);

@@ -21,5 +21,15 @@ export const frame: readonly State[] = [
     },
   },
   { name: 'not-kept', device: { before: KEEPING_NOTHING['has no database'] }, go: openDemo },
+  {
+    name: 'not-here',
+    device: { provokes: /ERR_FAILED/ },
+    go: async (page) => {
+      await page.route(/board-[\w-]+\.js$/, (route) => route.abort());
+      await openDemo(page);
+      await page.getByRole('link', { name: english('tab.board'), exact: true }).click();
+      await page.getByRole('button', { name: english('frame.again') }).waitFor();
+    },
+  },
   { name: 'no-class', device: { at: '#/score' }, go: async () => undefined },
 ];

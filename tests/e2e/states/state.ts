@@ -8,14 +8,20 @@ export interface State {
   /** Screen, then state: "build-falls". */
   readonly name: string;
   readonly device?: Device;
+  /** It is at work and stays so. */
+  readonly atWork?: true;
   /** From the opened app, at Start, to the state. */
   readonly go: (page: Page) => Promise<void>;
 }
 
-/** Waits until nothing is being worked out, loaded or moved any more. A part that is at work says `aria-busy="true"`. */
-export async function settled(page: Page): Promise<void> {
+/**
+ * Waits until nothing is being worked out, loaded or moved any more; of a state that stays at work, until nothing moves. A
+ * part that is at work says `aria-busy="true"`.
+ */
+export async function settled(page: Page, { atWork }: Pick<State, 'atWork'> = {}): Promise<void> {
   await page.waitForLoadState('networkidle');
-  await page.waitForFunction(() => document.querySelector('[aria-busy="true"], [data-saved="saving"]') === null);
+  const busy = atWork === true ? '[data-saved="saving"]' : '[aria-busy="true"], [data-saved="saving"]';
+  await page.waitForFunction((selector) => document.querySelector(selector) === null, busy);
   await page.evaluate(async () => {
     await document.fonts.ready;
     await Promise.allSettled(document.getAnimations().map(({ finished }) => finished));

@@ -54,7 +54,10 @@ function Waiting({ again }: { readonly again: (() => void) | null }) {
   if (again === null) return <p className="page">{words.say('frame.loading')}</p>;
   return (
     <div className="page">
-      <p role="alert">{words.say('frame.not-here')}</p>
+      <div role="alert">
+        <h1>{words.say('frame.not-here')}</h1>
+        <p>{words.say('frame.not-here-what')}</p>
+      </div>
       <button type="button" className="btn main" onClick={again}>
         {words.say('frame.again')}
       </button>
