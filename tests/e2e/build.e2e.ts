@@ -6,7 +6,7 @@ import { settled } from './states/state.ts';
 import { newTry, number, row, tapKinds, through, tool, verdict } from './tools/building.ts';
 import { allKept, goTo, openDemo, openScreen, reload, savedClass } from './tools/classes.ts';
 import { pressOn, tabTo } from './tools/keyboard.ts';
-import { openApp, TABLET } from './tools/open-app.ts';
+import { CHROMEBOOK, openApp, TABLET } from './tools/open-app.ts';
 import { english } from './tools/words.ts';
 
 it('a tower of five takes five taps, and its numbers are those of the hand calculation', async () => {
@@ -60,6 +60,16 @@ it('a build that falls says what goes and how far past, and the move makes it st
   await page.getByRole('button', { name: english('verdict.move-them') }).click();
   expect(await verdict(page)).not.toBe('Falls');
   expect(await page.locator('.list li.falls').count()).toBe(0);
+});
+
+it.each([CHROMEBOOK, TABLET])('the page fills a window of $width x $height px and never scrolls', async (viewport) => {
+  const page = await openApp({ viewport });
+  await openDemo(page);
+  const pastTheWindow = (): Promise<number> => page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+  expect(await pastTheWindow()).toBe(0);
+  await page.getByRole('button', { name: english('verdict.show-why') }).click();
+  await row(page, 3).click();
+  expect(await pastTheWindow()).toBe(0);
 });
 
 it('just the numbers: readings and pieces make a record, and it can be stacked later', async () => {
