@@ -58,7 +58,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
     <tr>
       <td>{words.capital(inClass.label(id))}</td>
       <td>{fact === null ? '–' : inClass.fact(fact)}</td>
-      <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
+      <td>{own === null ? '' : inClass.fullAmount(own.measure, own.own)}</td>
       <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
     </tr>
   );
@@ -68,7 +68,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
 function Besides({ line: { id, fact, own } }: { readonly line: ScoreLine }) {
   const { inClass, words, say } = useCard();
   const result = fact === null ? '–' : inClass.fact(fact);
-  const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.exactAmount(own.measure, own.own)})`;
+  const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.fullAmount(own.measure, own.own)})`;
   return (
     <div>
       <dt>{words.capital(inClass.label(id))}</dt>
