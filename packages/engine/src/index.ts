@@ -26,6 +26,7 @@ export type { Statics } from './stability/statics.ts';
 export { needsSolver, someNeedSolver, USUAL_LIMITS } from './stability/statics.ts';
 export type { CountingReports } from './standings/counting.ts';
 export { countingReports } from './standings/counting.ts';
+export { entryOf } from './standings/entry.ts';
 export { unmeasuredLosses } from './standings/losses.ts';
 export { standings } from './standings/standings.ts';
 export * from './types.ts';

@@ -27,6 +27,7 @@ import type {
 import {
   amount,
   counted,
+  errorText,
   exactAmount,
   fullAmount,
   measureName,
@@ -38,7 +39,7 @@ import { decisionSentence, factText, gapSentence, otherValues, workingText } fro
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
 import { pointsSentence } from './points.ts';
-import { exact, inFull, plusMinus } from './quantities.ts';
+import { exact, inFull } from './quantities.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
@@ -78,8 +79,8 @@ export interface ClassWords {
   exact(value: number, unit: Unit): string;
   /** What was read, by its unit alone. */
   full(value: number, unit: Unit): string;
-  /** "± 0.3 cm", empty for 0. */
-  plusMinus(tolerance: number, unit: Unit): string;
+  /** "± 0.3 cm" in the unit of the measure, empty for 0. */
+  error(measure: string, tolerance: number): string;
   /** The value that counts with its tolerance, or why there is none. */
   fact(fact: ReportedFact): string;
   /** Values that stand beside the one that counts, each with where it came from, and the readings. */
@@ -142,7 +143,7 @@ export function classWords(voice: Voice): ClassWords {
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
     full: (value, unit) => inFull(value, unit, reader.ruler, words.decimalMark),
-    plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
+    error: (measure, tolerance) => errorText(measure, tolerance, voice),
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),
     working: (working) => workingText(working, voice),

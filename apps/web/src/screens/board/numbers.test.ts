@@ -26,7 +26,7 @@ describe('the table of a challenge as a file', () => {
 
   it('tells an absent group apart from one with 0', () => {
     const lines = fileOf(staged(demoClass(), 'harbour-wall'));
-    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,Absent: no result. That is not 0.');
+    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,,,Absent: no result. That is not 0.');
     expect(lines.at(-2)).toMatch(/^5,Eiders,1,0,/);
   });
 
@@ -45,6 +45,22 @@ describe('the table of a challenge as a file', () => {
     expect(titles).toMatch(/Height \(in\)/);
     // 379 mm.
     expect(puffins).toMatch(/^1,Puffins,2,14\.921,/);
+  });
+
+  it('tells the error of a length as the ruler in inches reads it, never smaller than it is', () => {
+    const { scene, lines } = staged(demoClass(), 'tall-light', 'in');
+    const columns = numberColumns(lines, scene, true);
+    const error = columns.find(({ title }) => title === 'Measuring error (in)');
+    const height = columns.find(({ title }) => title === 'Height (in)');
+    expect(lines.slice(0, 1).map((line) => [height?.cell(line).text, error?.cell(line).text])).toEqual([
+      ['14 15/16', '1/8'],
+    ]);
+  });
+
+  it('tells by how much points that go in steps may be less, and by how much more', () => {
+    const [titles, first] = fileOf(staged(demoClass(), 'harbour-wall'));
+    expect(titles).toMatch(/,May be less by \(points\),May be more by \(points\),/);
+    expect(first).toMatch(/^1,/);
   });
 
   it('disarms the name of a group that a spreadsheet would take for a formula', () => {

@@ -4,8 +4,9 @@
 import type { Report } from '@cairnmark/engine';
 import { POINTS_ID } from '@cairnmark/engine';
 import type { Cell } from '@cairnmark/formats';
+import type { ErrorReach } from '@cairnmark/scoring';
 import { numberAndUnit } from '../../parts/number-and-unit.ts';
-import { errorOf } from './bars.ts';
+import { errorOf, hasError, NO_ERROR } from './bars.ts';
 import { keyValue } from './columns.ts';
 import type { BoardLine } from './lines.ts';
 import { isAway, isVoid } from './lines.ts';
@@ -74,16 +75,34 @@ function keyColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[
       },
     }),
   );
-  const error: Column = {
-    title: titled(words.capital(screen.say('board.measuring-error')), first.by),
+  const error = (text: string, of: (reach: ErrorReach) => number): Column => ({
+    title: titled(words.capital(text), first.by),
     isNumber: true,
     cell: (line) => {
-      const { report } = line;
-      const value = report === null || isVoid(line) ? 0 : errorOf(report, challenge) / unitOf(first.by).size;
-      return value === 0 ? NOTHING : plain(value, words.number(Number(value.toFixed(2))));
+      const value = of(reachOf(line, scene));
+      return value === 0 ? NOTHING : plain(value / unitOf(first.by).size, errorText(value, scene));
     },
-  };
-  return lines.some((line) => error.cell(line).value !== null) ? [...keys, error] : keys;
+  });
+  const reaches = lines.map((line) => reachOf(line, scene));
+  if (!reaches.some(hasError)) return keys;
+  // Points that go in steps may be off to one side alone.
+  return reaches.every(({ below, above }) => below === above)
+    ? [...keys, error(screen.say('board.measuring-error'), ({ above }) => above)]
+    : [
+        ...keys,
+        error(screen.say('board.error-below'), ({ below }) => below),
+        error(screen.say('board.error-above'), ({ above }) => above),
+      ];
+}
+
+const reachOf = (line: BoardLine, { challenge }: Scene): ErrorReach =>
+  line.report === null || isVoid(line) ? NO_ERROR : errorOf(line.report, challenge);
+
+/** The number alone: the title says of what. */
+function errorText(error: number, { challenge, inClass, words }: Scene): string {
+  const { by } = challenge.ranking.first;
+  if (by === POINTS_ID) return words.number(Number(error.toFixed(2)));
+  return numberAndUnit(inClass.error(by, error).replace('± ', '')).number;
 }
 
 /** One column a part of the points that any build has. */

@@ -46,7 +46,7 @@ export function Readings() {
       {seen !== null && heightReadingsMm.length > 1 && (
         <p>
           {say('score-card.mean', {
-            height: `${inClass.amount('height', seen.value, seen.tolerance)} ${inClass.plusMinus(seen.tolerance, 'mm')}`,
+            height: `${inClass.amount('height', seen.value, seen.tolerance)} ${inClass.error('height', seen.tolerance)}`,
           })}
         </p>
       )}

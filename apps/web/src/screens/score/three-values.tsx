@@ -7,7 +7,7 @@ export function ThreeValues({ fact }: { readonly fact: ReportedFact }) {
   const { inClass, words } = useCard();
   const { id, unit, predicted, observed, decided, source } = fact;
   const read = (value: number, tolerance: number): string =>
-    `${inClass.amount(id, value, tolerance)} ${inClass.plusMinus(tolerance, unit)}`.trimEnd();
+    `${inClass.amount(id, value, tolerance)} ${inClass.error(id, tolerance)}`.trimEnd();
   const readings = (observed?.readings ?? []).map((value) => inClass.full(value, unit));
   return (
     <dl className="card-three">

@@ -59,6 +59,8 @@ export const board = {
   'board.stated': 'points of a build that fell',
   'board.taken-off': 'taken off: {parts}',
   'board.measuring-error': 'measuring error',
+  'board.error-below': 'may be less by',
+  'board.error-above': 'may be more by',
   'board.points-for': 'Points for {measure}',
   // Below the rows.
   'board.page': 'Page {page} of {pages}',

@@ -57,6 +57,8 @@ export const board: Readonly<Record<keyof typeof pattern, string>> = {
   'board.stated': 'puntos de una construcción que se cayó',
   'board.taken-off': 'se quita: {parts}',
   'board.measuring-error': 'error de medida',
+  'board.error-below': 'puede ser menos en',
+  'board.error-above': 'puede ser más en',
   'board.points-for': 'Puntos por {measure}',
   'board.page': 'Página {page} de {pages}',
   'board.page-before': 'Página anterior',
