@@ -4,6 +4,8 @@ export { challengeIssues } from './check/challenge.ts';
 export { classIssues } from './check/class-record.ts';
 export type { EngineIssue, EngineIssueCode } from './check/issues.ts';
 export { kitIssues } from './check/kit.ts';
+export type { Evaluator } from './class/remembered-reports.ts';
+export { rememberedReports } from './class/remembered-reports.ts';
 export type { ClassScore } from './class/score-class.ts';
 export { scoreClass } from './class/score-class.ts';
 export type { Belonging } from './evaluate/evaluate.ts';
