@@ -15,6 +15,7 @@ export type { DecisionMade } from './facts/decisions.ts';
 export { decisionsMade } from './facts/decisions.ts';
 export { POINTS_ID, SETS_ID, STOOD_ID, TILT_ID, unitOf } from './facts/ids.ts';
 export { piecesUsed } from './facts/pieces.ts';
+export { isShown } from './facts/shown.ts';
 export * from './limits.ts';
 export { ownLines } from './own/own-lines.ts';
 export { piOf } from './own/pi.ts';

@@ -7,7 +7,6 @@ import { pointsText } from './points-text.ts';
 export function PrintLines() {
   const { lines, bill, words, say } = useCard();
   const below = [
-    { text: say('score-card.of-not-shown'), points: bill.notShown },
     { text: say('score-card.of-rules'), points: bill.rules },
     { text: say('score-card.of-hand'), points: bill.byHand },
   ].filter(({ points }) => points !== 0);
