@@ -1,4 +1,5 @@
 import { demoClass } from '@cairnmark/demo';
+import type { ClassRecord } from '@cairnmark/engine';
 import { csvText } from '@cairnmark/formats';
 import { screenWords, wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
@@ -63,6 +64,14 @@ describe('the table of a challenge as a file', () => {
     expect(first).toMatch(/^1,/);
   });
 
+  it('has a title of its own for each of two rows of points on one measure', () => {
+    const record = demoClass();
+    const higher = { id: 'higher', measure: 'height', points: 5, per: 300, rounding: 'down' } as const;
+    const challenges = record.challenges.map((one) => ({ ...one, points: [...one.points, higher] }));
+    const [titles] = fileOf(staged({ ...record, challenges }, 'tall-light'));
+    expect(titles).toMatch(/,"Height, 1 for every 1 cm","Height, 5 for every 30 cm",Points,/);
+  });
+
   it('disarms the name of a group that a spreadsheet would take for a formula', () => {
     const { record } = TALL.scene;
     const groups = record.groups.map((one) => (one.id === 'puffins' ? { ...one, name: '=1+1' } : one));
@@ -73,6 +82,27 @@ describe('the table of a challenge as a file', () => {
 });
 
 describe('the table of the day as a file', () => {
+  it('while places are hidden has no results that are places, or points of places', () => {
+    const record = demoClass();
+    const score = scored(record);
+    const rows = (kind: ClassRecord['day']['kind']) => {
+      const scene = { record: { ...record, day: { ...record.day, kind } }, score };
+      return dayRows(score.day, { ...scene, words: wordsFor('en'), screen: screenWords('en') }, false)[0];
+    };
+    expect([rows('sum-of-place-points'), rows('mean-place')]).toEqual([
+      ['Group', 'Results'],
+      ['Group', 'Results'],
+    ]);
+    expect(rows('sum-of-points')).toEqual([
+      'Group',
+      'Tall Light',
+      'Narrow Rock',
+      'Harbour Wall',
+      'Together',
+      'Results',
+    ]);
+  });
+
   it('has what each challenge brought, and nothing where there is no result', () => {
     const record = demoClass();
     const score = scored(record);

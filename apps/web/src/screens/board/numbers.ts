@@ -14,7 +14,7 @@ import type { PartId } from './parts.ts';
 import { partsOf } from './parts.ts';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
-import { keyText, notesOf, outText } from './texts.ts';
+import { keyText, notesOf, outText, partText } from './texts.ts';
 
 /** What is read on the page, and what stands in the file. */
 export interface NumberCell {
@@ -22,6 +22,7 @@ export interface NumberCell {
   readonly value: Cell;
 }
 
+/** No two columns of a board have one title. */
 export interface Column {
   readonly title: string;
   readonly isNumber: boolean;
@@ -109,10 +110,13 @@ function errorText(error: number, { challenge, inClass, words }: Scene): string 
 function partColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[] {
   const { challenge, inClass, words, screen } = scene;
   const has = (id: PartId): boolean => lines.some(({ report }) => partPoints(report, id, scene) !== null);
+  const isOnlyRow = (of: string): boolean => challenge.points.filter(({ measure }) => measure === of).length === 1;
   const titles: readonly (readonly [PartId, string])[] = [
     ...challenge.points.map(({ id, measure }): [PartId, string] => [
       `row:${id}`,
-      screen.say('board.points-for', { measure: inClass.label(measure) }),
+      isOnlyRow(measure)
+        ? screen.say('board.points-for', { measure: inClass.label(measure) })
+        : words.capital(partText(`row:${id}`, scene)),
     ]),
     ['rules', words.capital(screen.say('board.rules'))],
     ['own', words.capital(screen.say('board.own-results'))],

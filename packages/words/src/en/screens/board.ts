@@ -28,6 +28,7 @@ export const board = {
   'board.keys': 'Keys: → or Page Down shows the next place, ← or Page Up hides it again.',
   'board.revealed': '{place}: {groups}',
   'board.not-shown': 'Not shown yet',
+  'board.hidden': 'hidden',
   // Columns and rows.
   'board.place': 'Place',
   'board.group': 'Group',

@@ -28,6 +28,7 @@ export const board: Readonly<Record<keyof typeof pattern, string>> = {
   'board.keys': 'Teclas: → o Av Pág muestra el puesto siguiente, ← o Re Pág lo oculta otra vez.',
   'board.revealed': '{place}: {groups}',
   'board.not-shown': 'Todavía no se muestra',
+  'board.hidden': 'oculto',
   'board.place': 'Puesto',
   'board.group': 'Grupo',
   'board.notes': 'Notas',
