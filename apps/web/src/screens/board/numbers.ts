@@ -6,10 +6,10 @@ import { POINTS_ID } from '@cairnmark/engine';
 import type { Cell } from '@cairnmark/formats';
 import type { ErrorReach } from '@cairnmark/scoring';
 import { numberAndUnit } from '../../parts/number-and-unit.ts';
-import { errorOf, hasError, NO_ERROR } from './bars.ts';
+import { errorOf, hasError } from './bars.ts';
 import { keyValue } from './columns.ts';
 import type { BoardLine } from './lines.ts';
-import { isAway, isVoid } from './lines.ts';
+import { firstValue, isAway, isVoid } from './lines.ts';
 import type { PartId } from './parts.ts';
 import { partsOf } from './parts.ts';
 import type { Scene } from './scene.ts';
@@ -80,11 +80,11 @@ function keyColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[
     title: titled(words.capital(text), first.by),
     isNumber: true,
     cell: (line) => {
-      const value = of(reachOf(line, scene));
-      return value === 0 ? NOTHING : plain(value / unitOf(first.by).size, errorText(value, scene));
+      const reach = reachOf(line, scene);
+      return reach === null ? NOTHING : plain(of(reach) / unitOf(first.by).size, errorText(of(reach), scene));
     },
   });
-  const reaches = lines.map((line) => reachOf(line, scene));
+  const reaches = lines.flatMap((line) => reachOf(line, scene) ?? []);
   if (!reaches.some(hasError)) return keys;
   // Points that go in steps may be off to one side alone.
   return reaches.every(({ below, above }) => below === above)
@@ -96,13 +96,14 @@ function keyColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[
       ];
 }
 
-const reachOf = (line: BoardLine, { challenge }: Scene): ErrorReach =>
-  line.report === null || isVoid(line) ? NO_ERROR : errorOf(line.report, challenge);
+/** null: there is no value that could be off. */
+const reachOf = (line: BoardLine, { challenge }: Scene): ErrorReach | null =>
+  line.report === null || isVoid(line) || firstValue(line) === null ? null : errorOf(line.report, challenge);
 
 /** The number alone: the title says of what. */
 function errorText(error: number, { challenge, inClass, words }: Scene): string {
   const { by } = challenge.ranking.first;
-  if (by === POINTS_ID) return words.number(Number(error.toFixed(2)));
+  if (by === POINTS_ID || error === 0) return words.number(Number(error.toFixed(2)));
   return numberAndUnit(inClass.error(by, error).replace('± ', '')).number;
 }
 
