@@ -86,12 +86,12 @@ it('a decision stands beside what was measured, and stays in sight when it is ta
   await height.getByLabel(english('score-card.who')).fill('Teacher');
   await height.getByLabel(english('score-card.reason')).fill('The tip was bent.');
   await height.getByRole('button', { name: english('score-card.decide-now'), exact: true }).click();
-  await expect.poll(() => height.locator('.card-three').innerText()).toMatch(/38\.0 cm[\s\S]*37\.9 cm[\s\S]*37 cm/);
+  await expect.poll(() => height.locator('.card-three').innerText()).toMatch(/38\.0 cm[\s\S]*37\.9 cm[\s\S]*37\.0 cm/);
   const byHand = page.locator('.card-by-hand');
   await byHand.getByRole('button', { name: english('score-card.take-back') }).click();
   await page.keyboard.type('Measured once more.');
   await byHand.getByRole('button', { name: english('score-card.take-back') }).click();
-  await expect.poll(() => byHand.innerText()).toMatch(/37 cm by Teacher was taken back: Measured once more\./);
+  await expect.poll(() => byHand.innerText()).toMatch(/37\.0 cm by Teacher was taken back: Measured once more\./);
   await expect.poll(() => height.innerText()).toContain('37.9 cm');
 });
 

@@ -2,6 +2,7 @@
 // rules, the supply, the points.
 
 import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
+import { isShown } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import type { ClassWords, TerminalWords } from '@cairnmark/words';
@@ -9,7 +10,6 @@ import { readerOf } from './class-reader.ts';
 import type { Scene } from './points-text.ts';
 import { fallenLines, ownLines, pointsLines, ruleLines } from './points-text.ts';
 import { section } from './section.ts';
-import { isShown } from './shown.ts';
 import { stabilityLines } from './stability-text.ts';
 
 /** `layout`: that of the attempt on which the report is. */

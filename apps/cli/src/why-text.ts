@@ -1,11 +1,10 @@
 // What separates two builds, for people: challenge by challenge, line by line.
 
 import type { ClassRecord, Report } from '@cairnmark/engine';
-import { changesSince, compareReports } from '@cairnmark/engine';
+import { changesSince, compareReports, isShown } from '@cairnmark/engine';
 import type { Side, TerminalWords } from '@cairnmark/words';
 import type { Board } from './boards.ts';
 import { section } from './section.ts';
-import { isShown } from './shown.ts';
 
 /** Two groups, by id, in every challenge in which an attempt of both counts. */
 export function betweenGroups(

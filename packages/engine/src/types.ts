@@ -75,7 +75,7 @@ export interface Challenge {
   readonly own: OwnRule;
   /** null: pieces are not earned in a game. */
   readonly supply: SupplyRule | null;
-  /** Ids of measures that are not shown to this class; they can still score. */
+  /** Ids of measures that are not shown to this class, unless places, points or rules depend on them. */
   readonly hidden: readonly string[];
   /** Curriculum codes or words of the teacher's own, as typed. */
   readonly labels: readonly string[];

@@ -10,6 +10,8 @@ export type { PointsTable } from './points/lines.ts';
 export { pointsLines } from './points/lines.ts';
 export { areNear } from './ranking/near.ts';
 export { leaders, rank } from './ranking/rank.ts';
+export type { ErrorReach } from './ranking/swing.ts';
+export { errorReach } from './ranking/swing.ts';
 export { pointsOfRequirements, requirementLines, requirementPoints } from './requirements/lines.ts';
 export { FIXED_TO } from './rounding/fixed.ts';
 export { roundTo } from './rounding/round.ts';

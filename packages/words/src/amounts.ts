@@ -5,7 +5,7 @@ import type { Catalogue } from './catalogue.ts';
 import { lookUp } from './issue.ts';
 import type { CountedThing } from './keys.ts';
 import { trimmed } from './numbers.ts';
-import { exact, inSteps, plusMinus, reading } from './quantities.ts';
+import { exact, inFull, inSteps, plusMinus, reading } from './quantities.ts';
 import { fill } from './say.ts';
 import { degreesText } from './tilts.ts';
 import type { Quotient, ShownUnit } from './units.ts';
@@ -38,6 +38,24 @@ export function amount(measure: string, value: number, tolerance: number, voice:
 export function exactAmount(measure: string, value: number, voice: Voice): string {
   const { reader, words } = voice;
   return withNoun(measure, value, voice) ?? exact(value, shownAs(measure, voice), reader.ruler, words.decimalMark);
+}
+
+/**
+ * What a person read or decided, in full, with the decimals of the ruler. `beside`: another amount that it is told beside;
+ * where a ruler in inches reads both alike, it is told in decimals of an inch.
+ */
+export function fullAmount(measure: string, value: number, beside: number | null, voice: Voice): string {
+  const full = (one: number): string =>
+    withNoun(measure, one, voice) ?? inFull(one, shownAs(measure, voice), voice.reader.ruler, voice.words.decimalMark);
+  const isAlike = beside !== null && beside !== value && full(value) === full(beside);
+  return isAlike ? exactAmount(measure, value, voice) : full(value);
+}
+
+/** A measured amount as it is read; in full where another one, from which it differs, reads the same. */
+export function amountApart(measure: string, value: number, from: number, tolerance: number, voice: Voice): string {
+  const read = amount(measure, value, tolerance, voice);
+  const isAlike = value !== from && read === amount(measure, from, tolerance, voice);
+  return isAlike ? fullAmount(measure, value, from, voice) : read;
 }
 
 /** A value rounded to whole `step`s, with the decimals of the step, so that a column of them lines up. */

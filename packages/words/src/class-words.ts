@@ -24,12 +24,22 @@ import type {
   Standing,
   Supply,
 } from '@cairnmark/scoring';
-import { amount, counted, exactAmount, measureName, plainMeasureName, roundedAmount, shownUnit } from './amounts.ts';
+import {
+  amount,
+  counted,
+  errorText,
+  exactAmount,
+  fullAmount,
+  measureName,
+  plainMeasureName,
+  roundedAmount,
+  shownUnit,
+} from './amounts.ts';
 import { decisionSentence, factText, gapSentence, otherValues, workingText } from './facts.ts';
 import { fallenSentence, fallingSentence } from './fallen.ts';
 import { expectedSentence, ownSentence } from './own-results.ts';
 import { pointsSentence } from './points.ts';
-import { exact, plusMinus } from './quantities.ts';
+import { exact, inFull } from './quantities.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
 import type { StabilityWords } from './stability.ts';
@@ -61,12 +71,16 @@ export interface ClassWords {
   amount(measure: string, value: number, tolerance: number): string;
   /** An amount that is known exactly: a limit, a rounded value. */
   exactAmount(measure: string, value: number): string;
+  /** What a person read, decided or worked out, in full, with the decimals of the ruler. */
+  fullAmount(measure: string, value: number): string;
   /** A value that the ranking has rounded to whole `step`s. */
   roundedAmount(measure: string, value: number, step: number): string;
   /** A size or another exact value by its unit alone. */
   exact(value: number, unit: Unit): string;
-  /** "± 0.3 cm", empty for 0. */
-  plusMinus(tolerance: number, unit: Unit): string;
+  /** What was read, by its unit alone. */
+  full(value: number, unit: Unit): string;
+  /** "± 0.3 cm" in the unit of the measure, empty for 0. */
+  error(measure: string, tolerance: number): string;
   /** The value that counts with its tolerance, or why there is none. */
   fact(fact: ReportedFact): string;
   /** Values that stand beside the one that counts, each with where it came from, and the readings. */
@@ -125,9 +139,11 @@ export function classWords(voice: Voice): ClassWords {
     unit: (measure) => shownUnit(measure, voice),
     amount: (measure, value, tolerance) => amount(measure, value, tolerance, voice),
     exactAmount: (measure, value) => exactAmount(measure, value, voice),
+    fullAmount: (measure, value) => fullAmount(measure, value, null, voice),
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
-    plusMinus: (tolerance, unit) => plusMinus(tolerance, unit, reader.ruler, words.decimalMark),
+    full: (value, unit) => inFull(value, unit, reader.ruler, words.decimalMark),
+    error: (measure, tolerance) => errorText(measure, tolerance, voice),
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),
     working: (working) => workingText(working, voice),

@@ -31,6 +31,30 @@ describe('names and amounts', () => {
     expect(en.roundedAmount('points', 7, 1)).toBe('7 points');
   });
 
+  it('in inches are read to sixteenths, also where the class rounds to whole millimetres', () => {
+    expect([inches.roundedAmount('height', 379, 1), inches.roundedAmount('height', 0, 1)]).toEqual([
+      '14 15/16 in',
+      '0 in',
+    ]);
+    expect([inches.fullAmount('height', 320), inches.full(321, 'mm')]).toEqual(['12 5/8 in', '12 5/8 in']);
+    // A limit is not moved, and what is under half a sixteenth is not made nothing of.
+    expect([inches.exactAmount('height', 320), inches.roundedAmount('height', 0.5, 0.5)]).toEqual([
+      '12.598 in',
+      '0.020 in',
+    ]);
+  });
+
+  it('an area rounded in square millimetres has no more decimals in square inches than tell two steps apart', () => {
+    expect(inches.roundedAmount('base-area', 15_000, 100)).toBe('23.3 in²');
+  });
+
+  it('what was read or decided keeps the decimals of the ruler', () => {
+    expect([en.fullAmount('height', 320), es.full(320, 'mm')]).toEqual(['32.0 cm', '32,0 cm']);
+    expect([en.fullAmount('height', 321.25), en.fullAmount('base-area', 6000)]).toEqual(['32.125 cm', '60 cm²']);
+    expect(inClass('en', 'mm').fullAmount('height', 320)).toBe('320 mm');
+    expect(en.fact(fact({ source: 'decided', value: 320, tolerance: 0 }))).toBe('32.0 cm');
+  });
+
   it('come with their unit or their noun', () => {
     expect(en.amount('height', 253.4, 3)).toBe('25.5 cm');
     expect(inches.amount('height', 187, 3)).toBe('7 3/8 in');
@@ -82,10 +106,10 @@ describe('a fact', () => {
   });
 
   it('has the other values beside it', () => {
-    expect(en.otherValues(fact({}))).toEqual(['readings: 43 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.1 cm']);
+    expect(en.otherValues(fact({}))).toEqual(['readings: 43.0 cm and 43.2 cm', 'worked out: 43.0 cm ± 0.1 cm']);
     expect(en.otherValues(fact({ source: 'decided', value: 420 }))).toEqual([
       'measured: 43.0 cm ± 0.3 cm',
-      'readings: 43 cm and 43.2 cm',
+      'readings: 43.0 cm and 43.2 cm',
       'worked out: 43.0 cm ± 0.1 cm',
     ]);
   });
@@ -114,27 +138,27 @@ describe('a fact', () => {
 describe('a decision', () => {
   it('is told with who, why and what it stands for', () => {
     expect(en.decision(alone(decision), fact({}))).toBe(
-      'height 42 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
+      'height 42.0 cm instead of 43.0 cm, decided by Ms Reid: the ruler slipped',
     );
-    expect(en.decision(alone(decision), null)).toBe('height 42 cm, decided by Ms Reid: the ruler slipped');
+    expect(en.decision(alone(decision), null)).toBe('height 42.0 cm, decided by Ms Reid: the ruler slipped');
     expect(en.decision(alone({ ...decision, takenBack: { at: '', reason: 'it did not' } }), null)).toBe(
-      'height 42 cm by Ms Reid was taken back: it did not',
+      'height 42.0 cm by Ms Reid was taken back: it did not',
     );
   });
 
   it('[A16] of several tells which one counts now, and what each replaced', () => {
     const later = { ...decision, value: 425, by: 'Mr Lund', reason: 'read again' };
     expect(en.decision({ decision, state: 'replaced', replaces: null }, fact({}))).toBe(
-      'height 42 cm instead of 43.0 cm, decided by Ms Reid (counts no longer): the ruler slipped',
+      'height 42.0 cm instead of 43.0 cm, decided by Ms Reid (counts no longer): the ruler slipped',
     );
     expect(en.decision({ decision: later, state: 'counts', replaces: decision }, fact({}))).toBe(
-      'height 42.5 cm instead of 42 cm, decided by Mr Lund (counts now): read again',
+      'height 42.5 cm instead of 42.0 cm, decided by Mr Lund (counts now): read again',
     );
     expect(es.decision({ decision: later, state: 'counts', replaces: decision }, null)).toBe(
-      'altura 42,5 cm en lugar de 42 cm, decidido por Mr Lund (vale ahora): read again',
+      'altura 42,5 cm en lugar de 42,0 cm, decidido por Mr Lund (vale ahora): read again',
     );
     expect(es.decision({ decision, state: 'replaced', replaces: null }, null)).toBe(
-      'altura 42 cm, decidido por Ms Reid (ya no vale): the ruler slipped',
+      'altura 42,0 cm, decidido por Ms Reid (ya no vale): the ruler slipped',
     );
   });
 });
@@ -142,7 +166,7 @@ describe('a decision', () => {
 describe('gaps', () => {
   it('are told with their width and place', () => {
     expect(en.gap({ at: [-35, 120], widthMm: 1.5 })).toBe(
-      'A gap of 0.15 cm counts as closed. From the middle of the sheet it is 3.5 cm to the left and 12 cm to the back.',
+      'A gap of 0.15 cm counts as closed. From the middle of the sheet it is 3.5 cm to the left and 12.0 cm to the back.',
     );
   });
 });
@@ -189,11 +213,21 @@ describe('measures that are no plain length, area or count', () => {
 });
 
 describe('a decision on a value that reads the same', () => {
+  it('in inches is told in decimals where the ruler reads both alike, and in sixteenths where it does not', () => {
+    const before = { value: 321, tolerance: 3, readings: [321] };
+    expect(inches.decision(alone({ ...decision, value: 320 }), fact({ observed: before }))).toBe(
+      'height 12.598 in instead of 12.638 in, decided by Ms Reid: the ruler slipped',
+    );
+    expect(inches.decision(alone({ ...decision, value: 325 }), fact({ observed: before }))).toBe(
+      'height 12 13/16 in instead of 12 5/8 in, decided by Ms Reid: the ruler slipped',
+    );
+  });
+
   it('is told with the value before in full', () => {
     const finer = { ...decision, value: 430 };
     const before = { value: 431, tolerance: 3, readings: [431] };
     expect(en.decision(alone(finer), fact({ observed: before }))).toBe(
-      'height 43 cm instead of 43.1 cm, decided by Ms Reid: the ruler slipped',
+      'height 43.0 cm instead of 43.1 cm, decided by Ms Reid: the ruler slipped',
     );
     const plain = inClass('en', 'mm');
     expect(plain.decision(alone({ ...decision, value: 431 }), fact({ observed: { ...before, value: 431.4 } }))).toBe(

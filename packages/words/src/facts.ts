@@ -2,9 +2,9 @@
 
 import type { DecisionMade, ReportedFact } from '@cairnmark/engine';
 import type { GapPlace, Working } from '@cairnmark/geometry';
-import { amount, errorText, exactAmount, listed, measureName } from './amounts.ts';
+import { amount, amountApart, errorText, fullAmount, listed, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
-import { exact } from './quantities.ts';
+import { inFull } from './quantities.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 import { workingLines } from './working.ts';
@@ -14,7 +14,7 @@ export function factText(fact: ReportedFact, voice: Voice): string {
   if (fact.value === null) return unmeasuredText(fact, voice.words);
   const value =
     fact.source === 'decided'
-      ? exactAmount(fact.id, fact.value, voice)
+      ? fullAmount(fact.id, fact.value, null, voice)
       : amount(fact.id, fact.value, fact.tolerance, voice);
   const error = errorText(fact.id, fact.tolerance, voice);
   return error === '' ? value : `${value} ${error}`;
@@ -32,7 +32,7 @@ export function otherValues({ id, unit, source, predicted, observed }: ReportedF
   if (observed !== null && source !== 'observed')
     lines.push(line(sources.observed, observed.value, observed.tolerance));
   if (observed !== null && observed.readings.length > 1) {
-    const readings = observed.readings.map((value) => exact(value, unit, reader.ruler, words.decimalMark));
+    const readings = observed.readings.map((value) => inFull(value, unit, reader.ruler, words.decimalMark));
     lines.push(fill(words.results.readings, { readings: listed(readings, words.and) }));
   }
   if (predicted?.status === 'measured' && source !== 'predicted') {
@@ -52,7 +52,7 @@ export function workingText(working: Working, voice: Voice): readonly string[] {
 export function gapSentence({ at, widthMm }: GapPlace, voice: Voice): string {
   const { reader, words } = voice;
   const { results, decimalMark } = words;
-  const length = (mm: number): string => exact(Math.abs(mm), 'mm', reader.ruler, decimalMark);
+  const length = (mm: number): string => inFull(Math.abs(mm), 'mm', reader.ruler, decimalMark);
   const [x, y] = at;
   return fill(results.gap, {
     width: length(widthMm),
@@ -70,33 +70,37 @@ export function decisionSentence(made: DecisionMade, fact: ReportedFact | null, 
   const { decision, state, replaces } = made;
   const { reason, takenBack } = decision;
   const measure = measureName(decision.measure, voice);
-  const value = exactAmount(decision.measure, decision.value, voice);
+  const before = valueBefore(made, fact);
+  const value = fullAmount(decision.measure, decision.value, before?.value ?? null, voice);
   if (takenBack !== undefined || state === 'taken-back') {
     return fill(results['decision.back'], { measure, value, by: decision.by, reason: takenBack?.reason ?? reason });
   }
   const isOnlyOne = state === 'counts' && replaces === null;
   const by = isOnlyOne ? decision.by : fill(results[`decision.${state}`], { by: decision.by });
-  const before = textBefore(made, fact, voice);
   if (before === null) return fill(results['decision.made'], { measure, value, by, reason });
-  return fill(results['decision.instead'], { measure, value, before, by, reason });
+  return fill(results['decision.instead'], { measure, value, before: textBefore(before, decision, voice), by, reason });
 }
 
-/** What stood before the decision: an earlier one, or what was measured or worked out; null: nothing. */
-function textBefore({ decision, replaces }: DecisionMade, fact: ReportedFact | null, voice: Voice): string | null {
-  const { measure } = decision;
-  if (replaces !== null) return exactAmount(measure, replaces.value, voice);
-  const replaced = valueBefore(fact);
-  if (replaced === null) return null;
-  const read = (one: number): string => amount(measure, one, replaced.tolerance, voice);
-  const alike = read(replaced.value) === read(decision.value);
-  return alike ? exactAmount(measure, replaced.value, voice) : read(replaced.value);
+/** What stood before a decision; no `tolerance`: an earlier decision. */
+interface Before {
+  readonly value: number;
+  readonly tolerance: number | null;
 }
 
-/** The ruler's value, else the one worked out. */
-function valueBefore(fact: ReportedFact | null): { value: number; tolerance: number } | null {
+/** An earlier decision, else the ruler's value, else the one worked out; null: nothing. */
+function valueBefore({ replaces }: DecisionMade, fact: ReportedFact | null): Before | null {
+  if (replaces !== null) return { value: replaces.value, tolerance: null };
   if (fact === null) return null;
   if (fact.observed !== null) return fact.observed;
   return fact.predicted?.status === 'measured' ? fact.predicted : null;
+}
+
+function textBefore({ value, tolerance }: Before, decision: DecisionMade['decision'], voice: Voice): string {
+  const { measure } = decision;
+  const isSettled = tolerance === null || value === decision.value;
+  return isSettled
+    ? fullAmount(measure, value, decision.value, voice)
+    : amountApart(measure, value, decision.value, tolerance, voice);
 }
 
 function unmeasuredText({ predicted }: ReportedFact, { results }: Catalogue): string {

@@ -1,7 +1,7 @@
 // What a group worked out itself, beside what the program worked out with the pi of the class.
 
 import type { ClassPi, OwnLine } from '@cairnmark/engine';
-import { amount, capital, counted, errorText, exactAmount, measureName } from './amounts.ts';
+import { amount, capital, counted, errorText, fullAmount, measureName } from './amounts.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
 
@@ -10,7 +10,7 @@ export function ownSentence({ measure, own, verdict, slip, points }: OwnLine, pi
   const { words } = voice;
   let sentence = fill(words.own[`verdict.${verdict}`], {
     measure: capital(measureName(measure, voice)),
-    value: exactAmount(measure, own, voice),
+    value: fullAmount(measure, own, null, voice),
   });
   if (slip !== null) {
     const hint = fill(words.own[`slip.${slip}`], { pi: words.names.pi[pi] });

@@ -1,7 +1,7 @@
 // Points row by row: the amount, the rate, the product. "12 faces × 2 points = 24 points".
 
 import type { PointsLine, PointsRow } from '@cairnmark/scoring';
-import { amount, capital, counted, exactAmount, isCounted, isJudged, measureName } from './amounts.ts';
+import { amount, amountApart, capital, counted, exactAmount, isCounted, isJudged, measureName } from './amounts.ts';
 import { trimmed } from './numbers.ts';
 import { fill } from './say.ts';
 import type { Voice } from './voice.ts';
@@ -49,5 +49,5 @@ function onItsSide(value: number, { measure, per, rounding }: PointsRow, toleran
   const shift = rounding === 'nearest' ? 1 / 2 : 0;
   const step = (Math.round(value / per - shift) + shift) * per;
   const isOver = rounding === 'up' ? value > step : value < step;
-  return isOver && read === amount(measure, step, tolerance, voice) ? exactAmount(measure, value, voice) : read;
+  return isOver ? amountApart(measure, value, step, tolerance, voice) : read;
 }

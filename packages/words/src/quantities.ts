@@ -1,6 +1,8 @@
 // Values with their unit, in honest digits. A reading is rounded to the ruler's division, or more coarsely where the
 // tolerance is wide: one step goes into the tolerance at least three times (so at most two of its digits are shown).
-// An exact value (a rule's limit, a size in a kit, a rounded ranking value) is shown in full.
+// An exact value (a rule's limit, a size in a kit) is shown in full; so is what a person read or decided, or what the ranking
+// has rounded, with the decimals of the ruler or of the rounding. In inches these are read on a ruler, to sixteenths: only
+// what a rule or a rate says is told in decimals of an inch, for it must not be moved.
 
 import type { Ruler, Unit } from '@cairnmark/geometry';
 import { inchesUp, inchReading, SIXTEENTH_MM } from './inches.ts';
@@ -31,12 +33,19 @@ export function exact(value: number, unit: Unit | Quotient, ruler: Ruler, mark: 
   return withUnit(trimmed(value / shown.size, 0, MOST_DECIMALS, mark), shown);
 }
 
+/** A length that was read or decided: in full, with at least the decimals of the ruler. What is no length is shown exactly. */
+export function inFull(value: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
+  const shown = factUnit(unit, ruler);
+  if (unit !== 'mm') return exact(value, unit, ruler, mark);
+  if (shown.name === 'in') return sixteenths(value, shown, ruler, mark);
+  return withUnit(trimmed(value / shown.size, decimalsOf(ruler.stepMm / shown.size), MOST_DECIMALS, mark), shown);
+}
+
 /** A whole number of `step`s, with the decimals that the step has. */
 export function inSteps(value: number, step: number, unit: Unit | Quotient, ruler: Ruler, mark: string): string {
   const shown = factUnit(unit, ruler);
-  if (isFraction(step, shown)) return exact(value, unit, ruler, mark);
-  const [, decimals = ''] = trimmed(step / shown.size, 0, MOST_DECIMALS, '.').split('.');
-  return withUnit(fixed(value / shown.size, decimals.length, mark), shown);
+  if (unit === 'mm' && shown.name === 'in') return sixteenths(value, shown, ruler, mark);
+  return withUnit(fixed(value / shown.size, decimalsOf(step / shown.size), mark), shown);
 }
 
 /**
@@ -62,7 +71,20 @@ function stepFor(tolerance: number, shown: ShownUnit): number {
 /** A length in inches that stands on a division of the finest ruler. */
 const isFraction = (value: number, shown: ShownUnit): boolean => shown.name === 'in' && isWhole(value / SIXTEENTH_MM);
 
-/** The same for inches, in halvings of an inch; never finer than the ruler. */
+/** A length as the finest ruler in inches reads it; by its decimals where that would make nothing of it. */
+function sixteenths(value: number, shown: ShownUnit, ruler: Ruler, mark: string): string {
+  const isLost = value !== 0 && wholeSteps(value, SIXTEENTH_MM) === 0;
+  return isLost ? exact(value, 'mm', ruler, mark) : withUnit(inchReading(value, SIXTEENTH_MM), shown);
+}
+
+/** Of a step; where it has no end in this unit, those that tell two steps apart. */
+function decimalsOf(step: number): number {
+  const [, decimals = ''] = trimmed(step, 0, MOST_DECIMALS, '.').split('.');
+  if (isWhole(step * 10 ** decimals.length)) return decimals.length;
+  return Math.min(MOST_DECIMALS, Math.max(0, Math.ceil(-Math.log10(step))));
+}
+
+/** As `stepFor` for inches, in halvings of an inch; never finer than the ruler. */
 function inchStep(tolerance: number, ruler: Ruler): number {
   let stepMm = ruler.stepMm;
   while (stepMm < 16 * SIXTEENTH_MM && 2 * stepMm <= tolerance / 3) stepMm *= 2;

@@ -3,7 +3,7 @@
 
 import type { StockBreach } from '@cairnmark/engine';
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
-import { amount, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
+import { amountApart, capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
 import type { Catalogue } from './catalogue.ts';
 import { pieceRuleSentence } from './piece-rules.ts';
 import { fill } from './say.ts';
@@ -67,14 +67,7 @@ function measuredSentence(
   const bound = boundText(rule, voice);
   const measure = capital(measureName(rule.measure, voice));
   if (value === null) return fill(words.results['rule.not-measured'], { measure, bound });
-  const shown = apartFromLimit(rule, value, tolerance, voice);
+  const shown = amountApart(rule.measure, value, rule.limit, tolerance, voice);
   const subject = isCounted(rule.measure, words) ? shown : fill(words.results.subject, { measure, value: shown });
   return fill(words.results[verdict === 'broken' ? 'rule.broken' : 'rule.kept'], { subject, bound });
-}
-
-/** The value as read; in full where reading it would make it look equal to a limit that it is not equal to. */
-function apartFromLimit({ measure, limit }: MeasuredRule, value: number, tolerance: number, voice: Voice): string {
-  const read = amount(measure, value, tolerance, voice);
-  const same = value !== limit && read === amount(measure, limit, tolerance, voice);
-  return same ? exactAmount(measure, value, voice) : read;
 }

@@ -2,7 +2,7 @@
 
 import type { Ahead, Challenge, Change, Report, ToldPoints, WhyLine } from '@cairnmark/engine';
 import type { Verdict } from '@cairnmark/scoring';
-import { amount, capital, counted, exactAmount, measureName, roundedAmount } from './amounts.ts';
+import { amount, amountApart, capital, counted, measureName, roundedAmount } from './amounts.ts';
 import { fill } from './say.ts';
 import { ruleTitle } from './stated.ts';
 import type { Voice } from './voice.ts';
@@ -33,13 +33,10 @@ export function whySentences(lines: readonly WhyLine[], sides: Sides, voice: Voi
 /** "Height: 36.1 cm before, 37.9 cm now." */
 export function changeSentence({ fact, before, after, error, withinError }: Change, voice: Voice): string {
   const { why } = voice.words;
-  const read = (value: number | null): string =>
-    value === null ? why['not-measured'] : amount(fact, value, error, voice);
-  const full = (value: number | null): string =>
-    value === null ? why['not-measured'] : exactAmount(fact, value, voice);
-  const show = read(before) === read(after) ? full : read;
+  const show = (value: number | null, other: number | null): string =>
+    value === null ? why['not-measured'] : amountApart(fact, value, other ?? value, error, voice);
   const measure = capital(measureName(fact, voice));
-  const sentence = fill(why.change, { measure, before: show(before), after: show(after) });
+  const sentence = fill(why.change, { measure, before: show(before, after), after: show(after, before) });
   return withinError ? fill(why['within-error'], { sentence }) : sentence;
 }
 

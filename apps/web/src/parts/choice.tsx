@@ -12,16 +12,19 @@ export function Choice<T extends string>({
   options,
   chosen,
   choose,
+  hideLabel = false,
 }: {
   readonly label: string;
   readonly options: readonly Option<T>[];
   readonly chosen: T | null;
   readonly choose: (id: T) => void;
+  /** Where it is clear to the eye what is chosen. */
+  readonly hideLabel?: boolean;
 }) {
   const id = useId();
   return (
     <div className="field">
-      <span className="lab" id={id}>
+      <span className={hideLabel ? 'vh' : 'lab'} id={id}>
         {label}
       </span>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as one bar in every browser */}

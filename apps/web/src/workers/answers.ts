@@ -1,6 +1,6 @@
 // The engine's answer to each question. The linear solver is loaded for the first build that asks for one, and kept.
 
-import type { Statics } from '@cairnmark/engine';
+import type { Evaluator, Statics } from '@cairnmark/engine';
 import { evaluate, needsSolver, scoreClass, someNeedSolver, stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LinearSolver, WithoutPiece } from '@cairnmark/geometry';
 import { SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
@@ -11,6 +11,8 @@ type Progress = (solved: number, most: number) => void;
 /** Where answers come from. `solver` gives the same solver every time; null: it cannot be had now, and the answer says so. */
 export interface Tools {
   readonly solver: () => Promise<LinearSolver | null>;
+  /** For one scoring; it knows the reports of the scoring before. */
+  readonly evaluator: () => Evaluator;
   readonly progress: Progress;
 }
 
@@ -22,12 +24,14 @@ export async function answerTo(question: Question, tools: Tools): Promise<Questi
         (result) => result.ok && needsSolver(result.value),
         tools,
       );
-    case 'score':
+    case 'score': {
+      const evaluate = tools.evaluator();
       return askTwice(
-        (statics) => scoreClass(question.ask, statics),
+        (statics) => scoreClass(question.ask, statics, evaluate),
         (result) => result.ok && someNeedSolver(result.value),
         tools,
       );
+    }
     case 'without':
       return withoutEach(question.ask, await staticsFor(question.ask, tools));
     case 'tilt':

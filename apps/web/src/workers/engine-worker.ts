@@ -2,6 +2,7 @@
 // to cancel, the page ends the worker.
 
 /// <reference lib="webworker" />
+import { rememberedReports } from '@cairnmark/engine';
 import type { LinearSolver } from '@cairnmark/geometry';
 import { answerTo } from './answers.ts';
 import { loadSolver } from './load-solver.ts';
@@ -10,11 +11,12 @@ import type { Message, Question } from './questions.ts';
 declare const self: DedicatedWorkerGlobalScope;
 
 const solver = once(loadSolver);
+const evaluator = rememberedReports();
 
 self.onmessage = ({ data }: MessageEvent<Question>) => {
   const tell = (message: Message): void => self.postMessage(message);
   const solved = (done: number, most: number): void => tell({ number: data.number, solved: done, most });
-  answerTo(data, { solver, progress: solved }).then(
+  answerTo(data, { solver, evaluator, progress: solved }).then(
     (answer) => tell({ number: data.number, answer }),
     (error: unknown) => tell({ number: data.number, failed: error instanceof Error ? error.message : String(error) }),
   );

@@ -2,7 +2,7 @@
 
 import type { Result } from '@cairnmark/geometry';
 import { failure, success } from '@cairnmark/geometry';
-import type { DayStanding, DayWarning, Standing, Totals } from '@cairnmark/scoring';
+import type { DayStanding, DayWarning, Standing, SupplyEvent, Totals } from '@cairnmark/scoring';
 import { day } from '@cairnmark/scoring';
 import { classIssues } from '../check/class-record.ts';
 import type { EngineIssue } from '../check/issues.ts';
@@ -13,6 +13,7 @@ import type { CountingReports } from '../standings/counting.ts';
 import { countingReports } from '../standings/counting.ts';
 import { standingsOf } from '../standings/standings.ts';
 import type { Challenge, ClassRecord, Group } from '../types.ts';
+import type { Evaluator } from './remembered-reports.ts';
 import { warningsOf } from './warnings.ts';
 
 /** All that follows from a class. The maps are keyed by challenge id, in the order of the record. */
@@ -28,11 +29,15 @@ export interface ClassScore {
   readonly warnings: readonly DayWarning[];
 }
 
-/** The scores, or everything that is wrong; paths start at the record. */
-export function scoreClass(record: ClassRecord, statics: Statics): Result<ClassScore, EngineIssue> {
+/** The scores, or everything that is wrong; paths start at the record. `evaluate`: one that remembers spares work. */
+export function scoreClass(
+  record: ClassRecord,
+  statics: Statics,
+  evaluate: Evaluator = reportOf,
+): Result<ClassScore, EngineIssue> {
   const issues = classIssues(record);
   if (issues.length > 0) return failure(issues);
-  const evaluated = evaluateAll(record, statics);
+  const evaluated = evaluateAll(record, statics, evaluate);
   if (!evaluated.ok) return evaluated;
   const boards = record.challenges.map((challenge) => boardOf(challenge, evaluated.value, record.groups));
   const counting = new Map(boards.map((board) => [board.challenge, board.counting]));
@@ -66,17 +71,20 @@ function boardOf(challenge: Challenge, all: readonly Report[], groups: readonly 
 const totalsOf = (counting: CountingReports): Totals =>
   new Map([...counting].map(([group, report]) => [group, report?.total ?? null]));
 
+const NO_STROKES: readonly SupplyEvent[] = [];
+
 /** Every report, or the issues of all layouts together. */
 function evaluateAll(
   { attempts, challenges, groups, supplies }: ClassRecord,
   statics: Statics,
+  evaluate: Evaluator,
 ): Result<readonly Report[], EngineIssue> {
   const results = attempts.map((attempt, k) => {
     const challenge = challenges.find(({ id }) => id === attempt.challenge);
     const group = groups.find(({ id }) => id === attempt.group);
     if (challenge === undefined || group === undefined) throw new RangeError(`unchecked attempt ${attempt.id}`);
-    const events = supplies[challenge.id] ?? [];
-    return reportOf(attempt, { challenge, group, events, statics, path: ['attempts', k] });
+    const events = supplies[challenge.id] ?? NO_STROKES;
+    return evaluate(attempt, { challenge, group, events, statics, path: ['attempts', k] });
   });
   const issues = results.flatMap((result) => (result.ok ? [] : result.issues));
   return issues.length > 0 ? failure(issues) : success(results.flatMap((result) => (result.ok ? [result.value] : [])));

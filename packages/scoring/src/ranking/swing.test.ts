@@ -9,6 +9,7 @@ import { pointsLines } from '../points/lines.ts';
 import { pointsOfRequirements, requirementLines } from '../requirements/lines.ts';
 import type { Facts, MeasuredRule, PointsRow, Rounding, ScoringFact } from '../types.ts';
 import { rank } from './rank.ts';
+import { errorReach } from './swing.ts';
 
 const row = (points: number, per: number, rounding: Rounding, more: Partial<PointsRow> = {}): PointsRow => ({
   id: 'row',
@@ -217,6 +218,44 @@ describe('points that go in steps', () => {
       }),
       { seed: 4153, numRuns: share(20_000, 1_000) },
     );
+  });
+});
+
+describe('how far the points of one build may lie from what they are', () => {
+  const reach = (rows: readonly PointsRow[], ...facts: readonly ScoringFact[]) => {
+    const { below, above } = errorReach(pointsErrors(rows, [], new Map(facts.map((one) => [one.id, one]))));
+    return [below, above];
+  };
+
+  it('[P9] rounded down: 379 mm may be 382 and have one more, 381 may be 378 and have one less, 385 is in no doubt', () => {
+    const rows = [row(1, 10, 'down')];
+    expect(reach(rows, fact('height', 379))).toEqual([0, 1]);
+    expect(reach(rows, fact('height', 381))).toEqual([1, 0]);
+    expect(reach(rows, fact('height', 385))).toEqual([0, 0]);
+  });
+
+  it('[P9] rounded up and to the nearest, and a row that takes points', () => {
+    expect(reach([row(1, 10, 'up')], fact('height', 379))).toEqual([0, 1]);
+    expect(reach([row(1, 10, 'nearest')], fact('height', 376))).toEqual([1, 0]);
+    expect(reach([row(-2, 10, 'down')], fact('height', 379))).toEqual([2, 0]);
+  });
+
+  it('[P9] the ends are those of the error itself: with 3 mm, 397 mm reaches 400 and 396.9 does not', () => {
+    expect(reach([row(1, 100, 'down')], fact('height', 397))).toEqual([0, 1]);
+    expect(reach([row(1, 100, 'down')], fact('height', 396.9))).toEqual([0, 0]);
+  });
+
+  it('[P9] steps of several measures, and what goes evenly, add in quadrature', () => {
+    const rows = [
+      row(3, 100, 'down'),
+      row(4, 100, 'down', { id: 'wide', measure: 'width' }),
+      row(1, 1, 'none', { id: 'deep', measure: 'depth' }),
+    ];
+    expect(reach(rows, fact('height', 399), fact('width', 399), fact('depth', 50, 12))).toEqual([12, 13]);
+  });
+
+  it('points that go evenly reach as far to both sides', () => {
+    expect(reach([row(1, 10, 'none')], fact('height', 379))).toEqual([0.3, 0.3]);
   });
 });
 

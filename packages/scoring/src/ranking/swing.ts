@@ -5,8 +5,8 @@
 import { rowPoints } from '../points/lines.ts';
 import { rulePoints } from '../requirements/lines.ts';
 import type { Millionths } from '../rounding/fixed.ts';
-import { toMillionths } from '../rounding/fixed.ts';
-import type { SteppedPoints } from '../types.ts';
+import { fromMillionths, toMillionths } from '../rounding/fixed.ts';
+import type { ScoringFact, SteppedPoints } from '../types.ts';
 import type { ReadingError } from './difference.ts';
 import { differenceErrorSq, readingError, rootAbove } from './difference.ts';
 
@@ -34,6 +34,27 @@ export function swingsSq(ahead: SteppedByMeasure, behind: SteppedByMeasure): big
     sum += swing * swing;
   }
   return sum;
+}
+
+/** How far a value may lie from what it is held for, in its unit. */
+export interface ErrorReach {
+  readonly below: number;
+  readonly above: number;
+}
+
+/**
+ * Of one build alone, compared with none: its tolerance either way, and with it, in quadrature, what its steps fall or rise
+ * at the two ends of the errors of their measures.
+ */
+export function errorReach({ tolerance, steps = [] }: Pick<ScoringFact, 'tolerance' | 'steps'>): ErrorReach {
+  const even = toMillionths(tolerance);
+  let [belowSq, aboveSq] = [even * even, even * even];
+  for (const one of steps.map(stepped)) {
+    const { fall, rise } = changes(one, nearestRoot(one.error.wholeSq));
+    belowSq += fall * fall;
+    aboveSq += rise * rise;
+  }
+  return { below: fromMillionths(nearestRoot(belowSq)), above: fromMillionths(nearestRoot(aboveSq)) };
 }
 
 function stepped({ fact, rows, rules }: SteppedPoints): Stepped {

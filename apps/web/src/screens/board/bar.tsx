@@ -3,6 +3,7 @@
 import type { Axis } from './axis.ts';
 import { percentAt } from './axis.ts';
 import type { Bar } from './bars.ts';
+import { hasError } from './bars.ts';
 import type { Fills } from './legend.tsx';
 
 export function BarDrawing({ bar, axis, fills }: { readonly bar: Bar; readonly axis: Axis; readonly fills: Fills }) {
@@ -18,7 +19,9 @@ export function BarDrawing({ bar, axis, fills }: { readonly bar: Bar; readonly a
       ))}
       {takenOff !== null && <i className="rank-piece rank-fill-off" style={stretch(takenOff.from, takenOff.to)} />}
       {axis.from < 0 && <b className="rank-zero" style={{ left: `${percentAt(0, axis)}%` }} />}
-      {error > 0 && <b className="rank-whisker" style={stretch(Math.max(axis.from, value - error), value + error)} />}
+      {hasError(error) && (
+        <b className="rank-whisker" style={stretch(Math.max(axis.from, value - error.below), value + error.above)} />
+      )}
     </div>
   );
 }

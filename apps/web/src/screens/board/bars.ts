@@ -2,8 +2,9 @@
 // to end, and what is taken off reaches back from their end to the total.
 
 import type { Challenge, Report } from '@cairnmark/engine';
-import { POINTS_ID } from '@cairnmark/engine';
-import { pointsErrors } from '@cairnmark/scoring';
+import { entryOf, POINTS_ID } from '@cairnmark/engine';
+import type { ErrorReach } from '@cairnmark/scoring';
+import { errorReach } from '@cairnmark/scoring';
 import type { BoardLine } from './lines.ts';
 import { firstValue } from './lines.ts';
 import type { Part, PartId } from './parts.ts';
@@ -20,8 +21,8 @@ export interface Bar {
   /** From the total up to what was earned before; null where nothing is taken off. */
   readonly takenOff: { readonly from: number; readonly to: number; readonly parts: readonly PartId[] } | null;
   readonly value: number;
-  /** Expanded; 0 where there is none. */
-  readonly error: number;
+  /** Expanded; 0 where there is none. Points that go in steps may reach further to one side. */
+  readonly error: ErrorReach;
 }
 
 /** null: nothing to draw. `unitSize`: one shown unit in the engine's. */
@@ -34,23 +35,25 @@ export function barOf(line: BoardLine, challenge: Challenge, unitSize: number): 
   }
   const shown = value / unitSize;
   const segment: Segment = { part: 'measure', from: Math.min(0, shown), to: Math.max(0, shown) };
-  return { segments: [segment], takenOff: null, value: shown, error: error / unitSize };
+  const shownError = { below: error.below / unitSize, above: error.above / unitSize };
+  return { segments: [segment], takenOff: null, value: shown, error: shownError };
 }
 
 /** Of the value that the ranking asks for first, in the engine's unit. */
-export function errorOf(report: Report, { ranking, points, requirements, fallen }: Challenge): number {
-  const facts = new Map(report.facts.map((fact) => [fact.id, fact]));
-  if (ranking.first.by !== POINTS_ID) return facts.get(ranking.first.by)?.tolerance ?? 0;
-  // Stated points of a build that fell are no measure of anything.
-  const stated = report.state.kind !== 'stood' && fallen.counts === 'points';
-  return stated ? 0 : pointsErrors(points, requirements, facts).tolerance;
+export function errorOf(report: Report, challenge: Challenge): ErrorReach {
+  const first = entryOf(report, challenge, report.attempt).values.get(challenge.ranking.first.by);
+  return first === undefined ? NO_ERROR : errorReach(first);
 }
+
+export const hasError = ({ below, above }: ErrorReach): boolean => below > 0 || above > 0;
+
+export const NO_ERROR: ErrorReach = { below: 0, above: 0 };
 
 /** How far to either side a bar reaches, its error included. */
 export function reachOf(bars: readonly Bar[]): { readonly least: number; readonly most: number } {
   const ends = bars.flatMap(({ segments, takenOff, value, error }) => [
-    value - error,
-    value + error,
+    value - error.below,
+    value + error.above,
     ...segments.flatMap(({ from, to }) => [from, to]),
     ...(takenOff === null ? [] : [takenOff.from]),
   ]);

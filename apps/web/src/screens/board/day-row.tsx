@@ -1,10 +1,10 @@
 // One group of the day: its place, what each challenge brought to it, and all together.
 
 import type { DayStanding } from '@cairnmark/scoring';
-import { sharers } from './arrangement.ts';
 import { decimalsOf } from './columns.ts';
 import type { DayScene } from './day.ts';
-import { dayChallenges, mostOf, resultOf, withoutText } from './day.ts';
+import { dayChallenges, mostOf, resultOf, tellsPlaces, withoutText } from './day.ts';
+import { RowHead, UnshownRow } from './row-head.tsx';
 import { groupName } from './scene.ts';
 import type { Rows } from './use-rows.ts';
 
@@ -19,50 +19,49 @@ export function DayRow({
   readonly rows: Rows<DayStanding>;
   readonly ask: ((group: string) => void) | null;
 }) {
-  const { record, score, screen, words } = scene;
+  const { record, score, screen } = scene;
   const challenges = dayChallenges(scene);
-  if (!rows.isShown(standing)) {
-    return (
-      <tr className="rank-unshown">
-        <td className="rank-place" />
-        <th scope="row" colSpan={challenges.length + 2}>
-          {screen.say('board.not-shown')}
-        </th>
-      </tr>
-    );
-  }
-  const decimals = decimalsOf(score.day.flatMap(({ total }) => total ?? []));
-  const name = groupName(record, standing.group);
+  if (!rows.isShown(standing)) return <UnshownRow cells={challenges.length + 2} />;
   return (
     <tr className={standing.place === null ? 'rank-gone' : undefined}>
-      {!rows.placesHidden && (
-        <td className="rank-place">
-          {standing.place ?? '–'}
-          {sharers(standing, score.day) > 1 && <small> {screen.say('board.shared')}</small>}
-        </td>
-      )}
-      <th scope="row" className="rank-name">
-        {ask === null || standing.place === null ? (
-          name
-        ) : (
-          <button type="button" aria-haspopup="dialog" onClick={() => ask(standing.group)}>
-            {name}
-            <span className="vh">, {screen.say('board.why', { place: words.ordinal(standing.place) })}</span>
-          </button>
-        )}
-      </th>
+      <RowHead
+        row={standing}
+        rows={score.day}
+        name={groupName(record, standing.group)}
+        placesHidden={rows.placesHidden}
+        ask={ask}
+      />
       {challenges.map(({ id, name: challenge }) => (
-        <DayResult key={id} standing={standing} challenge={id} title={challenge} scene={scene} />
+        <DayResult
+          key={id}
+          standing={standing}
+          challenge={id}
+          title={challenge}
+          scene={scene}
+          placesHidden={rows.placesHidden}
+        />
       ))}
       <td className="rank-first" data-title={screen.say('board.together')}>
-        {standing.total === null ? (
-          <small>{screen.say('board.present', { present: words.present(standing) })}</small>
-        ) : (
-          words.number(standing.total, decimals)
-        )}
+        <Total standing={standing} scene={scene} placesHidden={rows.placesHidden} />
       </td>
     </tr>
   );
+}
+
+function Total({
+  standing,
+  scene,
+  placesHidden,
+}: {
+  readonly standing: DayStanding;
+  readonly scene: DayScene;
+  readonly placesHidden: boolean;
+}) {
+  const { score, screen, words } = scene;
+  const { total } = standing;
+  if (total === null) return <small>{screen.say('board.present', { present: words.present(standing) })}</small>;
+  if (placesHidden && tellsPlaces(scene)) return <small className="mut">{screen.say('board.hidden')}</small>;
+  return words.number(total, decimalsOf(score.day.flatMap((one) => one.total ?? [])));
 }
 
 function DayResult({
@@ -70,11 +69,13 @@ function DayResult({
   challenge,
   title,
   scene,
+  placesHidden,
 }: {
   readonly standing: DayStanding;
   readonly challenge: string;
   readonly title: string;
   readonly scene: DayScene;
+  readonly placesHidden: boolean;
 }) {
   const value = resultOf(standing, challenge);
   if (value === null) {
@@ -84,8 +85,15 @@ function DayResult({
       </td>
     );
   }
+  if (placesHidden && tellsPlaces(scene)) {
+    return (
+      <td className="day-result mut" data-title={title}>
+        {scene.screen.say('board.hidden')}
+      </td>
+    );
+  }
   const all = scene.score.day.flatMap((one) => resultOf(one, challenge) ?? []);
-  const isMost = value === mostOf(challenge, scene);
+  const isMost = !placesHidden && value === mostOf(challenge, scene);
   return (
     <td className={isMost ? 'day-result day-most' : 'day-result'} data-title={title}>
       <span className="day-value">

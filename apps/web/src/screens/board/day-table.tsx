@@ -4,6 +4,7 @@ import type { DayStanding } from '@cairnmark/scoring';
 import type { DayScene } from './day.ts';
 import { dayChallenges } from './day.ts';
 import { DayRow } from './day-row.tsx';
+import { HeadCells } from './row-head.tsx';
 import { rowSizes } from './row-sizes.ts';
 import type { Rows } from './use-rows.ts';
 
@@ -29,14 +30,7 @@ export function DayTable({
       >
         <thead>
           <tr>
-            {!rows.placesHidden && (
-              <th scope="col" className="rank-place">
-                {screen.say('board.place')}
-              </th>
-            )}
-            <th scope="col" className="rank-name">
-              {screen.say('board.group')}
-            </th>
+            <HeadCells placesHidden={rows.placesHidden} />
             {challenges.map(({ id, name }) => (
               <th key={id} scope="col" className="day-result">
                 {name}

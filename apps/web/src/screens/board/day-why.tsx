@@ -5,7 +5,7 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { comparedWith } from './compared.ts';
 import type { DayScene } from './day.ts';
 import { dayChallenges, resultOf, withoutText } from './day.ts';
-import { groupName } from './scene.ts';
+import { challengeName, groupName } from './scene.ts';
 
 export function DayWhy({
   dialog,
@@ -21,11 +21,10 @@ export function DayWhy({
   const place = standing?.place ?? null;
   const title = place === null ? screen.say('board.day') : screen.say('board.why', { place: words.ordinal(place) });
   const pair = standing === undefined ? null : comparedWith(standing, score.day);
-  const challengeName = (id: string): string => record.challenges.find((one) => one.id === id)?.name ?? id;
   return (
     <Dialog dialog={dialog} title={standing === undefined ? title : `${groupName(record, standing.group)}. ${title}`}>
       <div className="board-why">
-        <p className="mut">{words.day(record.day, challengeName).join(' ')}</p>
+        <p className="mut">{words.day(record.day, (id) => challengeName(record, id)).join(' ')}</p>
         {pair === null ? (
           <p>{screen.say('board.why-alone')}</p>
         ) : (

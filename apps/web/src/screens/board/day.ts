@@ -21,6 +21,9 @@ export function dayChallenges({ record, score }: Shown): readonly Challenge[] {
 export const resultOf = ({ results }: DayStanding, challenge: string): number | null =>
   results.find((one) => one.challenge === challenge)?.counts ?? null;
 
+/** Results that are places, or points of places: they are hidden with them. */
+export const tellsPlaces = ({ record }: Pick<Shown, 'record'>): boolean => record.day.kind !== 'sum-of-points';
+
 /** The highest result of a challenge; null where places are averaged, and where nobody has one. */
 export function mostOf(challenge: string, { record, score }: Shown): number | null {
   if (record.day.kind === 'mean-place') return null;
@@ -45,19 +48,19 @@ export function dayRows(
   const { record, screen, words } = scene;
   const challenges = dayChallenges(scene);
   const place = (cell: Cell): readonly Cell[] => (withPlaces ? [cell] : []);
+  const told = withPlaces || !tellsPlaces(scene);
+  const result = (cells: readonly Cell[]): readonly Cell[] => (told ? cells : []);
   return [
     [
       ...place(screen.say('board.place')),
       screen.say('board.group'),
-      ...challenges.map(({ name }) => name),
-      screen.say('board.together'),
+      ...result([...challenges.map(({ name }) => name), screen.say('board.together')]),
       screen.say('board.results'),
     ],
     ...standings.map((standing): readonly Cell[] => [
       ...place(standing.place),
       groupName(record, standing.group),
-      ...challenges.map(({ id }) => resultOf(standing, id)),
-      standing.total,
+      ...result([...challenges.map(({ id }) => resultOf(standing, id)), standing.total]),
       words.present(standing),
     ]),
   ];

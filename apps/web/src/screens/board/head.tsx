@@ -39,12 +39,14 @@ export function Head({
       <div className="board-choices">
         <Choice
           label={words.say('board.which')}
+          hideLabel
           options={options}
           chosen={shown}
           choose={(id) => showOnBoard({ shown: id })}
         />
         <Choice
           label={words.say('board.view')}
+          hideLabel
           options={(['ranking', 'own'] as const).map((id) => ({ id, text: words.say(`board.${id}`) }))}
           chosen={view}
           choose={(id) => showOnBoard({ view: id })}

@@ -3,6 +3,7 @@
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import type { Bar, Segment } from './bars.ts';
+import { hasError } from './bars.ts';
 import type { PartId } from './parts.ts';
 import type { Scene } from './scene.ts';
 import { columnTitle, partText } from './texts.ts';
@@ -56,7 +57,7 @@ export function Legend({
           {words.say('board.taken-off', { parts: off.map(name).join('; ') })}
         </li>
       )}
-      {bars.some(({ error }) => error > 0) && (
+      {bars.some(({ error }) => hasError(error)) && (
         <li>
           <b className="rank-whisker" />
           {words.say('board.measuring-error')}

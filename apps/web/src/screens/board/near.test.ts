@@ -1,7 +1,7 @@
 import { demoClass } from '@cairnmark/demo';
 import { describe, expect, it } from 'vitest';
 import { staged } from './for-tests.ts';
-import { nearMarks } from './near.ts';
+import { nearMarks, shownMarks, shownNear } from './near.ts';
 import { nearTexts } from './texts.ts';
 
 const marksOf = (challenge: string) => {
@@ -28,5 +28,25 @@ describe('neighbours closer than the ruler can tell', () => {
       ['gannets', 'puffins', 'Closer than the ruler can tell: 1 point apart'],
       ['terns', 'eiders', 'Closer than the ruler can tell: 2 points apart'],
     ]);
+  });
+});
+
+describe('while places are shown one by one', () => {
+  const { lines } = staged(demoClass(), 'tall-light');
+  const withPlaceFrom = (least: number) => (line: (typeof lines)[number]) => line.place === null || line.place >= least;
+  const fulmars = lines.find(({ group }) => group === 'fulmars');
+
+  it('a mark between two places stands only when both are shown', () => {
+    const marks = nearMarks(lines);
+    expect([...shownMarks(marks, lines, withPlaceFrom(fulmars?.place ?? 0)).keys()]).toEqual([]);
+    expect([...shownMarks(marks, lines, withPlaceFrom(2)).keys()]).toEqual(['terns']);
+  });
+
+  it('a group that is not shown yet is not named beside one that is near it', () => {
+    if (fulmars === undefined) throw new RangeError('the demo has changed');
+    const named = (least: number) => shownNear(fulmars, lines, withPlaceFrom(least)).withinErrorOf;
+    expect(named(fulmars.place ?? 0)).toEqual([]);
+    expect(named(2)).toEqual(fulmars.standing.withinErrorOf);
+    expect(named(2)).toContain('terns');
   });
 });

@@ -24,6 +24,27 @@ export function nearMarks(lines: readonly BoardLine[]): ReadonlyMap<string, Near
   return marks;
 }
 
+/** A mark between two places stands only when both are shown. */
+export function shownMarks(
+  marks: ReadonlyMap<string, Near>,
+  lines: readonly BoardLine[],
+  isShown: (line: BoardLine) => boolean,
+): ReadonlyMap<string, Near> {
+  const shown = new Set(lines.filter(isShown).map(({ group }) => group));
+  return new Map([...marks].filter(([group, { next }]) => shown.has(group) && shown.has(next)));
+}
+
+/** With whom a group shares its place and whom it is near: a group that is not shown yet is not named beside another. */
+export function shownNear(
+  { standing: { sharedWith, withinErrorOf } }: BoardLine,
+  lines: readonly BoardLine[],
+  isShown: (line: BoardLine) => boolean,
+): Pick<BoardLine['standing'], 'sharedWith' | 'withinErrorOf'> {
+  const shown = new Set(lines.filter(isShown).map(({ group }) => group));
+  const told = (groups: readonly string[]): readonly string[] => groups.filter((group) => shown.has(group));
+  return { sharedWith: told(sharedWith), withinErrorOf: told(withinErrorOf) };
+}
+
 export const NO_MARKS: ReadonlyMap<string, Near> = new Map();
 
 /** Any group of the one place within measuring error of any group of the other. */

@@ -1,4 +1,5 @@
 import { demoClass } from '@cairnmark/demo';
+import type { ClassRecord } from '@cairnmark/engine';
 import { csvText } from '@cairnmark/formats';
 import { screenWords, wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
@@ -26,7 +27,7 @@ describe('the table of a challenge as a file', () => {
 
   it('tells an absent group apart from one with 0', () => {
     const lines = fileOf(staged(demoClass(), 'harbour-wall'));
-    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,Absent: no result. That is not 0.');
+    expect(lines.at(-1)).toBe(',Petrels,,,,,,,,,,,,Absent: no result. That is not 0.');
     expect(lines.at(-2)).toMatch(/^5,Eiders,1,0,/);
   });
 
@@ -47,6 +48,32 @@ describe('the table of a challenge as a file', () => {
     expect(puffins).toMatch(/^1,Puffins,2,14\.921,/);
   });
 
+  it('tells the error of a length as the ruler in inches reads it, never smaller than it is', () => {
+    const { scene, lines } = staged(demoClass(), 'tall-light', 'in');
+    const columns = numberColumns(lines, scene, true);
+    const error = columns.find(({ title }) => title === 'Measuring error (in)');
+    const height = columns.find(({ title }) => title === 'Height (in)');
+    expect(lines.slice(0, 1).map((line) => [height?.cell(line).text, error?.cell(line).text])).toEqual([
+      ['14 15/16', '1/8'],
+    ]);
+  });
+
+  it('tells by how much points that go in steps may be less, and by how much more', () => {
+    const [titles, , gannets, puffins] = fileOf(staged(demoClass(), 'harbour-wall'));
+    expect(titles).toMatch(/,May be less by \(points\),May be more by \(points\),/);
+    // 53 points may be two less and no more; the 52 are in no doubt, which is 0 and not nothing.
+    expect(gannets).toMatch(/^2,Gannets,1,121,2,0,/);
+    expect(puffins).toMatch(/^3,Puffins,1,96\.12,0,0,/);
+  });
+
+  it('has a title of its own for each of two rows of points on one measure', () => {
+    const record = demoClass();
+    const higher = { id: 'higher', measure: 'height', points: 5, per: 300, rounding: 'down' } as const;
+    const challenges = record.challenges.map((one) => ({ ...one, points: [...one.points, higher] }));
+    const [titles] = fileOf(staged({ ...record, challenges }, 'tall-light'));
+    expect(titles).toMatch(/,"Height, 1 for every 1 cm","Height, 5 for every 30 cm",Points,/);
+  });
+
   it('disarms the name of a group that a spreadsheet would take for a formula', () => {
     const { record } = TALL.scene;
     const groups = record.groups.map((one) => (one.id === 'puffins' ? { ...one, name: '=1+1' } : one));
@@ -57,6 +84,27 @@ describe('the table of a challenge as a file', () => {
 });
 
 describe('the table of the day as a file', () => {
+  it('while places are hidden has no results that are places, or points of places', () => {
+    const record = demoClass();
+    const score = scored(record);
+    const rows = (kind: ClassRecord['day']['kind']) => {
+      const scene = { record: { ...record, day: { ...record.day, kind } }, score };
+      return dayRows(score.day, { ...scene, words: wordsFor('en'), screen: screenWords('en') }, false)[0];
+    };
+    expect([rows('sum-of-place-points'), rows('mean-place')]).toEqual([
+      ['Group', 'Results'],
+      ['Group', 'Results'],
+    ]);
+    expect(rows('sum-of-points')).toEqual([
+      'Group',
+      'Tall Light',
+      'Narrow Rock',
+      'Harbour Wall',
+      'Together',
+      'Results',
+    ]);
+  });
+
   it('has what each challenge brought, and nothing where there is no result', () => {
     const record = demoClass();
     const score = scored(record);

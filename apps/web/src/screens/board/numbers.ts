@@ -4,16 +4,17 @@
 import type { Report } from '@cairnmark/engine';
 import { POINTS_ID } from '@cairnmark/engine';
 import type { Cell } from '@cairnmark/formats';
+import type { ErrorReach } from '@cairnmark/scoring';
 import { numberAndUnit } from '../../parts/number-and-unit.ts';
-import { errorOf } from './bars.ts';
+import { errorOf, hasError } from './bars.ts';
 import { keyValue } from './columns.ts';
 import type { BoardLine } from './lines.ts';
-import { isAway, isVoid } from './lines.ts';
+import { firstValue, isAway, isVoid } from './lines.ts';
 import type { PartId } from './parts.ts';
 import { partsOf } from './parts.ts';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
-import { keyText, notesOf, outText } from './texts.ts';
+import { keyText, notesOf, outText, partText } from './texts.ts';
 
 /** What is read on the page, and what stands in the file. */
 export interface NumberCell {
@@ -21,6 +22,7 @@ export interface NumberCell {
   readonly value: Cell;
 }
 
+/** No two columns of a board have one title. */
 export interface Column {
   readonly title: string;
   readonly isNumber: boolean;
@@ -74,26 +76,48 @@ function keyColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[
       },
     }),
   );
-  const error: Column = {
-    title: titled(words.capital(screen.say('board.measuring-error')), first.by),
+  const error = (text: string, of: (reach: ErrorReach) => number): Column => ({
+    title: titled(words.capital(text), first.by),
     isNumber: true,
     cell: (line) => {
-      const { report } = line;
-      const value = report === null || isVoid(line) ? 0 : errorOf(report, challenge) / unitOf(first.by).size;
-      return value === 0 ? NOTHING : plain(value, words.number(Number(value.toFixed(2))));
+      const reach = reachOf(line, scene);
+      return reach === null ? NOTHING : plain(of(reach) / unitOf(first.by).size, errorText(of(reach), scene));
     },
-  };
-  return lines.some((line) => error.cell(line).value !== null) ? [...keys, error] : keys;
+  });
+  const reaches = lines.flatMap((line) => reachOf(line, scene) ?? []);
+  if (!reaches.some(hasError)) return keys;
+  // Points that go in steps may be off to one side alone.
+  return reaches.every(({ below, above }) => below === above)
+    ? [...keys, error(screen.say('board.measuring-error'), ({ above }) => above)]
+    : [
+        ...keys,
+        error(screen.say('board.error-below'), ({ below }) => below),
+        error(screen.say('board.error-above'), ({ above }) => above),
+      ];
+}
+
+/** null: there is no value that could be off. */
+const reachOf = (line: BoardLine, { challenge }: Scene): ErrorReach | null =>
+  line.report === null || isVoid(line) || firstValue(line) === null ? null : errorOf(line.report, challenge);
+
+/** The number alone: the title says of what. */
+function errorText(error: number, { challenge, inClass, words }: Scene): string {
+  const { by } = challenge.ranking.first;
+  if (by === POINTS_ID || error === 0) return words.number(Number(error.toFixed(2)));
+  return numberAndUnit(inClass.error(by, error).replace('± ', '')).number;
 }
 
 /** One column a part of the points that any build has. */
 function partColumns(lines: readonly BoardLine[], scene: Scene): readonly Column[] {
   const { challenge, inClass, words, screen } = scene;
   const has = (id: PartId): boolean => lines.some(({ report }) => partPoints(report, id, scene) !== null);
+  const isOnlyRow = (of: string): boolean => challenge.points.filter(({ measure }) => measure === of).length === 1;
   const titles: readonly (readonly [PartId, string])[] = [
     ...challenge.points.map(({ id, measure }): [PartId, string] => [
       `row:${id}`,
-      screen.say('board.points-for', { measure: inClass.label(measure) }),
+      isOnlyRow(measure)
+        ? screen.say('board.points-for', { measure: inClass.label(measure) })
+        : words.capital(partText(`row:${id}`, scene)),
     ]),
     ['rules', words.capital(screen.say('board.rules'))],
     ['own', words.capital(screen.say('board.own-results'))],

@@ -1,10 +1,11 @@
 // A group's progress in a sentence or two.
 
 import { POINTS_ID } from '@cairnmark/engine';
+import { toleranceOf } from './columns.ts';
 import type { Progress, Try } from './progress.ts';
 import type { Scene } from './scene.ts';
 
-export function progressText({ tries, best, before }: Progress, scene: Scene): string {
+export function progressText({ tries, best, before, areNear }: Progress, scene: Scene): string {
   const { screen } = scene;
   if (best === null) return screen.say('board.own-none');
   const value = tryValue(best, scene);
@@ -14,7 +15,7 @@ export function progressText({ tries, best, before }: Progress, scene: Scene): s
     return number === 1 ? screen.say('board.own-first', { value }) : screen.say('board.own-only', { number, value });
   }
   const better = screen.say('board.own-better', { number, value, before: tryValue(before, scene) });
-  return isWithin(best, before) ? `${better} ${screen.say('board.own-within')}` : better;
+  return areNear ? `${better} ${screen.say('board.own-within')}` : better;
 }
 
 export function tryText(one: Try, number: number, scene: Scene): string {
@@ -24,15 +25,9 @@ export function tryText(one: Try, number: number, scene: Scene): string {
 }
 
 /** As the board shows it: rounded as the ranking rounds, else as it is read. */
-function tryValue({ value, error }: Try, { challenge, inClass, words, screen }: Scene): string {
+function tryValue({ report, value }: Try, { challenge, inClass, words, screen }: Scene): string {
   const { by, roundTo } = challenge.ranking.first;
   if (value === null) return screen.say('board.no-value');
   if (by === POINTS_ID) return words.counted('points', value);
-  return roundTo > 0 ? inClass.roundedAmount(by, value, roundTo) : inClass.amount(by, value, error);
+  return roundTo > 0 ? inClass.roundedAmount(by, value, roundTo) : inClass.amount(by, value, toleranceOf(report, by));
 }
-
-/** Errors of two tries of one group add as the root of the sum of their squares. */
-const isWithin = (best: Try, before: Try): boolean =>
-  best.value !== null &&
-  before.value !== null &&
-  Math.abs(best.value - before.value) <= Math.hypot(best.error, before.error);

@@ -59,6 +59,20 @@ describe('own progress', () => {
     expect(told({ heightMm: 300 }, { heightMm: 305 }).text).not.toMatch(/ruler/);
   });
 
+  it('says when the ruler cannot tell points that go in steps', () => {
+    const inPoints = (...heights: readonly number[]): string => {
+      const record = withTries(heights.map((heightMm) => ({ heightMm })));
+      const first = { by: 'points', better: 'more', roundTo: 1 } as const;
+      const challenges = record.challenges.map((one) => ({ ...one, ranking: { first, tieBreaks: [] } }));
+      const { scene, lines } = staged({ ...record, challenges }, CHALLENGE);
+      const line = lines.find(({ group }) => group === GROUP);
+      return line === undefined ? '' : progressText(progressOf(line, scene.challenge), scene);
+    };
+    // A point for each whole cm: 349 and 351 mm are 34 and 35 points, and the ruler cannot tell them apart.
+    expect(inPoints(349, 351)).toMatch(/35 points\. .* 34 points\. That is closer than the ruler can tell\.$/);
+    expect(inPoints(342, 358)).not.toMatch(/ruler/);
+  });
+
   it('keeps the first try as the best while none is better', () => {
     expect(told({ heightMm: 349 }, { heightMm: 349 }).text).toBe('The first try is the best so far: 34.9 cm.');
     expect(told({ heightMm: 349 }).text).toBe('One try: 34.9 cm.');

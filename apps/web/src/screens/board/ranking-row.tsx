@@ -1,7 +1,6 @@
 // One group on the board: its place, its bar, what is noted of it and its values.
 
 import { Icon } from '../../parts/icon.tsx';
-import { sharers } from './arrangement.ts';
 import type { Axis } from './axis.ts';
 import { BarDrawing } from './bar.tsx';
 import type { Bar } from './bars.ts';
@@ -10,6 +9,7 @@ import type { Fills } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
 import { isVoid } from './lines.ts';
 import type { Near } from './near.ts';
+import { RowHead, UnshownRow } from './row-head.tsx';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
 import { besideText, besideTitle, columnTitle, keyText, nearTexts, notesOf, outText } from './texts.ts';
@@ -21,6 +21,8 @@ interface RowProps {
   readonly isShown: boolean;
   readonly placesHidden: boolean;
   readonly near: Near | null;
+  /** With whom it shares its place, and who is near, of those that are shown. */
+  readonly placeNotes: readonly string[];
   readonly isLast: boolean;
   readonly bar: Bar | null;
   readonly axis: Axis;
@@ -33,24 +35,18 @@ interface RowProps {
 
 export function RankingRow(props: RowProps) {
   const { line, isShown, placesHidden, bar, axis, fills, beside, decimals, scene } = props;
-  const { screen, challenge } = scene;
-  if (!isShown) {
-    return (
-      <tr className="rank-unshown">
-        <td className="rank-place" />
-        <th scope="row" colSpan={beside === null ? 3 : 4}>
-          {screen.say('board.not-shown')}
-        </th>
-      </tr>
-    );
-  }
+  const { challenge } = scene;
+  if (!isShown) return <UnshownRow cells={beside === null ? 3 : 4} />;
   const isOut = line.place === null;
   return (
     <tr className={isOut ? 'rank-gone' : undefined}>
-      {!placesHidden && <Place line={line} lines={props.lines} scene={scene} />}
-      <th scope="row" className="rank-name">
-        <Name {...props} />
-      </th>
+      <RowHead
+        row={line}
+        rows={props.lines}
+        name={groupName(scene.record, line.group)}
+        placesHidden={placesHidden}
+        ask={props.ask}
+      />
       <td className="rank-bar">
         {bar !== null && <BarDrawing bar={bar} axis={axis} fills={fills} />}
         {isOut && <Out line={line} scene={scene} />}
@@ -74,35 +70,6 @@ export function RankingRow(props: RowProps) {
   );
 }
 
-function Place({ line, lines, scene }: Pick<RowProps, 'line' | 'lines' | 'scene'>) {
-  if (line.place === null) {
-    return (
-      <td className="rank-place">
-        <span aria-hidden="true">–</span>
-        <span className="vh">{scene.screen.say('board.no-value')}</span>
-      </td>
-    );
-  }
-  return (
-    <td className="rank-place">
-      {line.place}
-      {sharers(line, lines) > 1 && <small> {scene.screen.say('board.shared')}</small>}
-    </td>
-  );
-}
-
-function Name({ line, scene, ask }: RowProps) {
-  const { record, screen, words } = scene;
-  const name = groupName(record, line.group);
-  if (ask === null || line.place === null) return name;
-  return (
-    <button type="button" aria-haspopup="dialog" onClick={() => ask(line.group)}>
-      {name}
-      <span className="vh">, {screen.say('board.why', { place: words.ordinal(line.place) })}</span>
-    </button>
-  );
-}
-
 function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
   const waits = line.standing.out.some(({ code }) => code === 'not-confirmed');
   return (
@@ -115,12 +82,12 @@ function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
   );
 }
 
-function Notes({ line, near, isLast, placesHidden, scene }: RowProps) {
+function Notes({ line, near, placeNotes, isLast, placesHidden, scene }: RowProps) {
   const notes = notesOf(line, scene);
   return (
     <>
       {notes.length > 0 && <p className="rank-notes">{notes.join(' · ')}</p>}
-      {!placesHidden && <span className="vh">{scene.inClass.placeNotes(line.standing).join('; ')}</span>}
+      {!placesHidden && <span className="vh">{placeNotes.join('; ')}</span>}
       {near !== null && <NearMark line={line} near={near} isLast={isLast} scene={scene} />}
     </>
   );

@@ -5,7 +5,9 @@ import type { Drawing } from './drawing.ts';
 import type { Fills } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
 import type { Near } from './near.ts';
+import { shownNear } from './near.ts';
 import { RankingRow } from './ranking-row.tsx';
+import { HeadCells } from './row-head.tsx';
 import { rowSizes } from './row-sizes.ts';
 import { Ruler } from './ruler.tsx';
 import type { Scene } from './scene.ts';
@@ -27,6 +29,7 @@ export function RankingTable({
   readonly rows: Rows<BoardLine>;
   readonly drawing: Drawing;
   readonly fills: Fills;
+  /** Between places that are shown. */
   readonly marks: ReadonlyMap<string, Near>;
   /** null: places are not all shown, so nobody asks why. */
   readonly ask: ((group: string) => void) | null;
@@ -45,14 +48,7 @@ export function RankingTable({
       <caption className="vh">{screen.say('board.order', { order: inClass.order(challenge.ranking) })}</caption>
       <thead>
         <tr>
-          {!rows.placesHidden && (
-            <th scope="col" className="rank-place">
-              {screen.say('board.place')}
-            </th>
-          )}
-          <th scope="col" className="rank-name">
-            {screen.say('board.group')}
-          </th>
+          <HeadCells placesHidden={rows.placesHidden} />
           <th scope="col" className="rank-bar">
             <span className="vh">{screen.say('board.notes')}</span>
             <Ruler axis={drawing.axis} unit={drawing.unit} number={(value) => words.number(value)} />
@@ -75,7 +71,8 @@ export function RankingTable({
             lines={lines}
             isShown={rows.isShown(line)}
             placesHidden={rows.placesHidden}
-            near={shownMark(line)}
+            near={marks.get(line.group) ?? null}
+            placeNotes={inClass.placeNotes(shownNear(line, lines, rows.isShown))}
             isLast={k === page.length - 1}
             bar={drawing.bars.get(line.group) ?? null}
             axis={drawing.axis}
@@ -89,13 +86,4 @@ export function RankingTable({
       </tbody>
     </table>
   );
-
-  /** A mark between two places stands only when both are shown. */
-  function shownMark({ group }: BoardLine) {
-    const mark = marks.get(group);
-    const next = lines.find((one) => one.group === mark?.next);
-    const own = lines.find((one) => one.group === group);
-    if (mark === undefined || next === undefined || own === undefined) return null;
-    return rows.isShown(next) && rows.isShown(own) ? mark : null;
-  }
 }

@@ -1,17 +1,18 @@
 // The ranking of a challenge: a ruled table with bars on a ruler, those out of the ranking below, and what else to know.
 
-import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useMemo } from 'preact/hooks';
 import { Decisions } from './decisions.tsx';
 import { drawingOf } from './drawing.ts';
 import { fillsOf, Legend } from './legend.tsx';
 import type { BoardLine } from './lines.ts';
-import { NO_MARKS, nearMarks } from './near.ts';
+import { NO_MARKS, nearMarks, shownMarks } from './near.ts';
 import { NumbersTable } from './numbers-table.tsx';
 import { Pager } from './pager.tsx';
 import { RankingTable } from './ranking-table.tsx';
 import type { Scene } from './scene.ts';
 import { revealedText } from './texts.ts';
 import { Tools } from './tools.tsx';
+import { useAsked } from './use-asked.ts';
 import type { Freezing } from './use-frozen.ts';
 import { useRows } from './use-rows.ts';
 import { JudgeWarnings } from './warnings.tsx';
@@ -31,21 +32,12 @@ export function Ranking({
   const drawing = useMemo(() => drawingOf(lines, scene), [lines, scene]);
   const bars = useMemo(() => [...drawing.bars.values()], [drawing]);
   const fills = useMemo(() => fillsOf(bars, scene), [bars, scene]);
-  const marks = useMemo(() => (rows.placesHidden ? NO_MARKS : nearMarks(lines)), [lines, rows.placesHidden]);
-  const dialog = useRef<HTMLDialogElement>(null);
-  const [asked, setAsked] = useState<string | null>(null);
-  const ask = (group: string): void => {
-    setAsked(group);
-    dialog.current?.showModal();
-  };
-  const tell = useCallback(
-    (place: number): string => {
-      const groups = lines.filter((line) => line.place === place).map(({ group }) => group);
-      return revealedText(place, groups, scene);
-    },
-    [lines, scene],
-  );
-  const line = lines.find(({ group }) => group === asked) ?? null;
+  const near = useMemo(() => (rows.placesHidden ? NO_MARKS : nearMarks(lines)), [lines, rows.placesHidden]);
+  const marks = shownMarks(near, lines, rows.isShown);
+  const isMarked = rows.pages[rows.page]?.some(({ group }) => marks.has(group)) ?? false;
+  const asked = useAsked();
+  const tell = useCallback((place: number): string => revealedText(place, lines, scene), [lines, scene]);
+  const line = lines.find(({ group }) => group === asked.group) ?? null;
   return (
     <>
       <Tools rows={rows} freezing={freezing} tell={tell}>
@@ -59,17 +51,17 @@ export function Ranking({
         drawing={drawing}
         fills={fills}
         marks={marks}
-        ask={rows.isWhole ? ask : null}
+        ask={rows.isWhole ? asked.ask : null}
       />
       <div className="board-foot">
-        <Legend bars={bars} fills={fills} scene={scene} withNear={rows.dense && marks.size > 0} />
+        <Legend bars={bars} fills={fills} scene={scene} withNear={rows.dense && isMarked} />
         <Pager rows={rows} />
       </div>
       <Decisions scene={scene} groups={lines.filter(rows.isShown).map(({ group }) => group)} />
       {(rows.isWhole || rows.placesHidden) && (
         <NumbersTable scene={scene} lines={rows.pages.flat()} withPlaces={!rows.placesHidden} />
       )}
-      <Why dialog={dialog} line={line} lines={lines} scene={scene} title={titleOf(line)} />
+      <Why dialog={asked.dialog} line={line} lines={lines} scene={scene} title={titleOf(line)} />
     </>
   );
 

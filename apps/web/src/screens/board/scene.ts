@@ -15,5 +15,8 @@ export interface Scene extends Shown, BuildWords {
   readonly screen: ScreenWords;
 }
 
+export const challengeName = ({ challenges }: ClassRecord, challenge: string): string =>
+  challenges.find(({ id }) => id === challenge)?.name ?? challenge;
+
 export const groupName = ({ groups }: ClassRecord, group: string): string =>
   groups.find(({ id }) => id === group)?.name ?? group;

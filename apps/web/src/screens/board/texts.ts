@@ -2,6 +2,7 @@
 
 import { POINTS_ID } from '@cairnmark/engine';
 import type { RankingKey } from '@cairnmark/scoring';
+import type { Row } from './arrangement.ts';
 import type { Beside } from './columns.ts';
 import { keyValue, toleranceOf } from './columns.ts';
 import type { BoardLine } from './lines.ts';
@@ -107,7 +108,12 @@ export function partText(part: PartId, { challenge, inClass, words, screen }: Sc
 }
 
 /** "3rd: Gannets and Terns". */
-export function revealedText(place: number, groups: readonly string[], { record, words, screen }: Scene): string {
+export function revealedText(
+  place: number,
+  rows: readonly Row[],
+  { record, words, screen }: Pick<Scene, 'record' | 'words' | 'screen'>,
+): string {
+  const groups = rows.filter((row) => row.place === place).map(({ group }) => group);
   return screen.say('board.revealed', {
     place: words.ordinal(place),
     groups: words.listed(groups.map((group) => groupName(record, group))),

@@ -4,7 +4,7 @@ import type { DayWarning } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { Scene, Shown } from './scene.ts';
-import { groupName } from './scene.ts';
+import { challengeName, groupName } from './scene.ts';
 
 export function Warnings({
   record,
@@ -15,7 +15,7 @@ export function Warnings({
   if (warnings.length === 0) return null;
   const challengeOf = (id: string) => record.challenges.find((one) => one.id === id);
   const names = {
-    challenge: (id: string) => challengeOf(id)?.name ?? id,
+    challenge: (id: string) => challengeName(record, id),
     criterion: (challenge: string, id: string) =>
       challengeOf(challenge)?.criteria.find((one) => one.id === id)?.name ?? id,
     group: (id: string) => groupName(record, id),

@@ -1,14 +1,12 @@
 // How the total comes about: what the lines of the card earn, and what else is added or taken away below them.
 
 import type { Report } from '@cairnmark/engine';
-import { exactSum, pointsOfRequirements, sumIfKnown } from '@cairnmark/scoring';
+import { exactSum, pointsOfRequirements } from '@cairnmark/scoring';
 import type { ScoreLines } from './lines.ts';
 
 export interface Bill {
   /** Of rules kept and broken; null: not known, since a rule that may cost points could not be looked at. */
   readonly rules: number | null;
-  /** Of lines that the class is not shown; null: not known. */
-  readonly notShown: number | null;
   /** Given or taken by hand. */
   readonly byHand: number;
   /** null: nothing counts, which is not 0, or it is not known. */
@@ -17,12 +15,11 @@ export interface Bill {
   readonly decimals: number;
 }
 
-export function billOf(report: Report, { scoring, rest }: ScoreLines): Bill {
+export function billOf(report: Report, { scoring }: ScoreLines): Bill {
   const rules = pointsOfRequirements(report.requirements);
-  const notShown = sumIfKnown(rest.map(({ points }) => points));
   const byHand = exactSum(report.adjustments.map(({ points }) => points));
-  const all = [rules, notShown, byHand, report.total, ...scoring.map(({ points }) => points)];
-  return { rules, notShown, byHand, total: report.total, decimals: decimalsOf(all) };
+  const all = [rules, byHand, report.total, ...scoring.map(({ points }) => points)];
+  return { rules, byHand, total: report.total, decimals: decimalsOf(all) };
 }
 
 /** Points that are paid out in fractions have few: more than this is shown rounded. */

@@ -66,7 +66,6 @@ function BillRows() {
   const fallen =
     at.challenge.fallen.counts === 'as-measured' ? null : inClass.fallen(at.attempt.state, at.challenge.fallen);
   const rows = [
-    { text: say('score-card.of-not-shown'), points: bill.notShown },
     { text: say('score-card.of-rules'), points: bill.rules },
     { text: say('score-card.of-hand'), points: bill.byHand },
   ].filter(({ points }) => points !== 0);

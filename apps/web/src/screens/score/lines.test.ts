@@ -45,12 +45,18 @@ describe('the lines of a score card', () => {
     expect(rest.map(({ id }) => id)).toContain('kind:cube');
   });
 
-  it('leave what the class is not shown to the fold, with its points', () => {
-    const hiding = { ...CHALLENGE, hidden: ['pieces', 'footprint-area'] };
+  it('leave what the class is not shown to the fold, but nothing that points, places or rules depend on', () => {
+    const hiding = { ...CHALLENGE, hidden: ['pieces', 'volume', 'footprint-area'] };
     const { scoring, also, rest } = scoreLines(reportOn(ATTEMPT, hiding), hiding);
-    expect(scoring.map(({ id }) => id)).not.toContain('pieces');
+    // Volume earns by its own result alone.
+    expect(scoring.map(({ id }) => id)).toEqual(['height', 'judged:idea', 'pieces', 'volume']);
     expect(also.map(({ id }) => id)).not.toContain('footprint-area');
-    expect(rest.filter(({ scores }) => scores).map(({ id, points }) => [id, points])).toEqual([['pieces', 1]]);
+    expect(rest.map(({ id }) => id)).toContain('footprint-area');
+    expect(rest.some(({ scores }) => scores)).toBe(false);
+    const ranked = { ...hiding, points: [], own: { ...hiding.own, rewards: [] }, hidden: ['height', 'pieces'] };
+    const places = scoreLines(reportOn(ATTEMPT, ranked), ranked);
+    expect(places.also.map(({ id }) => id)).toContain('height');
+    expect(places.rest.map(({ id }) => id)).toContain('pieces');
   });
 
   it('leave what has no number to the fold', () => {
@@ -75,7 +81,7 @@ describe('the bill below the lines', () => {
       const bill = billOf(report, lines);
       const shown = lines.scoring.reduce((sum, { points }) => sum + (points ?? 0), 0);
       // 18 + 3.5 + 1 + 3 for the lines, 4 for the rule that was broken, 1 by hand: halves are exact in doubles.
-      expect(shown + (bill.notShown ?? 0) + (bill.rules ?? 0) + bill.byHand).toBe(20.5);
+      expect(shown + (bill.rules ?? 0) + bill.byHand).toBe(20.5);
       expect(bill.total).toBe(20.5);
       expect(bill).toMatchObject({ rules: -4, byHand: -1, decimals: 1 });
     }

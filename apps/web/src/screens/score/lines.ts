@@ -1,8 +1,8 @@
-// The lines of a score card: first what earns points in this challenge, then what was measured besides, and apart from
-// both what the class is not shown or what has no number.
+// The lines of a score card: first what earns points in this challenge, hidden or not, then what was measured besides, and
+// apart from both what the class is not shown or what has no number.
 
 import type { Challenge, OwnLine, Report, ReportedFact } from '@cairnmark/engine';
-import { SETS_ID } from '@cairnmark/engine';
+import { isShown, SETS_ID } from '@cairnmark/engine';
 import type { PointsLine, PointsRow } from '@cairnmark/scoring';
 import { sumIfKnown } from '@cairnmark/scoring';
 
@@ -27,14 +27,13 @@ export interface ScoreLines {
 
 export function scoreLines(report: Report, challenge: Challenge): ScoreLines {
   const scoringIds = scoringMeasures(challenge);
-  const hidden = new Set(challenge.hidden);
   const others = report.facts.map(({ id }) => id).filter((id) => !scoringIds.includes(id));
-  const shown = others.filter((id) => !hidden.has(id) && isTold(id, report));
+  const shown = others.filter((id) => isShown(id, challenge) && isTold(id, report));
   const line = (id: string): ScoreLine => lineOf(id, report, challenge, scoringIds.includes(id));
   return {
-    scoring: scoringIds.filter((id) => !hidden.has(id)).map(line),
+    scoring: scoringIds.map(line),
     also: shown.map(line),
-    rest: [...scoringIds.filter((id) => hidden.has(id)), ...others.filter((id) => !shown.includes(id))].map(line),
+    rest: others.filter((id) => !shown.includes(id)).map(line),
   };
 }
 

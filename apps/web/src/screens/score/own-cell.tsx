@@ -80,7 +80,7 @@ export function OwnCell({ line }: { readonly line: ScoreLine }) {
 
 function Verdict({ own }: { readonly own: OwnLine }) {
   const { at, inClass, say } = useCard();
-  const value = inClass.exactAmount(own.measure, own.own);
+  const value = inClass.fullAmount(own.measure, own.own);
   if (own.verdict === 'agrees' || own.verdict === 'close') {
     return (
       <span className="card-own-verdict">

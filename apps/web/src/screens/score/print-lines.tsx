@@ -7,7 +7,6 @@ import { pointsText } from './points-text.ts';
 export function PrintLines() {
   const { lines, bill, words, say } = useCard();
   const below = [
-    { text: say('score-card.of-not-shown'), points: bill.notShown },
     { text: say('score-card.of-rules'), points: bill.rules },
     { text: say('score-card.of-hand'), points: bill.byHand },
   ].filter(({ points }) => points !== 0);
@@ -58,7 +57,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
     <tr>
       <td>{words.capital(inClass.label(id))}</td>
       <td>{fact === null ? '–' : inClass.fact(fact)}</td>
-      <td>{own === null ? '' : inClass.exactAmount(own.measure, own.own)}</td>
+      <td>{own === null ? '' : inClass.fullAmount(own.measure, own.own)}</td>
       <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
     </tr>
   );
@@ -68,7 +67,7 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
 function Besides({ line: { id, fact, own } }: { readonly line: ScoreLine }) {
   const { inClass, words, say } = useCard();
   const result = fact === null ? '–' : inClass.fact(fact);
-  const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.exactAmount(own.measure, own.own)})`;
+  const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.fullAmount(own.measure, own.own)})`;
   return (
     <div>
       <dt>{words.capital(inClass.label(id))}</dt>

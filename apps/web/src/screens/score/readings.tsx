@@ -28,11 +28,11 @@ export function Readings() {
       <ol className="card-readings">
         {heightReadingsMm.map((readingMm, k) => (
           <li key={k}>
-            <b>{inClass.exact(readingMm, 'mm')}</b>
+            <b>{inClass.full(readingMm, 'mm')}</b>
             <button
               type="button"
               className="btn bare"
-              aria-label={say('score-card.remove-reading', { number: k + 1, reading: inClass.exact(readingMm, 'mm') })}
+              aria-label={say('score-card.remove-reading', { number: k + 1, reading: inClass.full(readingMm, 'mm') })}
               onClick={() => {
                 changeTry(withoutReading(k));
                 field.current?.querySelector('input')?.focus();
@@ -46,7 +46,7 @@ export function Readings() {
       {seen !== null && heightReadingsMm.length > 1 && (
         <p>
           {say('score-card.mean', {
-            height: `${inClass.amount('height', seen.value, seen.tolerance)} ${inClass.plusMinus(seen.tolerance, 'mm')}`,
+            height: `${inClass.amount('height', seen.value, seen.tolerance)} ${inClass.error('height', seen.tolerance)}`,
           })}
         </p>
       )}

@@ -7,8 +7,8 @@ export function ThreeValues({ fact }: { readonly fact: ReportedFact }) {
   const { inClass, words } = useCard();
   const { id, unit, predicted, observed, decided, source } = fact;
   const read = (value: number, tolerance: number): string =>
-    `${inClass.amount(id, value, tolerance)} ${inClass.plusMinus(tolerance, unit)}`.trimEnd();
-  const readings = (observed?.readings ?? []).map((value) => inClass.exact(value, unit));
+    `${inClass.amount(id, value, tolerance)} ${inClass.error(id, tolerance)}`.trimEnd();
+  const readings = (observed?.readings ?? []).map((value) => inClass.full(value, unit));
   return (
     <dl className="card-three">
       <Value
@@ -25,7 +25,7 @@ export function ThreeValues({ fact }: { readonly fact: ReportedFact }) {
       <Value
         of="decided"
         counts={source === 'decided'}
-        text={decided === null ? null : inClass.exactAmount(id, decided.value)}
+        text={decided === null ? null : inClass.fullAmount(id, decided.value)}
         note={decided === null ? '' : `${decided.by}: ${decided.reason}`}
       />
     </dl>

@@ -28,6 +28,7 @@ export const board = {
   'board.keys': 'Keys: → or Page Down shows the next place, ← or Page Up hides it again.',
   'board.revealed': '{place}: {groups}',
   'board.not-shown': 'Not shown yet',
+  'board.hidden': 'hidden',
   // Columns and rows.
   'board.place': 'Place',
   'board.group': 'Group',
@@ -59,6 +60,8 @@ export const board = {
   'board.stated': 'points of a build that fell',
   'board.taken-off': 'taken off: {parts}',
   'board.measuring-error': 'measuring error',
+  'board.error-below': 'may be less by',
+  'board.error-above': 'may be more by',
   'board.points-for': 'Points for {measure}',
   // Below the rows.
   'board.page': 'Page {page} of {pages}',

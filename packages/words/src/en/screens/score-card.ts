@@ -64,7 +64,6 @@ export const scoreCard = {
   'score-card.show-all': 'Show all (for the teacher)',
   'score-card.earns-none': 'no points',
   'score-card.of-rules': 'Rules',
-  'score-card.of-not-shown': 'Lines that are not shown',
   'score-card.of-hand': 'Given or taken by hand',
   'score-card.total': 'Total',
   'score-card.points-row': 'Points',

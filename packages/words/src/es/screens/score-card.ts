@@ -60,7 +60,6 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.show-all': 'Verlo todo (para el profesorado)',
   'score-card.earns-none': 'sin puntos',
   'score-card.of-rules': 'Reglas',
-  'score-card.of-not-shown': 'Filas que no se enseñan',
   'score-card.of-hand': 'Dados o quitados a mano',
   'score-card.total': 'Total',
   'score-card.points-row': 'Puntos',
