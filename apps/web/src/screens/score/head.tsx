@@ -34,8 +34,9 @@ export function Head({ standing }: { readonly standing: Standing | null }) {
 const isOut = ({ kind }: Report['state']): boolean => kind === 'absent' || kind === 'not-taking-part';
 
 function Headline() {
-  const { at, report, bill, words, inClass, say } = useCard();
+  const { at, report, bill, words, inClass, say, covering } = useCard();
   const fact = headlineFact(report, at.challenge);
+  if (covering.totalCovered || (fact !== null && covering.covered.has(fact.id))) return <CoveredTotal />;
   if (fact !== null && fact.value !== null) {
     return (
       <>
@@ -53,6 +54,18 @@ function Headline() {
       </p>
       <Since />
       <NotKnown />
+    </>
+  );
+}
+
+function CoveredTotal() {
+  const { say } = useCard();
+  return (
+    <>
+      <p className="card-total" aria-hidden="true">
+        ?
+      </p>
+      <p className="mut">{say('ours-first.total')}</p>
     </>
   );
 }
@@ -83,10 +96,10 @@ function Since() {
 
 /** In facts, against the try before. */
 function Changed() {
-  const { at, report, reports, inClass, say } = useCard();
+  const { at, report, reports, inClass, say, covering } = useCard();
   const since = sinceLastTry(report, reports, at.tries, at.challenge);
   if (since === null) return null;
-  const shown = since.changes.filter(({ fact }) => !fact.startsWith('kind:'));
+  const shown = since.changes.filter(({ fact }) => !fact.startsWith('kind:') && !covering.covered.has(fact));
   return (
     <details className="card-since">
       <summary>{say('score-card.what-changed', { number: since.number })}</summary>

@@ -4,6 +4,7 @@ import type { ComponentChildren } from 'preact';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
+import { OursFirstSwitch } from './ours-first-switch.tsx';
 import { pointsText } from './points-text.ts';
 
 export function LinesTable() {
@@ -12,6 +13,7 @@ export function LinesTable() {
   return (
     <>
       {numbersOnly && <p className="note card-numbers-only">{say('score-card.numbers-only')}</p>}
+      <OursFirstSwitch />
       <section aria-labelledby="scoring-lines">
         <h2 className="vh" id="scoring-lines">
           {say('score-card.scores')}
@@ -62,7 +64,7 @@ const Lines = ({
 
 /** What is added to the lines or taken away, so that the points above add up to the total. */
 function BillRows() {
-  const { at, bill, inClass, words, say, lines } = useCard();
+  const { at, bill, inClass, words, say, lines, covering } = useCard();
   const fallen =
     at.challenge.fallen.counts === 'as-measured' ? null : inClass.fallen(at.attempt.state, at.challenge.fallen);
   const rows = [
@@ -91,7 +93,11 @@ function BillRows() {
       <li className="card-line card-sum">
         <div className="card-flat card-bill">
           <span className="card-nm">{say('score-card.total')}</span>
-          <span className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</span>
+          {covering.totalCovered ? (
+            <span className="mut">{say('ours-first.total')}</span>
+          ) : (
+            <span className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</span>
+          )}
         </div>
       </li>
     </>

@@ -8,6 +8,7 @@ import { useCard } from './card.ts';
 import { Readings } from './readings.tsx';
 import { SeenBy } from './seen-by.tsx';
 import { StoodFor } from './stood-for.tsx';
+import { isTimed } from './use-stopwatch.ts';
 
 const STATES = ['stood', 'fell-before-measuring', 'fell', 'not-taking-part', 'absent'] as const;
 
@@ -16,7 +17,9 @@ export function RealBuild() {
   const changeTry = useSession((session) => session.changeTry);
   const { state, confirmedBy } = at.attempt;
   const built = state.kind !== 'absent' && state.kind !== 'not-taking-part';
-  const [open, setOpen] = useState(built && confirmedBy === null);
+  const classId = useSession(({ place }) => place?.classId ?? '');
+  // A watch that runs stays in sight after a reload.
+  const [open, setOpen] = useState(() => built && (confirmedBy === null || isTimed(classId, at.attempt.id)));
   return (
     <details className="card-real" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>

@@ -41,11 +41,12 @@ export function Rules() {
 }
 
 function Rule({ rule, line }: { readonly rule: Requirement; readonly line: RequirementLine }) {
-  const { report, inClass, words, say } = useCard();
+  const { report, inClass, words, say, covering } = useCard();
   const { verdict, note, consequence } = line;
   const tolerance = report.facts.find(({ id }) => id === line.measure)?.tolerance ?? 0;
   const title = words.capital(inClass.ruleTitle(rule));
-  const inFull = verdict === 'broken' || verdict === 'not-measured';
+  const covered = line.measure !== null && covering.covered.has(line.measure);
+  const inFull = !covered && (verdict === 'broken' || verdict === 'not-measured');
   return (
     <li className={verdict}>
       <Icon name={ICONS[verdict]} />
@@ -56,7 +57,7 @@ function Rule({ rule, line }: { readonly rule: Requirement; readonly line: Requi
         {rule.kind === 'judged' && <JudgeRule rule={rule} title={title} />}
       </div>
       <b className="card-value">
-        {valueOf(line, tolerance, inClass, say)}
+        {covered ? '?' : valueOf(line, tolerance, inClass, say)}
         {verdict === 'kept' && consequence.kind === 'earns' && (
           <small>+{words.counted('points', consequence.points)}</small>
         )}

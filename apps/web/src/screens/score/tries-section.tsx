@@ -23,7 +23,7 @@ export function Tries() {
 }
 
 function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow }) {
-  const { at, reports, placing, words, say } = useCard();
+  const { at, reports, placing, words, say, covering } = useCard();
   const goTo = useSession((session) => session.goTo);
   const change = useSession((session) => session.change);
   const moment = useMoments();
@@ -46,9 +46,11 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
         <b>
           {reports === null && placing
             ? '…'
-            : total === null
-              ? say('score-card.no-total')
-              : words.counted('points', total)}
+            : shown && covering.totalCovered
+              ? '?'
+              : total === null
+                ? say('score-card.no-total')
+                : words.counted('points', total)}
         </b>
         {counts && <small className="card-counts">{say('score-card.try-counts')}</small>}
       </span>
