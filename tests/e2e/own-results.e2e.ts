@@ -23,7 +23,7 @@ it('an own result is held against ours at once, with a hint where it differs, an
   await expect.poll(() => line(page, 'Volume').innerText()).toMatch(/700 cm³[\s\S]*0$/);
   expect(await line(page, 'Volume').locator('.card-differs').innerText()).toContain('Check your working.');
   await ownResult(page, 'Pieces', '5');
-  await expect.poll(() => line(page, 'Pieces').innerText()).toMatch(/5 agrees[\s\S]*1$/);
+  await expect.poll(() => line(page, 'Pieces').innerText()).toMatch(/5 pieces: agrees[\s\S]*1$/);
 });
 
 it('where own results earn, ours stay covered until they are entered, and the value, the working and a reload give nothing away', async () => {

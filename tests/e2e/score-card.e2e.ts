@@ -59,7 +59,7 @@ it('an own result is compared at once, with a hint at the step, and can be taken
   await page.keyboard.press('ControlOrMeta+A');
   await page.keyboard.type('601');
   await page.keyboard.press('Enter');
-  await expect.poll(() => own.innerText()).toContain('601 cm³ agrees');
+  await expect.poll(() => own.innerText()).toContain('601 cm³: agrees');
   await own.getByRole('button').click();
   await own.getByRole('button', { name: english('score-card.drop-own') }).click();
   await expect.poll(() => own.innerText()).toBe(`${english('score-card.enter-own')}\n: volume`);

@@ -18,6 +18,7 @@ export async function tabStops(page: Page): Promise<Stop[]> {
   await page.evaluate(() => {
     if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
     // Without it Tab goes on from what was clicked last.
+    getSelection()?.setPosition(document.body, 1);
     getSelection()?.setPosition(document.body, 0);
   });
   const stops: Stop[] = [];

@@ -68,7 +68,7 @@ export function Line({ line }: { readonly line: ScoreLine }) {
 }
 
 /** Read off the real build, or set by a person: what is worked out needs no saying. */
-const isSeen = ({ source, observed }: ReportedFact): boolean =>
+export const isSeen = ({ source, observed }: ReportedFact): boolean =>
   source === 'decided' || (source === 'observed' && observed !== null);
 
 /** "27.0 cm ± 0.3 cm": the error is lighter than the number. */

@@ -1,6 +1,7 @@
 // All lines of the card: those that earn points with the bill below them, what was measured besides, and the rest in a fold.
 
 import type { ComponentChildren } from 'preact';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
@@ -24,6 +25,14 @@ export function LinesTable() {
           <span>{say('score-card.own')}</span>
           <span className="card-p">{say('score-card.points-head')}</span>
         </div>
+        <HelpList
+          items={[
+            ['help.line', say('score-card.what')],
+            ['help.own', say('score-card.enter-own'), say('score-card.change-own')],
+            ['help.decide', say('score-card.decide')],
+            ...(lines.rest.length > 0 ? [['help.show-all', say('score-card.show-all')] as const] : []),
+          ]}
+        />
         <Lines lines={lines.scoring}>
           <BillRows />
         </Lines>

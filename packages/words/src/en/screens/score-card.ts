@@ -71,8 +71,8 @@ export const scoreCard = {
   // Our own result.
   'score-card.enter-own': 'Enter ours',
   'score-card.own-of': 'Our own result: {measure}',
-  'score-card.own-agrees': '{value} agrees',
-  'score-card.own-close': '{value} is close',
+  'score-card.own-agrees': '{value}: agrees',
+  'score-card.own-close': '{value}: close',
   'score-card.change-own': 'Change',
   'score-card.drop-own': 'Take it away',
   'score-card.done': 'Done',
