@@ -89,4 +89,8 @@ it('every part of Build has its sentences, by touch and in Spanish', async () =>
   const tools = await page.locator('.pad button').allInnerTexts();
   for (const tool of [...tools, spanish('build.undo'), spanish('build.keys')]) expect.soft(told).toContain(tool.trim());
   await page.getByText(spanish('help.lay-over')).waitFor();
+  // The sentences leave room for what they explain.
+  const size = (place: Locator) => place.boundingBox().then((box) => box ?? { width: 0, height: 0 });
+  expect((await size(page.getByRole('button', { name: spanish('build.show') }))).width).toBeGreaterThan(120);
+  expect((await size(page.locator('.shelf ul'))).height).toBeGreaterThan(100);
 });

@@ -1,6 +1,7 @@
 // What is wrong with a page by single criteria of WCAG, each as a list that is empty when nothing is.
 
 import type { Locator, Page } from 'playwright-core';
+import { toTheHead } from './keyboard.ts';
 
 /** Texts of which a part cannot be seen, for the box that holds them is too small and does not scroll (1.4.4, 1.4.12). */
 export const cutOff = (page: Page): Promise<string[]> =>
@@ -125,7 +126,11 @@ export const stopsOutOfOrder = (page: Page): Promise<string[]> =>
 
 /** Stops of Tab of which no corner and not the middle can be seen, for something else lies over them (2.4.11). */
 export async function hiddenStops(page: Page): Promise<string[]> {
-  const count = (await tabOnce(page)).length;
+  await toTheHead(page);
+  const count = await page.evaluate(
+    (controls) => [...document.querySelectorAll(controls)].filter((one) => one.checkVisibility()).length,
+    CONTROLS,
+  );
   const hidden: string[] = [];
   for (let k = 0; k < count; k += 1) {
     await page.keyboard.press('Tab');
@@ -145,14 +150,6 @@ export async function hiddenStops(page: Page): Promise<string[]> {
   }
   return hidden;
 }
-
-const tabOnce = (page: Page): Promise<string[]> =>
-  page.evaluate((controls) => {
-    (document.activeElement as HTMLElement | null)?.blur();
-    getSelection()?.setPosition(document.body, 1);
-    getSelection()?.setPosition(document.body, 0);
-    return [...document.querySelectorAll(controls)].filter((one) => one.checkVisibility()).map(() => '');
-  }, CONTROLS);
 
 /** What would still move for longer than a hundredth of a second (2.3.3). */
 export const moving = (page: Page): Promise<string[]> =>
