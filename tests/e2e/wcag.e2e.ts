@@ -19,6 +19,8 @@ const shared = sharedPage((page) => openDemo(page));
 
 const on = async (screen: Screen): Promise<Page> => {
   const page = shared();
+  // Of a dialog that a failed test left open.
+  await page.keyboard.press('Escape');
   await openScreen(page, screen);
   if (screen === 'score') await onCard(page);
   await settled(page);

@@ -121,7 +121,10 @@ export const stopsOutOfOrder = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const stops = [...document.querySelectorAll('[data-stop]')];
     const numbers = stops.map((one) => Number(one.getAttribute('data-stop')));
-    return stops.filter((_, k) => k > 0 && (numbers[k] ?? 0) < (numbers[k - 1] ?? 0)).map(({ outerHTML }) => outerHTML);
+    return stops
+      .filter((_, k) => k > 0 && (numbers[k] ?? 0) < (numbers[k - 1] ?? 0))
+      .concat([...document.querySelectorAll('[tabindex]')].filter((one) => Number(one.getAttribute('tabindex')) > 0))
+      .map(({ outerHTML }) => outerHTML.slice(0, 80));
   });
 
 /** Stops of Tab of which no corner and not the middle can be seen, for something else lies over them (2.4.11). */
@@ -142,7 +145,7 @@ export async function hiddenStops(page: Page): Promise<string[]> {
       const points = [0.1, 0.5, 0.9].flatMap((x) => [0.1, 0.5, 0.9].map((y) => [left + x * width, top + y * height]));
       const seen = points.some(([x = 0, y = 0]) => {
         const over = document.elementFromPoint(x, y);
-        return over !== null && (shown.contains(over) || over.contains(shown));
+        return shown.contains(over);
       });
       return seen ? null : at.outerHTML.slice(0, 80);
     });
