@@ -49,17 +49,17 @@ export const pressedByColourAlone = (page: Page): Promise<string[]> =>
       .map((one) => one.textContent),
   );
 
-/** Pressed choices that look like those beside them in the system's own colours. */
+/** Pressed choices that do not take the system's colour of what is chosen, when the system sets all colours. */
 export const pressedAlike = (page: Page): Promise<string[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('.seg > [aria-pressed="true"], .btn[aria-pressed="true"]')]
-      .filter((one) => one.checkVisibility())
-      .filter((one) => {
-        const other = one.parentElement?.querySelector('[aria-pressed="false"]') ?? document.querySelector('.btn');
-        return other !== null && getComputedStyle(one).backgroundColor === getComputedStyle(other).backgroundColor;
-      })
-      .map((one) => one.textContent),
-  );
+  page.evaluate(() => {
+    const probe = document.body.appendChild(document.createElement('div'));
+    probe.style.cssText = 'forced-color-adjust: none; background: Highlight';
+    const chosen = getComputedStyle(probe).backgroundColor;
+    probe.remove();
+    return [...document.querySelectorAll('.seg > [aria-pressed="true"], .btn[aria-pressed="true"]')]
+      .filter((one) => one.checkVisibility() && getComputedStyle(one).backgroundColor !== chosen)
+      .map((one) => one.textContent);
+  });
 
 /** Frames of buttons and fields under 3:1 against what is behind them (1.4.11). */
 export const faintFrames = (page: Page): Promise<string[]> =>

@@ -2,12 +2,11 @@
 
 import { unmeasuredLosses } from '@cairnmark/engine';
 import { HelpList } from '../../parts/asked-help.tsx';
-import { decimalsOf } from './bill.ts';
 import { useCard } from './card.ts';
 import { headlineFact } from './headline.ts';
 import type { SinceLastTry } from './last-try.ts';
 import { sinceLastTry } from './last-try.ts';
-import { pointsUnit } from './points-text.ts';
+import { apartText, pointsUnit } from './points-text.ts';
 
 export function Headline() {
   const { at, report, bill, words, inClass, say, covering } = useCard();
@@ -61,9 +60,7 @@ function Since() {
   if (since === null) return <p className="mut">{unit}</p>;
   return (
     <p className="mut">
-      {since.more === null
-        ? unit
-        : `${unit}, ${comparison(since, words.number(Math.abs(since.more), Math.max(bill.decimals, decimalsOf([since.more]))), say)}`}
+      {since.more === null ? unit : `${unit}, ${comparison(since, apartText(since.more, bill.decimals, words), say)}`}
     </p>
   );
 }
