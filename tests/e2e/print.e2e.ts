@@ -35,3 +35,15 @@ it('paper of a challenge without points shows what the places go by, and no tota
   expect(await paper.locator('.print-total').textContent()).toMatch(/^34\.7 cm ?Height/);
   expect(await paper.textContent()).not.toContain(english('score-card.total'));
 });
+
+it('paper of a try with decisions, readings, marks and own results is one sheet of A4 and of Letter', async () => {
+  const page = await openApp();
+  await openClass(page, readText(ROOT, 'tests/corpus/every-rule.json'));
+  await goTo(page, 'Petrels', 'Tall Light');
+  await openScreen(page, 'score');
+  await onCard(page);
+  for (const format of ['A4', 'Letter']) {
+    const sheets = (await page.pdf({ format })).toString('latin1').match(/\/Type\s*\/Page\b/g);
+    expect(sheets?.length, format).toBe(1);
+  }
+});
