@@ -14,6 +14,7 @@ it('Tab goes through Start in the order of reading, and the focus is seen at eac
       `button ${english('frame.skip')}`,
       `link ${english('frame.brand')}`,
       `button ${english('frame.settings')}`,
+      `button ${english('start.first-go')}`,
       `button ${english('start.demo-open')}`,
       `input ${english('start.file-choose')}`,
     ].map((name) => ({ name, fault: null })),

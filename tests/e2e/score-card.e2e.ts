@@ -3,7 +3,7 @@
 
 import { expect, it } from 'vitest';
 import { addReading, confirm, head, line, onCard, ownResult, unfold } from './tools/card.ts';
-import { goTo, openDemo, openScreen, savedClass } from './tools/classes.ts';
+import { goTo, openDemo, openScreen, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { english } from './tools/words.ts';
 
@@ -59,7 +59,7 @@ it('an own result is compared at once, with a hint at the step, and can be taken
   await page.keyboard.press('ControlOrMeta+A');
   await page.keyboard.type('601');
   await page.keyboard.press('Enter');
-  await expect.poll(() => own.innerText()).toContain('601 cm³ agrees');
+  await expect.poll(() => own.innerText()).toContain('601 cm³: agrees');
   await own.getByRole('button').click();
   await own.getByRole('button', { name: english('score-card.drop-own') }).click();
   await expect.poll(() => own.innerText()).toBe(`${english('score-card.enter-own')}\n: volume`);
@@ -75,6 +75,29 @@ it('the stopwatch keeps the seconds that it stood, or until it fell', async () =
   expect(await head(page)).toMatch(/Fell after (0\.[6-9]|[1-9][\d.]*) seconds?\. It takes no place\./);
   const seconds = await page.getByLabel(english('score-card.seconds-fell')).inputValue();
   expect(Number(seconds)).toBeGreaterThanOrEqual(0.6);
+});
+
+it('a stopwatch that runs goes on over a reload and a look at another screen', async () => {
+  const page = await openCard();
+  const shows = async (): Promise<number> => Number.parseFloat(await page.getByRole('timer').innerText());
+  await page.getByText(english('score-card.real'), { exact: true }).click();
+  await page.getByRole('button', { name: english('score-card.start'), exact: true }).click();
+  await page.waitForTimeout(600);
+  await reload(page);
+  await onCard(page);
+  expect(await shows()).toBeGreaterThanOrEqual(0.6);
+  await openScreen(page, 'board');
+  await openScreen(page, 'score');
+  await onCard(page);
+  const before = await shows();
+  await expect.poll(shows).toBeGreaterThan(before);
+  await page.getByRole('button', { name: english('score-card.stop'), exact: true }).click();
+  await onCard(page);
+  expect(Number(await page.getByLabel(english('score-card.seconds')).inputValue())).toBeGreaterThan(0.6);
+  await reload(page);
+  await onCard(page);
+  await page.getByText(english('score-card.real-open'), { exact: true }).waitFor();
+  expect(await shows()).toBe(0);
 });
 
 it('a decision stands beside what was measured, and stays in sight when it is taken back', async () => {

@@ -14,6 +14,7 @@ export const board: readonly State[] = [
   { name: 'board-own', go: (page) => shown(page, english('board.own')) },
   { name: 'board-hidden', go: (page) => shown(page, english('board.hide-places')) },
   { name: 'board-one-by-one', go: (page) => shown(page, english('board.one-by-one'), english('board.next-place')) },
+  { name: 'board-help', go: (page) => shown(page, english('frame.help')) },
   { name: 'board-frozen', go: (page) => shown(page, english('board.freeze')) },
 ];
 

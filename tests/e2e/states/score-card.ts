@@ -31,6 +31,27 @@ export const scoreCard: readonly State[] = [
       await addReading(page, '38.1');
     },
   },
+  {
+    name: 'score-card-covered',
+    go: async (page) => {
+      await card(page, 'Fulmars', 'Harbour Wall');
+      await page.getByRole('button', { name: english('ours-first.switch'), exact: true }).click();
+      await page
+        .getByRole('button', { name: english('ours-first.look') })
+        .first()
+        .click();
+    },
+  },
+  {
+    name: 'score-card-help',
+    go: async (page) => {
+      await card(page, 'Fulmars', 'Harbour Wall');
+      await page
+        .locator('main')
+        .getByRole('button', { name: english('frame.help'), exact: true })
+        .click();
+    },
+  },
   { name: 'score-card-judged', go: (page) => card(page, 'Fulmars', 'Harbour Wall') },
   { name: 'score-card-fell', go: (page) => card(page, 'Eiders') },
   {

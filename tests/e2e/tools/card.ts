@@ -22,6 +22,7 @@ export async function ownResult(page: Page, measure: string, text: string): Prom
   await line(page, measure)
     .getByRole('button', { name: english('score-card.enter-own') })
     .click();
+  await line(page, measure).getByRole('textbox').waitFor();
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
   await onCard(page);

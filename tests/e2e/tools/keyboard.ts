@@ -15,11 +15,7 @@ const MOST_STOPS = 150;
 
 /** The stops of Tab from the head of the page until it comes round, in order. */
 export async function tabStops(page: Page): Promise<Stop[]> {
-  await page.evaluate(() => {
-    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
-    // Without it Tab goes on from what was clicked last.
-    getSelection()?.setPosition(document.body, 0);
-  });
+  await toTheHead(page);
   const stops: Stop[] = [];
   for (let presses = 1; presses < MOST_STOPS; presses += 1) {
     await page.keyboard.press('Tab');
@@ -35,6 +31,16 @@ export async function tabStops(page: Page): Promise<Stop[]> {
       .join(', ')}`,
   );
 }
+
+/** Without it Tab goes on from what was clicked last. */
+export const toTheHead = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+    getSelection()?.setPosition(document.body, 0);
+    document.body.tabIndex = -1;
+    document.body.focus();
+    document.body.removeAttribute('tabindex');
+  });
 
 /** Presses Tab, or Shift and Tab, until the focus is on what is called so ("button Open the demo"). */
 export async function tabTo(page: Page, name: string, key: 'Tab' | 'Shift+Tab' = 'Tab'): Promise<void> {

@@ -2,6 +2,7 @@
 
 import { LANGUAGES } from '@cairnmark/words';
 import { useRef } from 'preact/hooks';
+import { HelpArea, HelpButton, HelpList } from '../parts/asked-help.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
@@ -34,6 +35,16 @@ export function Settings() {
             choose={measureIn}
           />
           {open && <SaveClass />}
+          <HelpArea>
+            <HelpButton />
+            <HelpList
+              items={[
+                ['help.language', words.say('frame.language')],
+                ['help.units', words.say('frame.units')],
+                ...(open ? [['help.class-file', words.say('frame.class-file')] as const] : []),
+              ]}
+            />
+          </HelpArea>
         </div>
       </Dialog>
     </>

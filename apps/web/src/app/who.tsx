@@ -1,6 +1,7 @@
 // Who is at work: group, challenge and try, with a dialog to change them.
 
 import { useRef } from 'preact/hooks';
+import { HelpArea, HelpButton, HelpList } from '../parts/asked-help.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import type { At } from '../store/session.ts';
@@ -20,7 +21,9 @@ export function Who() {
         <span className="vh">{words.say('frame.change-group')}</span>
       </button>
       <Dialog dialog={dialog} title={words.say('frame.change-group')}>
-        <Places at={at} />
+        <HelpArea>
+          <Places at={at} />
+        </HelpArea>
       </Dialog>
     </>
   );
@@ -53,6 +56,15 @@ function Places({ at }: { readonly at: At }) {
       <button type="button" className="btn" onClick={() => startTry()}>
         {words.say('frame.new-try')}
       </button>
+      <HelpButton />
+      <HelpList
+        items={[
+          ['help.group', words.say('frame.group')],
+          ['help.challenge', words.say('frame.challenge')],
+          ['help.attempt', words.say('frame.attempt')],
+          ['help.new-try', words.say('frame.new-try')],
+        ]}
+      />
     </div>
   );
 }

@@ -1,8 +1,11 @@
 // The head of the board: what is shown, the bars to choose something else, and the full screen.
 
 import type { ClassRecord } from '@cairnmark/engine';
+import type { ScreenWords } from '@cairnmark/words';
 import type { RefObject } from 'preact';
+import { frameHelp } from '../../app/frame-help.ts';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -52,7 +55,30 @@ export function Head({
           choose={(id) => showOnBoard({ view: id })}
         />
         <FullScreen section={section} />
+        <HelpButton />
       </div>
+      <HelpList items={boardHelp(words)} />
     </div>
   );
 }
+
+const boardHelp = (words: ScreenWords) =>
+  [
+    ['help.which', words.say('board.which')],
+    ['help.view', words.say('board.view')],
+    ['help.full-screen', words.say('board.full-screen')],
+    ['help.freeze', words.say('board.freeze')],
+    ['help.hide-places', words.say('board.hide-places')],
+    [
+      'help.one-by-one',
+      words.say('board.one-by-one'),
+      words.say('board.next-place'),
+      words.say('board.last-place'),
+      words.say('board.all-places'),
+    ],
+    ['help.why-place', words.say('board.group')],
+    ['help.page', words.say('board.page-after')],
+    ['help.numbers', words.say('board.numbers')],
+    ['help.csv', words.say('board.csv')],
+    ...frameHelp(words),
+  ] as const;

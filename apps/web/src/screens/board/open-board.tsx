@@ -3,6 +3,7 @@
 import type { ClassRecord } from '@cairnmark/engine';
 import { useRef } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpArea } from '../../parts/asked-help.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useClassScore } from '../../workers/use-engine.ts';
@@ -22,25 +23,27 @@ export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
   const shown = useShown(freezing.record ?? now);
   const whole = { record: freezing.record, score: worked.value };
   return (
-    <section className="board" ref={section} aria-label={words.say('board.title')} aria-busy={worked.working}>
-      <Head
-        record={freezing.record ?? now}
-        shown={shown}
-        working={worked.working && worked.value !== null}
-        section={section}
-      />
-      <Working worked={worked} />
-      {isWhole(whole) ? (
-        <BoardOf whole={whole} shown={shown} freezing={freezing} />
-      ) : (
-        freezing.frozen !== null && (
-          <div className="board-tools">
-            <FreezeNote frozen={freezing.frozen} />
-            <FreezeButton freezing={freezing} />
-          </div>
-        )
-      )}
-    </section>
+    <HelpArea>
+      <section className="board" ref={section} aria-label={words.say('board.title')} aria-busy={worked.working}>
+        <Head
+          record={freezing.record ?? now}
+          shown={shown}
+          working={worked.working && worked.value !== null}
+          section={section}
+        />
+        <Working worked={worked} />
+        {isWhole(whole) ? (
+          <BoardOf whole={whole} shown={shown} freezing={freezing} />
+        ) : (
+          freezing.frozen !== null && (
+            <div className="board-tools">
+              <FreezeNote frozen={freezing.frozen} />
+              <FreezeButton freezing={freezing} />
+            </div>
+          )
+        )}
+      </section>
+    </HelpArea>
   );
 }
 

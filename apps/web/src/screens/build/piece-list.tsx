@@ -1,6 +1,7 @@
 // The pieces from the top down, as in the tower; the tools of the picked piece open under its row.
 
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
@@ -56,6 +57,7 @@ export function PieceList(props: Shown) {
           .reverse()}
       </ol>
       <p className="on-table mut">{screen.say('build.table')}</p>
+      {pieces.length > 0 && <HelpList on={help} items={[['help.in-words', screen.say('back.title')]]} />}
       {pieces.length > 0 && <BuildInWords {...props} />}
     </section>
   );

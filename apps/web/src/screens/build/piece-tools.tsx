@@ -2,6 +2,7 @@
 
 import { useId } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpList } from '../../parts/asked-help.tsx';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { ExactPlace } from './exact-place.tsx';
@@ -54,6 +55,18 @@ export function PieceTools(props: Shown & { readonly piece: number }) {
         />
         <Tool icon="copy" text={screen.say('tool.copy')} act={() => editor.edit({ do: 'copy', piece })} />
       </div>
+      <HelpList
+        on={props.help}
+        items={[
+          ['help.move', ...MOVES.map(({ name }) => screen.say(name))],
+          ['help.turn', screen.say('tool.turn-left'), screen.say('tool.turn-right')],
+          ['help.lay-over', screen.say('tool.lay')],
+          ['help.take-off', screen.say('tool.take-off')],
+          ['help.order', screen.say('tool.up'), screen.say('tool.down')],
+          ['help.copy', screen.say('tool.copy')],
+          ['help.exact', screen.say('tool.exact')],
+        ]}
+      />
       <ExactPlace {...props} key={piece} />
     </div>
   );

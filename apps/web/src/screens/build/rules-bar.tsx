@@ -4,6 +4,7 @@ import { unitOf } from '@cairnmark/engine';
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
 import type { ScreenWords } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { isUnfinished } from './build-state.ts';
 import type { Door } from './doors.tsx';
@@ -39,6 +40,19 @@ export function RulesBar({ at, words, worked, door, setDoor, help, setHelp }: Ru
       </button>
       <Doors door={door} setDoor={setDoor} />
       {help && <Help text={`help.door-${door}`} />}
+      {door !== 'numbers' && (
+        <HelpList
+          on={help}
+          items={[
+            ['help.undo', screen.say('build.undo')],
+            ['help.redo', screen.say('build.redo')],
+            ['help.clear', screen.say('build.clear')],
+            ['help.look', screen.say('build.view')],
+            ['help.keys', screen.say('build.keys')],
+            ...(door === 'lay' ? [['help.line-up', screen.say('line-up')] as const] : []),
+          ]}
+        />
+      )}
     </div>
   );
 }

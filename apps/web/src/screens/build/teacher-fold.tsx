@@ -4,6 +4,7 @@ import { piecesUsed } from '@cairnmark/engine';
 import type { Tilt } from '@cairnmark/geometry';
 import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { buildOf, useEngine } from '../../workers/use-engine.ts';
 import type { Shown } from './shown.ts';
 
@@ -14,7 +15,7 @@ const SIDES = [
   { side: 'side.front', towardsRad: (3 * Math.PI) / 2 },
 ] as const;
 
-export function TeacherFold({ at, words }: Shown) {
+export function TeacherFold({ at, words, help }: Shown) {
   const screen = useScreenWords();
   const { attempt } = at;
   const engine = useEngine();
@@ -32,22 +33,25 @@ export function TeacherFold({ at, words }: Shown) {
     tell(found.flatMap((one, k) => (one === null ? [] : [words.inClass.withoutPiece(one, k, kinds)])));
   };
   return (
-    <details>
-      <summary>{screen.say('teacher.fold')}</summary>
-      <p className="lab">{screen.say('teacher.tilt')}</p>
-      <div className="row-of">
-        {SIDES.map(({ side, towardsRad }) => (
-          <button key={side} type="button" className="btn" onClick={() => void tilt(towardsRad)}>
-            {screen.say(side)}
-          </button>
-        ))}
-      </div>
-      <p className="lab">{screen.say('teacher.without')}</p>
-      <button type="button" className="btn" onClick={() => void without()}>
-        {screen.say('teacher.ask')}
-      </button>
-      <ul aria-live="polite">{answer?.of === attempt && answer.lines.map((line) => <li key={line}>{line}</li>)}</ul>
-    </details>
+    <>
+      <HelpList on={help} items={[['help.teacher', screen.say('teacher.fold')]]} />
+      <details>
+        <summary>{screen.say('teacher.fold')}</summary>
+        <p className="lab">{screen.say('teacher.tilt')}</p>
+        <div className="row-of">
+          {SIDES.map(({ side, towardsRad }) => (
+            <button key={side} type="button" className="btn" onClick={() => void tilt(towardsRad)}>
+              {screen.say(side)}
+            </button>
+          ))}
+        </div>
+        <p className="lab">{screen.say('teacher.without')}</p>
+        <button type="button" className="btn" onClick={() => void without()}>
+          {screen.say('teacher.ask')}
+        </button>
+        <ul aria-live="polite">{answer?.of === attempt && answer.lines.map((line) => <li key={line}>{line}</li>)}</ul>
+      </details>
+    </>
   );
 }
 

@@ -2,6 +2,7 @@
 
 import { piecesUsed } from '@cairnmark/engine';
 import { useScreenWords } from '../../app/use-words.ts';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { useEngine } from '../../workers/use-engine.ts';
 import type { BuildState } from './build-state.ts';
 import { buildState, moodOf } from './build-state.ts';
@@ -49,6 +50,7 @@ export function VerdictStrip(props: VerdictProps) {
         )}
       </div>
       {help && <Help text="help.verdict" />}
+      {worked.value?.stability && <HelpList on={help} items={[['help.why', screen.say('verdict.show-why')]]} />}
       {why && <WhyPanel {...props} />}
     </section>
   );

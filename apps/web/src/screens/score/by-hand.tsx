@@ -3,6 +3,7 @@
 import type { DecisionMade } from '@cairnmark/engine';
 import { decisionsMade } from '@cairnmark/engine';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -30,6 +31,12 @@ export function ByHand() {
           </li>
         ))}
       </ul>
+      <HelpList
+        items={[
+          ['help.take-back', say('score-card.take-back')],
+          ['help.give', say('score-card.give')],
+        ]}
+      />
       <GivePoints />
     </section>
   );

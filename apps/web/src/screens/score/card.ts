@@ -8,6 +8,7 @@ import type { BuildWords } from '../../app/use-build-words.ts';
 import type { At } from '../../store/session.ts';
 import type { Bill } from './bill.ts';
 import type { ScoreLines } from './lines.ts';
+import type { CoveringHere } from './use-ours-first.ts';
 import type { Person } from './use-person.ts';
 
 export interface Card extends BuildWords {
@@ -24,6 +25,8 @@ export interface Card extends BuildWords {
   /** The other tries are still being worked out. */
   readonly placing: boolean;
   readonly person: Person;
+  /** What stays covered until the group has entered its own result. */
+  readonly covering: CoveringHere;
 }
 
 export const CardContext = createContext<Card | null>(null);

@@ -1,13 +1,10 @@
 // Group, total, what changed since the last try, and the place.
 
 import type { Report } from '@cairnmark/engine';
-import { unmeasuredLosses } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import type { Card } from './card.ts';
 import { useCard } from './card.ts';
-import { headlineFact } from './headline.ts';
-import type { SinceLastTry } from './last-try.ts';
-import { sinceLastTry } from './last-try.ts';
+import { Changed, Headline } from './head-total.tsx';
 import { countingTry } from './tries.ts';
 
 export function Head({ standing }: { readonly standing: Standing | null }) {
@@ -32,78 +29,6 @@ export function Head({ standing }: { readonly standing: Standing | null }) {
 }
 
 const isOut = ({ kind }: Report['state']): boolean => kind === 'absent' || kind === 'not-taking-part';
-
-function Headline() {
-  const { at, report, bill, words, inClass, say } = useCard();
-  const fact = headlineFact(report, at.challenge);
-  if (fact !== null && fact.value !== null) {
-    return (
-      <>
-        <p className="card-total card-of-measure">{inClass.amount(fact.id, fact.value, fact.tolerance)}</p>
-        <p className="mut">{inClass.label(fact.id)}</p>
-      </>
-    );
-  }
-  const { total } = bill;
-  return (
-    <>
-      <p className="card-total" aria-live="polite">
-        {total === null ? '–' : words.number(total, bill.decimals)}
-        <span className="vh"> {say(total === null ? 'score-card.no-total' : 'score-card.points')}</span>
-      </p>
-      <Since />
-      <NotKnown />
-    </>
-  );
-}
-
-/** Points may be lost by what nobody measured yet. */
-function NotKnown() {
-  const { at, report, inClass, words, say } = useCard();
-  const measures = unmeasuredLosses(report, at.challenge).map((measure) => inClass.label(measure));
-  return measures.length === 0 ? null : <p>{say('score-card.not-known', { measures: words.listed(measures) })}</p>;
-}
-
-/** In points, against the try before. */
-function Since() {
-  const { at, report, reports, bill, words, say } = useCard();
-  const since = sinceLastTry(report, reports, at.tries, at.challenge);
-  const unit = say(
-    bill.total === null ? 'score-card.no-total' : Math.abs(bill.total) === 1 ? 'score-card.point' : 'score-card.points',
-  );
-  if (since === null) return <p className="mut">{unit}</p>;
-  return (
-    <p className="mut">
-      {since.more === null
-        ? unit
-        : `${unit}, ${comparison(since, words.number(Math.abs(since.more), bill.decimals), say)}`}
-    </p>
-  );
-}
-
-/** In facts, against the try before. */
-function Changed() {
-  const { at, report, reports, inClass, say } = useCard();
-  const since = sinceLastTry(report, reports, at.tries, at.challenge);
-  if (since === null) return null;
-  const shown = since.changes.filter(({ fact }) => !fact.startsWith('kind:'));
-  return (
-    <details className="card-since">
-      <summary>{say('score-card.what-changed', { number: since.number })}</summary>
-      <ul className="card-told">
-        {shown.length === 0 && <li>{say('score-card.nothing-changed')}</li>}
-        {shown.map((change) => (
-          <li key={change.fact}>{inClass.change(change)}</li>
-        ))}
-      </ul>
-    </details>
-  );
-}
-
-function comparison({ more, number }: SinceLastTry, points: string, say: ReturnType<typeof useCard>['say']): string {
-  if (more === null || more === 0) return say('score-card.level', { number });
-  return say(more > 0 ? 'score-card.more' : 'score-card.fewer', { points, number });
-}
 
 /** The place is that of the try that counts, which may be another one. */
 function Place({ standing }: { readonly standing: Standing }) {

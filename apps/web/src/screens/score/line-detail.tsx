@@ -8,15 +8,17 @@ import { ThreeValues } from './three-values.tsx';
 import { WorkingSheet } from './working-sheet.tsx';
 
 export function LineDetail({ line }: { readonly line: ScoreLine }) {
-  const { at, inClass, report } = useCard();
+  const { at, inClass, report, say, covering } = useCard();
   const { fact, own } = line;
   const expected = own === null ? null : inClass.ownExpected(own, at.challenge.own.pi);
   const { gaps } = report;
+  const covered = covering.covered.has(line.id);
   return (
     <>
-      {fact !== null && isSeen(fact) && <ThreeValues fact={fact} />}
-      <WorkingSheet line={line} />
-      {gaps.length > 0 && GAP_MEASURES.includes(line.id) && (
+      {covered && <p className="mut">{say('ours-first.working')}</p>}
+      {!covered && fact !== null && isSeen(fact) && <ThreeValues fact={fact} />}
+      {!covered && <WorkingSheet line={line} />}
+      {!covered && gaps.length > 0 && GAP_MEASURES.includes(line.id) && (
         <ul className="card-told">
           {gaps.map((gap) => (
             <li key={gap.at.join()}>{inClass.gap(gap)}</li>

@@ -1,22 +1,26 @@
 // One line: what is measured, the result with its error, the group's own result, the points; unfolded, all behind it.
 
 import type { ReportedFact } from '@cairnmark/engine';
-import { useId, useState } from 'preact/hooks';
+import { useId, useRef, useState } from 'preact/hooks';
 import { useCard } from './card.ts';
+import { CoveredValue } from './covered-value.tsx';
 import { LineDetail } from './line-detail.tsx';
 import type { ScoreLine } from './lines.ts';
 import { OwnCell } from './own-cell.tsx';
 import { pointsText } from './points-text.ts';
 
 export function Line({ line }: { readonly line: ScoreLine }) {
-  const { inClass, words, bill, say } = useCard();
+  const { inClass, words, bill, say, covering } = useCard();
   const id = useId();
   const [open, setOpen] = useState(false);
+  const name = useRef<HTMLButtonElement>(null);
   const { fact } = line;
+  const covered = covering.covered.has(line.id);
   return (
     <li className="card-line">
       <div className="card-flat">
         <button
+          ref={name}
           type="button"
           className="card-dis card-nm"
           aria-expanded={open}
@@ -27,7 +31,14 @@ export function Line({ line }: { readonly line: ScoreLine }) {
         </button>
         <span className="card-val">
           <span className="vh">{say('score-card.result')}: </span>
-          {fact === null ? '–' : <Value text={inClass.fact(fact)} measured={fact.value !== null} />}
+          {covered ? (
+            <CoveredValue measure={line.id} looked={() => name.current?.focus()} />
+          ) : fact === null ? (
+            '–'
+          ) : (
+            <Value text={inClass.fact(fact)} measured={fact.value !== null} />
+          )}
+          {covering.looked.has(line.id) && <small className="mut card-looked"> {say('ours-first.looked')}</small>}
           {fact !== null && isSeen(fact) && (
             <small className="mut"> {words.names.sources[fact.source ?? 'predicted']}</small>
           )}
@@ -35,7 +46,9 @@ export function Line({ line }: { readonly line: ScoreLine }) {
         <OwnCell line={line} />
         <span className="card-p">
           <span className="vh">{say('score-card.points-head')}: </span>
-          {line.scores ? (
+          {covered && line.rows.length > 0 ? (
+            '?'
+          ) : line.scores ? (
             pointsText(line.points, bill.decimals, words)
           ) : (
             <>
@@ -55,7 +68,7 @@ export function Line({ line }: { readonly line: ScoreLine }) {
 }
 
 /** Read off the real build, or set by a person: what is worked out needs no saying. */
-const isSeen = ({ source, observed }: ReportedFact): boolean =>
+export const isSeen = ({ source, observed }: ReportedFact): boolean =>
   source === 'decided' || (source === 'observed' && observed !== null);
 
 /** "27.0 cm ± 0.3 cm": the error is lighter than the number. */

@@ -1,9 +1,11 @@
 // All lines of the card: those that earn points with the bill below them, what was measured besides, and the rest in a fold.
 
 import type { ComponentChildren } from 'preact';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
+import { OursFirstSwitch } from './ours-first-switch.tsx';
 import { pointsText } from './points-text.ts';
 
 export function LinesTable() {
@@ -12,6 +14,7 @@ export function LinesTable() {
   return (
     <>
       {numbersOnly && <p className="note card-numbers-only">{say('score-card.numbers-only')}</p>}
+      <OursFirstSwitch />
       <section aria-labelledby="scoring-lines">
         <h2 className="vh" id="scoring-lines">
           {say('score-card.scores')}
@@ -22,6 +25,14 @@ export function LinesTable() {
           <span>{say('score-card.own')}</span>
           <span className="card-p">{say('score-card.points-head')}</span>
         </div>
+        <HelpList
+          items={[
+            ['help.line', say('score-card.what')],
+            ['help.own', say('score-card.enter-own'), say('score-card.change-own')],
+            ['help.decide', say('score-card.decide')],
+            ...(lines.rest.length > 0 ? [['help.show-all', say('score-card.show-all')] as const] : []),
+          ]}
+        />
         <Lines lines={lines.scoring}>
           <BillRows />
         </Lines>
@@ -62,7 +73,7 @@ const Lines = ({
 
 /** What is added to the lines or taken away, so that the points above add up to the total. */
 function BillRows() {
-  const { at, bill, inClass, words, say, lines } = useCard();
+  const { at, bill, inClass, words, say, lines, covering } = useCard();
   const fallen =
     at.challenge.fallen.counts === 'as-measured' ? null : inClass.fallen(at.attempt.state, at.challenge.fallen);
   const rows = [
@@ -90,7 +101,11 @@ function BillRows() {
       <li className="card-line card-sum">
         <div className="card-flat card-bill">
           <span className="card-nm">{say('score-card.total')}</span>
-          <span className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</span>
+          {covering.totalCovered ? (
+            <span className="mut">{say('ours-first.total')}</span>
+          ) : (
+            <span className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</span>
+          )}
         </div>
       </li>
     </>

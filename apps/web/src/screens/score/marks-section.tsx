@@ -2,6 +2,7 @@
 
 import { MARK_MOST } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { withMark } from '../../store/class-changes.ts';
@@ -23,6 +24,7 @@ export function Marks() {
     <section className="sec card-marks">
       <h2>{say('score-card.marks')}</h2>
       <p className="mut">{say('score-card.marks-what')}</p>
+      <HelpList items={[['help.marks', say('score-card.marks')]]} />
       <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} />
       <p role="status" className="oops">
         {missing && judge === '' ? say('score-card.judge-missing') : ''}

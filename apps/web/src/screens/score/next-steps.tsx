@@ -1,6 +1,8 @@
 // What to do next: another try with the same layout, the Board, the card on paper.
 
 import { Link, useLocation } from 'wouter-preact';
+import { frameHelp } from '../../app/frame-help.ts';
+import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
@@ -25,6 +27,15 @@ export function NextSteps() {
         <Icon name="print" />
         {say('score-card.print')}
       </button>
+      <HelpButton />
+      <HelpList
+        items={[
+          ['help.again', say('score-card.again')],
+          ['help.to-board', say('score-card.board')],
+          ['help.print', say('score-card.print')],
+          ...frameHelp({ say }),
+        ]}
+      />
     </div>
   );
 }

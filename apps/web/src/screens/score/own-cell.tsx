@@ -3,7 +3,7 @@
 import type { OwnLine, OwnResult, ReportedFact } from '@cairnmark/engine';
 import { VALUE_MOST } from '@cairnmark/engine';
 import { MEASURES } from '@cairnmark/geometry';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { withOwn, withoutOwn } from '../../store/class-changes.ts';
@@ -18,7 +18,7 @@ export function OwnCell({ line }: { readonly line: ScoreLine }) {
   const button = useRef<HTMLButtonElement>(null);
   const form = useRef<HTMLSpanElement>(null);
   const wasOpen = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     // The focus goes into what opens, and back to where it came from.
     if (open) form.current?.querySelector('input')?.focus();
     else if (wasOpen.current) button.current?.focus();

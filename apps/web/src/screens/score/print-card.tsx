@@ -4,13 +4,16 @@ import { decisionsMade } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import { nowWithZone } from '../../store/clock.ts';
 import { useCard } from './card.ts';
+import { headlineFact } from './headline.ts';
+import { pointsUnit } from './points-text.ts';
 import './print.css';
 import { PrintLines } from './print-lines.tsx';
 import { useTold } from './stands.tsx';
+import { countingTry } from './tries.ts';
 import { useMoments } from './use-moments.ts';
 
 export function PrintCard({ standing }: { readonly standing: Standing | null }) {
-  const { at, number, report, bill, inClass, words, say } = useCard();
+  const { at, number, report, reports, bill, inClass, words, say } = useCard();
   const moment = useMoments();
   const tolerance = (measure: string | null): number => report.facts.find(({ id }) => id === measure)?.tolerance ?? 0;
   const told = useTold();
@@ -19,6 +22,24 @@ export function PrintCard({ standing }: { readonly standing: Standing | null }) 
     standing === null || standing.place === null
       ? ''
       : [say('score-card.place', { place: standing.place }), ...inClass.placeNotes(standing)].join(', ');
+  const headline = headlineFact(report, at.challenge);
+  const large =
+    headline !== null && headline.value !== null
+      ? inClass.amount(headline.id, headline.value, headline.tolerance)
+      : bill.total === null
+        ? '–'
+        : words.number(bill.total, bill.decimals);
+  const below = headline === null ? say(pointsUnit(bill.total)) : words.capital(inClass.label(headline.id));
+  const counting = reports === null ? null : countingTry(reports, at.challenge, at.group);
+  const counts =
+    counting === null || counting.attempt === at.attempt.id
+      ? ''
+      : say('score-card.place-counts', { number: at.tries.findIndex(({ id }) => id === counting.attempt) + 1 }).replace(
+          /\.$/,
+          '',
+        );
+  const { kind } = at.attempt.state;
+  const out = kind === 'absent' || kind === 'not-taking-part';
   return (
     <article className="print-card">
       <header>
@@ -28,15 +49,17 @@ export function PrintCard({ standing }: { readonly standing: Standing | null }) 
           <p>{moment(at.attempt.at)}</p>
         </div>
         <div className="print-total">
-          <b>{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</b>
-          <p>
-            {[say(bill.total === null ? 'score-card.no-total' : 'score-card.points'), place]
-              .filter((text) => text !== '')
-              .join('. ')}
-          </p>
+          <b className={headline === null ? undefined : 'print-of-measure'}>{large}</b>
+          <p>{[below, place, counts].filter((text) => text !== '').join('. ')}</p>
         </div>
       </header>
       {fallen !== null && <p>{fallen}</p>}
+      {out && (
+        <p>
+          {say(`score-card.state-${kind}`)}. {say('score-card.absent-what')}
+        </p>
+      )}
+      {!out && at.attempt.confirmedBy === null && <p>{say('score-card.provisional')}</p>}
       {at.record.invented && <p>{say('frame.invented')}</p>}
       <PrintLines />
       <h2>{say('score-card.rules')}</h2>

@@ -1,6 +1,8 @@
 // The lines of the card as a table for paper.
 
+import type { ReportedFact } from '@cairnmark/engine';
 import { useCard } from './card.ts';
+import { isSeen } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
 import { pointsText } from './points-text.ts';
 
@@ -10,6 +12,7 @@ export function PrintLines() {
     { text: say('score-card.of-rules'), points: bill.rules },
     { text: say('score-card.of-hand'), points: bill.byHand },
   ].filter(({ points }) => points !== 0);
+  const nothingScores = lines.scoring.length + below.length === 0;
   return (
     <>
       <table>
@@ -31,10 +34,16 @@ export function PrintLines() {
               <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
             </tr>
           ))}
-          <tr className="card-sum">
-            <td colSpan={3}>{say('score-card.total')}</td>
-            <td className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</td>
-          </tr>
+          {nothingScores ? (
+            <tr>
+              <td colSpan={4}>{say('score-card.no-scoring')}</td>
+            </tr>
+          ) : (
+            <tr className="card-sum">
+              <td colSpan={3}>{say('score-card.total')}</td>
+              <td className="card-p">{bill.total === null ? '–' : words.number(bill.total, bill.decimals)}</td>
+            </tr>
+          )}
         </tbody>
       </table>
       {lines.also.length > 0 && (
@@ -53,10 +62,14 @@ export function PrintLines() {
 
 function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLine }) {
   const { inClass, words, bill } = useCard();
+  const { result, source } = useResult(fact);
   return (
     <tr>
       <td>{words.capital(inClass.label(id))}</td>
-      <td>{fact === null ? '–' : inClass.fact(fact)}</td>
+      <td>
+        {result}
+        {source !== null && <small> ({source})</small>}
+      </td>
       <td>{own === null ? '' : inClass.fullAmount(own.measure, own.own)}</td>
       <td className="card-p">{pointsText(points, bill.decimals, words)}</td>
     </tr>
@@ -66,15 +79,23 @@ function PrintLine({ line: { id, fact, own, points } }: { readonly line: ScoreLi
 /** What earns nothing stands in short, with the own result behind it. */
 function Besides({ line: { id, fact, own } }: { readonly line: ScoreLine }) {
   const { inClass, words, say } = useCard();
-  const result = fact === null ? '–' : inClass.fact(fact);
+  const { result, source } = useResult(fact);
   const ours = own === null ? '' : ` (${say('score-card.own')}: ${inClass.fullAmount(own.measure, own.own)})`;
   return (
     <div>
       <dt>{words.capital(inClass.label(id))}</dt>
       <dd>
         {result}
+        {source !== null && <small> ({source})</small>}
         {ours}
       </dd>
     </div>
   );
+}
+
+/** With where it comes from, when people read or decided it: paper is looked at without the other two values beside it. */
+function useResult(fact: ReportedFact | null): { readonly result: string; readonly source: string | null } {
+  const { inClass, words } = useCard();
+  if (fact === null) return { result: '–', source: null };
+  return { result: inClass.fact(fact), source: isSeen(fact) ? words.names.sources[fact.source ?? 'predicted'] : null };
 }

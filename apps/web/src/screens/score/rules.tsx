@@ -1,6 +1,7 @@
 // Which rules the build keeps, each with its number. Yes/no rules are judged here by a person.
 
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import { HelpList } from '../../parts/asked-help.tsx';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useCard } from './card.ts';
@@ -22,6 +23,9 @@ export function Rules() {
     <section className="sec card-rules">
       <h2>{say('score-card.rules')}</h2>
       {rules.length === 0 && report.stockBreaches.length === 0 && <p className="mut">{say('score-card.no-rules')}</p>}
+      {rules.some(({ rule }) => rule.kind === 'judged') && (
+        <HelpList items={[['help.judge', say('score-card.kept'), say('score-card.broken'), say('score-card.note')]]} />
+      )}
       <ul>
         {rules.map(({ rule, line }) => (
           <Rule key={rule.id} rule={rule} line={line} />
@@ -41,11 +45,12 @@ export function Rules() {
 }
 
 function Rule({ rule, line }: { readonly rule: Requirement; readonly line: RequirementLine }) {
-  const { report, inClass, words, say } = useCard();
+  const { report, inClass, words, say, covering } = useCard();
   const { verdict, note, consequence } = line;
   const tolerance = report.facts.find(({ id }) => id === line.measure)?.tolerance ?? 0;
   const title = words.capital(inClass.ruleTitle(rule));
-  const inFull = verdict === 'broken' || verdict === 'not-measured';
+  const covered = line.measure !== null && covering.covered.has(line.measure);
+  const inFull = !covered && (verdict === 'broken' || verdict === 'not-measured');
   return (
     <li className={verdict}>
       <Icon name={ICONS[verdict]} />
@@ -56,7 +61,7 @@ function Rule({ rule, line }: { readonly rule: Requirement; readonly line: Requi
         {rule.kind === 'judged' && <JudgeRule rule={rule} title={title} />}
       </div>
       <b className="card-value">
-        {valueOf(line, tolerance, inClass, say)}
+        {covered ? '?' : valueOf(line, tolerance, inClass, say)}
         {verdict === 'kept' && consequence.kind === 'earns' && (
           <small>+{words.counted('points', consequence.points)}</small>
         )}

@@ -15,6 +15,7 @@ import { NoTry } from './no-try.tsx';
 import { PrintCard } from './print-card.tsx';
 import './score.css';
 import { Sheet } from './sheet.tsx';
+import { useOursFirst } from './use-ours-first.ts';
 import { usePerson } from './use-person.ts';
 import { usePlaces } from './use-places.ts';
 import { Refused, Working } from './working-it-out.tsx';
@@ -33,8 +34,9 @@ function Scored({ at }: { readonly at: Card['at'] }) {
   const answer = useReport(useBuild(at));
   const { reports, working, standing } = usePlaces(at);
   const report = answer.value?.attempt === at.attempt.id ? answer.value : null;
+  const covering = useOursFirst(at, report);
   if (answer.issues.length > 0) return <Refused issues={answer.issues} words={buildWords.words} />;
-  if (report === null) return <Working at={at} worked={answer} />;
+  if (report === null || covering === null) return <Working at={at} worked={answer} />;
   const lines = scoreLines(report, at.challenge);
   const card: Card = {
     ...buildWords,
@@ -47,6 +49,7 @@ function Scored({ at }: { readonly at: Card['at'] }) {
     reports,
     placing: working,
     person,
+    covering,
   };
   return (
     <CardContext value={card}>

@@ -2,6 +2,7 @@
 
 import type { Report } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
+import { HelpArea } from '../../parts/asked-help.tsx';
 import type { Worked } from '../../workers/use-engine.ts';
 import { ByHand } from './by-hand.tsx';
 import { useCard } from './card.ts';
@@ -19,29 +20,31 @@ export function Sheet({ standing, worked }: { readonly standing: Standing | null
   const { at, say } = useCard();
   const built = at.attempt.state.kind !== 'absent' && at.attempt.state.kind !== 'not-taking-part';
   return (
-    <div className="page card" aria-busy={worked.working}>
-      <div className="card-left">
-        <Head standing={standing} />
-        {built && (
-          <div>
-            <Rules />
-            <Stands />
-          </div>
-        )}
-        <NextSteps />
-        {built && <Limits />}
+    <HelpArea>
+      <div className="page card" aria-busy={worked.working}>
+        <div className="card-left">
+          <Head standing={standing} />
+          {built && (
+            <div>
+              <Rules />
+              <Stands />
+            </div>
+          )}
+          <NextSteps />
+          {built && <Limits />}
+        </div>
+        <div className="card-right">
+          <Progress worked={worked} />
+          <RealBuild />
+          {built && <LinesTable />}
+          {built && at.challenge.criteria.length > 0 && <Marks />}
+          {built && <ByHand />}
+          <Tries />
+        </div>
+        <p className="vh" role="status">
+          {worked.failed === null ? '' : say('score-card.failed')}
+        </p>
       </div>
-      <div className="card-right">
-        <Progress worked={worked} />
-        <RealBuild />
-        {built && <LinesTable />}
-        {built && at.challenge.criteria.length > 0 && <Marks />}
-        {built && <ByHand />}
-        <Tries />
-      </div>
-      <p className="vh" role="status">
-        {worked.failed === null ? '' : say('score-card.failed')}
-      </p>
-    </div>
+    </HelpArea>
   );
 }

@@ -2,6 +2,7 @@
 
 import { piecesUsed } from '@cairnmark/engine';
 import type { StabilityWords } from '@cairnmark/words';
+import { HelpList } from '../../parts/asked-help.tsx';
 import { VerdictSign } from '../../parts/verdict-sign.tsx';
 import { useCard } from './card.ts';
 
@@ -23,6 +24,7 @@ export function Stands() {
               <Told sentence={told.verdict} /> {stood && say('score-card.it-stood')}
             </p>
           </div>
+          {told.lines.length > 0 && <HelpList items={[['help.why', say('score-card.why')]]} />}
           {told.lines.length > 0 && (
             <details>
               <summary>{say('score-card.why')}</summary>

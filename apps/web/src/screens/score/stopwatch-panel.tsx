@@ -2,8 +2,8 @@
 
 import { useEffect, useState } from 'preact/hooks';
 import { useCard } from './card.ts';
-import type { Stopwatch } from './stopwatch.ts';
 import { AT_NOUGHT, secondsOn, started, stopped } from './stopwatch.ts';
+import { useStopwatch } from './use-stopwatch.ts';
 
 /** ms. Tenths of a second are shown. */
 const TICK_MS = 100;
@@ -15,8 +15,8 @@ export function StopwatchPanel({
   readonly stood: (seconds: number) => void;
   readonly fell: (seconds: number) => void;
 }) {
-  const { say, words } = useCard();
-  const [watch, setWatch] = useState<Stopwatch>(AT_NOUGHT);
+  const { at, say, words } = useCard();
+  const [watch, setWatch] = useStopwatch(at.attempt.id);
   const running = watch.startedMs !== null;
   const nowMs = useTicks(running);
   const start = (): void => setWatch(started(watch, performance.now()));

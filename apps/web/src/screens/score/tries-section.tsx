@@ -1,5 +1,6 @@
 // All tries of the group at the challenge, with what they brought, and which of them counts.
 
+import { HelpList } from '../../parts/asked-help.tsx';
 import { chooseAttempt } from '../../store/class-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
@@ -13,6 +14,7 @@ export function Tries() {
     <section className="sec card-tries" aria-busy={placing}>
       <h2>{say('score-card.tries')}</h2>
       <p className="mut">{say(`score-card.counts-${at.challenge.attemptCounts}`)}</p>
+      <HelpList items={[['help.tries', say('score-card.tries')]]} />
       <ul className="card-ruled">
         {tryRows(at.tries, reports, at.challenge, at.group).map((row) => (
           <Try key={row.attempt.id} row={row} />
@@ -23,7 +25,7 @@ export function Tries() {
 }
 
 function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow }) {
-  const { at, reports, placing, words, say } = useCard();
+  const { at, reports, placing, words, say, covering } = useCard();
   const goTo = useSession((session) => session.goTo);
   const change = useSession((session) => session.change);
   const moment = useMoments();
@@ -46,9 +48,11 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
         <b>
           {reports === null && placing
             ? '…'
-            : total === null
-              ? say('score-card.no-total')
-              : words.counted('points', total)}
+            : shown && covering.totalCovered
+              ? '?'
+              : total === null
+                ? say('score-card.no-total')
+                : words.counted('points', total)}
         </b>
         {counts && <small className="card-counts">{say('score-card.try-counts')}</small>}
       </span>

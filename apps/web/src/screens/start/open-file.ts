@@ -12,6 +12,14 @@ export async function openDemo(): Promise<Opened> {
   return { ok: true, classId: freshId(), record: demoClass(), isKept: false };
 }
 
+/** The demo with a group more that has built nothing yet, and is the first at work: an empty table and its kit. */
+export async function openFirst(name: string): Promise<Opened> {
+  const { demoClass } = await import('@cairnmark/demo');
+  const demo = demoClass();
+  const group = { id: 'our-group', name, measured: {} };
+  return { ok: true, classId: freshId(), record: { ...demo, groups: [group, ...demo.groups] }, isKept: false };
+}
+
 export async function openFile(file: File, language: Language): Promise<Opened> {
   const { readClass } = await import('../../store/class-file.ts');
   const read = readClass(await file.text());

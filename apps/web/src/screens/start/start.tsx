@@ -9,7 +9,7 @@ import type { KeptClass } from '../../store/storage.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useStorage } from '../../store/use-storage.ts';
 import { DEMO_SIZE } from './demo-size.ts';
-import { openDemo, openFile, openKept } from './open-file.ts';
+import { openDemo, openFile, openFirst, openKept } from './open-file.ts';
 import type { Refusal } from './refusal.ts';
 import './start.css';
 import { Way } from './way.tsx';
@@ -26,9 +26,15 @@ export function Start() {
         <h1>{words.say('start.title')}</h1>
         <p className="lede">{words.say('start.lede')}</p>
         {refusal !== null && <Refused refusal={refusal} />}
+        <h2>{words.say('start.in-group')}</h2>
+        <Way title={words.say('start.first')} what={words.say('start.first-what')}>
+          <button type="button" className="btn main" onClick={() => open(openFirst(words.say('start.our-group')))}>
+            {words.say('start.first-go')}
+          </button>
+        </Way>
         <h2>{words.say('start.teaching')}</h2>
         <Way title={words.say('start.demo')} what={words.say('start.demo-what', DEMO_SIZE)}>
-          <button type="button" className="btn main" onClick={() => open(openDemo())}>
+          <button type="button" className="btn" onClick={() => open(openDemo())}>
             {words.say('start.demo-open')}
           </button>
         </Way>

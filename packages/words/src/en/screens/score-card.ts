@@ -70,11 +70,21 @@ export const scoreCard = {
   // Our own result.
   'score-card.enter-own': 'Enter ours',
   'score-card.own-of': 'Our own result: {measure}',
-  'score-card.own-agrees': '{value} agrees',
-  'score-card.own-close': '{value} is close',
+  'score-card.own-agrees': '{value}: agrees',
+  'score-card.own-close': '{value}: close',
   'score-card.change-own': 'Change',
   'score-card.drop-own': 'Take it away',
   'score-card.done': 'Done',
+  // Our own result first.
+  'ours-first.switch': 'Our own result first',
+  'ours-first.on': 'Each result stays covered until you have entered your own.',
+  'ours-first.off': 'All results are shown at once.',
+  'ours-first.usual': 'That is usual for your class.',
+  'ours-first.covered': 'covered: ours first',
+  'ours-first.look': 'Show it anyway',
+  'ours-first.looked': 'looked at before ours',
+  'ours-first.working': 'The working is covered until you have entered your own result.',
+  'ours-first.total': 'covered: our own results first',
   // Predicted, observed, decided.
   'score-card.predicted': 'Worked out',
   'score-card.observed': 'Measured',

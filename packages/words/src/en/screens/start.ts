@@ -3,6 +3,11 @@
 export const start = {
   'start.title': 'Measure what you build.',
   'start.lede': 'Cairnmark measures stacked solids, says whether they stand, and shows all its working.',
+  'start.in-group': 'In a group?',
+  'start.first': 'Stack your first tower',
+  'start.first-what': 'Tap five pieces. See how tall it is, whether it stands and what it scores.',
+  'start.first-go': 'Start stacking',
+  'start.our-group': 'Our group',
   'start.teaching': 'Teaching?',
   'start.demo': 'Look round the demo class',
   'start.demo-what': 'Skerry Light: {groups} groups, {challenges} challenges. All of it is invented.',

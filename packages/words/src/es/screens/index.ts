@@ -5,7 +5,8 @@ import { board } from './board.ts';
 import { build } from './build.ts';
 import { field } from './field.ts';
 import { frame } from './frame.ts';
+import { help } from './help.ts';
 import { scoreCard } from './score-card.ts';
 import { start } from './start.ts';
 
-export const screens: ScreenTexts = { ...frame, ...field, ...start, ...build, ...scoreCard, ...board };
+export const screens: ScreenTexts = { ...frame, ...help, ...field, ...start, ...build, ...scoreCard, ...board };

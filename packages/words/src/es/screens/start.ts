@@ -5,6 +5,11 @@ import type { start as pattern } from '../../en/screens/start.ts';
 export const start: Readonly<Record<keyof typeof pattern, string>> = {
   'start.title': 'Mide lo que construyes.',
   'start.lede': 'Cairnmark mide sólidos apilados, dice si se sostienen y enseña todas las cuentas.',
+  'start.in-group': '¿En un grupo?',
+  'start.first': 'Apila tu primera torre',
+  'start.first-what': 'Toca cinco piezas. Mira cuánto mide, si se sostiene y cuántos puntos gana.',
+  'start.first-go': 'Empezar a apilar',
+  'start.our-group': 'Nuestro grupo',
   'start.teaching': '¿Das clase?',
   'start.demo': 'Mira la clase de muestra',
   'start.demo-what': 'Skerry Light: {groups} grupos, {challenges} retos. Todo es inventado.',
