@@ -11,6 +11,7 @@ import type { Editor } from './use-editor.ts';
 export interface Carry {
   readonly kind: string;
   readonly from: readonly [clientX: number, clientY: number];
+  readonly pointerId: number;
 }
 
 export interface Shown {

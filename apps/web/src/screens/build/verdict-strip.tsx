@@ -9,6 +9,7 @@ import { Help } from './help.tsx';
 import { MendButton } from './mend-button.tsx';
 import type { Shown } from './shown.ts';
 import { StateSign } from './state-sign.tsx';
+import { isTallTower } from './tall-tower.ts';
 import { WhyPanel } from './why-panel.tsx';
 
 interface VerdictProps extends Shown {
@@ -17,9 +18,10 @@ interface VerdictProps extends Shown {
 }
 
 export function VerdictStrip(props: VerdictProps) {
-  const { at, worked, why, setWhy, again, help, dragging } = props;
+  const { at, words, worked, why, setWhy, again, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
+  const isTall = isTallTower(worked.value);
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
   const { title, sentence } = useVerdictText(state, props);
   return (
@@ -49,6 +51,11 @@ export function VerdictStrip(props: VerdictProps) {
         )}
       </div>
       {help && <Help text="help.verdict" />}
+      {help && !isTall && <p className="help note">{words.words.cautions['tall-towers']}</p>}
+      {/* Always there, so that it is read out once it says something. */}
+      <p className="caution" aria-live="polite">
+        {isTall && words.words.cautions['tall-towers']}
+      </p>
       {why && <WhyPanel {...props} />}
     </section>
   );
