@@ -23,7 +23,10 @@ const canvas = (page: Page): Promise<Px> => middleOf(page, '.scene-canvas');
 const note = (page: Page): Promise<string> => page.locator('.edit-note').innerText();
 const badLabel = (page: Page): Promise<string> => page.locator('.scene-label.bad').innerText();
 const look = (page: Page, view: 'above' | 'front') =>
-  page.getByRole('button', { name: english(`view.${view}`), exact: true }).click();
+  page
+    .getByRole('group', { name: english('build.view') })
+    .getByRole('button', { name: english(`view.${view}`) })
+    .click();
 
 it('a bridge: two pillars and a slab, then a piece under the lintel, which comes before it in the list', async () => {
   const page = await layingOut();
@@ -70,7 +73,7 @@ it('a piece dragged off the table is shown in red with the reason, and nothing i
   await expect.poll(() => badLabel(page)).toBe(english('drag.off-table'));
   await page.mouse.up();
   await expect.poll(() => note(page)).toBe(english('edit.off-table'));
-  expect(await page.locator('.scene-label').count()).toBe(0);
+  await expect.poll(() => page.locator('.scene-label.bad').count()).toBe(0);
   expect(await layoutNow(page)).toEqual(before);
 });
 
@@ -149,8 +152,8 @@ it('a tap on the face it has already is no step that can be undone', async () =>
 });
 
 it.each([
-  ['beside the scene: up and down scrolls, sideways drags', { width: 1366, height: 560 }, [0, -150], [500, 0]],
-  ['under the scene: sideways scrolls, upwards drags', TABLET, [-200, 0], [0, -350]],
+  ['beside the scene: up and down scrolls, sideways drags', { width: 1366, height: 560 }, [0, -150], [120, 0]],
+  ['under the scene: sideways scrolls, upwards drags', TABLET, [-200, 0], [0, -80]],
 ] as const)('a finger on a shelf %s', async (_, viewport, scroll, drag) => {
   const page = await layingOut({ viewport, touch: true });
   const finger = await fingerOn(page);
@@ -165,6 +168,7 @@ it.each([
   const [left, top] = await middleOf(page, '[data-kind="cylinder"]');
   await finger.down([left, top]);
   await finger.slide([left + drag[0], top + drag[1]]);
+  await finger.slide(await canvas(page));
   await expect.poll(() => number(page, english('read.height'))).toBe('8.0 cm');
   await finger.up();
   await expect.poll(() => page.locator('[data-piece]').count()).toBe(1);
@@ -178,9 +182,23 @@ it('a touch that the device takes away in a drag changes nothing', async () => {
   const [x, y] = await middleOf(page, '[data-kind="cone"]');
   await finger.down([x, y]);
   await finger.slide([x, y - 350]);
+  await expect.poll(() => number(page, english('read.height'))).not.toBe('5.0 cm');
   await finger.cancel();
   expect(await layoutNow(page)).toEqual(before);
   expect(await number(page, english('read.height'))).toBe('5.0 cm');
+});
+
+it('a piece held where the build would fall: the list and the drawing stay those of the build, and all goes on', async () => {
+  const page = await layingOut();
+  await look(page, 'above');
+  const [x, y] = await canvas(page);
+  await carryToMm(page, 'cube', [0, 0], [x - 60, y - 40], true);
+  await page.mouse.up();
+  await carryToMm(page, 'cube', [40, 0], [x - 60, y - 40], true);
+  await expect.poll(() => page.locator('.verdict h2').innerText()).toBe('Falls');
+  expect(await page.locator('.list li.falls, .scene-marks .balance').count()).toBe(0);
+  await page.mouse.up();
+  await expect.poll(() => page.locator('.list li.falls').count()).toBe(1);
 });
 
 it('two groups of pieces that go over are both marked and both stand out in the list', async () => {

@@ -3,8 +3,8 @@
 import type { Bench, Command, Edited, Pieces } from '@cairnmark/editing';
 import { canRedo, canUndo, edit } from '@cairnmark/editing';
 import { useState } from 'preact/hooks';
-import type { At } from '../../store/session.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
+import type { At } from '../../store/where-at.ts';
 import type { Refusal } from './drag-refusal.ts';
 import { refusalOf } from './drag-refusal.ts';
 

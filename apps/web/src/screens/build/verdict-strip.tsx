@@ -43,7 +43,7 @@ export function VerdictStrip(props: VerdictProps) {
             {screen.say('verdict.again')}
           </button>
         )}
-        <MendButton {...props} state={state} />
+        {!dragging && <MendButton {...props} state={state} />}
         {worked.value?.stability && (
           <button type="button" className="btn" aria-expanded={why} onClick={() => setWhy(!why)}>
             {screen.say(why ? 'verdict.hide-why' : 'verdict.show-why')}
