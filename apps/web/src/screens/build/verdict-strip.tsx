@@ -53,9 +53,9 @@ export function VerdictStrip(props: VerdictProps) {
       {help && <Help text="help.verdict" />}
       {help && !isTall && <p className="help note">{words.words.cautions['tall-towers']}</p>}
       {/* Always there, so that it is read out once it says something. */}
-      <p className="caution" aria-live="polite">
+      <div className="caution" aria-live="polite">
         {isTall && words.words.cautions['tall-towers']}
-      </p>
+      </div>
       {why && <WhyPanel {...props} />}
     </section>
   );
