@@ -6,6 +6,7 @@ export { edit } from './edit.ts';
 export { degreesOf } from './grid.ts';
 export type { History } from './history.ts';
 export { begin, canRedo, canUndo, did, redo, replace, undo } from './history.ts';
+export { hoverAt } from './hover.ts';
 export { GRID_MM, LINE_UP_MM } from './line-up.ts';
 export type { Reading } from './read-back.ts';
 export { offsetFrom, readBack } from './read-back.ts';

@@ -8,7 +8,11 @@ import type { Bench, EditIssue } from './types.ts';
 export const restingsOf = ({ restings }: Pick<Solid, 'restings'>): readonly string[] => restings.map(({ id }) => id);
 
 /** The side named `resting` of a kind, null for the usual one; or that there is no such kind or side. */
-export function restingOf(kind: string, resting: string | null, { solids }: Bench): Result<string, EditIssue> {
+export function restingOf(
+  kind: string,
+  resting: string | null,
+  { solids }: Pick<Bench, 'solids'>,
+): Result<string, EditIssue> {
   const solid = solids.get(kind);
   if (solid === undefined) return failure([{ code: 'kind-unknown', path: ['kind'], details: { kind } }]);
   const known = restingsOf(solid);

@@ -4,8 +4,8 @@ import { useRef } from 'preact/hooks';
 import { HelpArea, HelpButton, HelpList } from '../parts/asked-help.tsx';
 import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
-import type { At } from '../store/session.ts';
 import { useAt, useSession } from '../store/use-session.ts';
+import type { At } from '../store/where-at.ts';
 import { useScreenWords } from './use-words.ts';
 
 export function Who() {

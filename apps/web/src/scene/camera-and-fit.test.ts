@@ -9,8 +9,9 @@ import { VIEWS } from '../drawing/view.ts';
 import type { Camera } from './camera.ts';
 import { between, dragPoint, rayThrough, toCanvas } from './camera.ts';
 import type { FitRequest } from './fit.ts';
-import { fitCamera, roomOf } from './fit.ts';
+import { fitCamera } from './fit.ts';
 import { dropMm, isOver, onTheWay, wayTo } from './motion.ts';
+import { roomOf } from './room.ts';
 
 const NAMES: readonly ViewName[] = ['corner', 'front', 'side', 'above'];
 

@@ -1,22 +1,14 @@
-// Where the camera stands so that a build, its ruler and room to lay pieces beside it are in sight. It follows from the
-// build alone, in coarse steps, so that the picture does not creep while pieces are moved. mm and px.
+// Where the camera stands so that a build, its ruler and room to lay pieces beside it are in sight. mm and px.
 
-import type { Body, Vec2, Vec3 } from '@cairnmark/geometry';
-import { supportPoint } from '@cairnmark/geometry';
+import type { Vec2 } from '@cairnmark/geometry';
 import type { RulerUnit } from '../drawing/ruler-marks.ts';
 import { RULER_WIDTH_PX, rulerLengthMm } from '../drawing/ruler-marks.ts';
-import type { Rectangle } from '../drawing/sheet.ts';
 import { rectangleCorners } from '../drawing/sheet.ts';
 import type { View } from '../drawing/view.ts';
 import { basisOf, flatIn } from '../drawing/view.ts';
 import type { Camera, Size } from './camera.ts';
 import type { Box } from './label-layout.ts';
-
-/** What has to be in sight, in coarse steps. */
-export interface Room {
-  readonly ground: Rectangle;
-  readonly heightMm: number;
-}
+import type { Room } from './room.ts';
 
 /** px that lie under other things than the scene, at each side of the canvas. */
 export interface Inset {
@@ -34,23 +26,6 @@ export interface FitRequest extends Size {
   /** Width of the height that is written beside the ruler. */
   readonly heightLabelPx: number;
 }
-
-/** The room that some bodies take up, with the middle of an empty table at the least. */
-export function roomOf(bodies: readonly Body[]): Room {
-  const reach = (direction: Vec3, least: number): number =>
-    bodies.reduce((most, body) => {
-      const point = supportPoint(body, direction);
-      return Math.max(most, point[0] * direction[0] + point[1] * direction[1] + point[2] * direction[2]);
-    }, least);
-  const side = (direction: Vec3): number => stepUp(reach(direction, LEAST_HALF_MM), GROUND_STEP_MM);
-  return {
-    ground: { minX: -side([-1, 0, 0]), minY: -side([0, -1, 0]), maxX: side([1, 0, 0]), maxY: side([0, 1, 0]) },
-    heightMm: stepUp(reach([0, 0, 1], LEAST_HEIGHT_MM), HEIGHT_STEP_MM),
-  };
-}
-
-/** The next whole number of steps; what rounding adds does not count. */
-const stepUp = (valueMm: number, stepMm: number): number => Math.ceil(valueMm / stepMm - 1e-6) * stepMm;
 
 export function fitCamera(request: FitRequest): Camera {
   const { view, room, inset, unit, widthPx, heightPx } = request;
@@ -137,11 +112,6 @@ function extentOf(view: View, room: Room, unit: RulerUnit): Extent {
   };
 }
 
-const GROUND_STEP_MM = 50;
-const HEIGHT_STEP_MM = 50;
-/** Half the ground of an empty table. */
-const LEAST_HALF_MM = 40;
-const LEAST_HEIGHT_MM = 200;
 /** Room beside the build to lay a piece; more where nothing else takes up the canvas. */
 const BESIDE_MM = 40;
 const BESIDE_ABOVE_MM = 85;

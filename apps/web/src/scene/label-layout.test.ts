@@ -49,6 +49,14 @@ describe('labels', () => {
     expect(layOutLabels([label(5, 5)], [], { ...narrow, width: 100 })).toEqual([null]);
   });
 
+  it('a spare one is left out where it would cover something, cross a line or stand far off', () => {
+    const spare = { ...label(320, 200), isSpare: true };
+    expect(layOutLabels([spare], [], FRAME)[0]).not.toBeNull();
+    expect(layOutLabels([spare], [FRAME], FRAME)).toEqual([null]);
+    // The same label is placed all the same when it is not spare.
+    expect(layOutLabels([label(320, 200)], [FRAME], FRAME)[0]).not.toBeNull();
+  });
+
   it('are tied to what they name from the side that faces it', () => {
     const box: Box = { left: 100, top: 100, width: 80, height: 30 };
     expect(leaderFrom(box, [300, 115])).toEqual([180, 115]);

@@ -13,10 +13,13 @@ export interface LabelRequest {
   readonly anchor: Vec2;
   readonly width: number;
   readonly height: number;
+  /** True for one that is left out where its best place is not a good one. */
+  readonly isSpare?: boolean;
 }
 
 /**
- * A place inside `frame` for each label, in the same order; null for one that fits nowhere. `avoid`: boxes to keep clear
+ * A place inside `frame` for each label, in the same order; null for one that fits nowhere, and for a spare one that has no
+ * good place. `avoid`: boxes to keep clear
  * where there is room elsewhere. Labels placed earlier are always kept clear.
  */
 export function layOutLabels(
@@ -27,7 +30,7 @@ export function layOutLabels(
   const placed: Placed[] = [];
   return labels.map((label) => {
     let best: Box | null = null;
-    let least = Number.POSITIVE_INFINITY;
+    let least = label.isSpare === true ? SPARE_COST : Number.POSITIVE_INFINITY;
     for (const place of placesIn(frame, label)) {
       const cost = costOf(place, label, avoid, placed);
       if (cost < least) [best, least] = [place, cost];
@@ -59,6 +62,8 @@ const INDENT_PX = 6;
 /** Costs in px of leader, for each covered px of a box, for each crossing. */
 const COVERED = 0.1;
 const CROSSED = 400;
+/** A spare label may cover little, cross nothing, and its leader may be some 3 cm longer than is best. */
+const SPARE_COST = 120;
 
 function placesIn(frame: Box, { width, height }: LabelRequest): readonly Box[] {
   const across = Math.floor((frame.width - width) / STEP_PX);

@@ -11,6 +11,8 @@ export interface Named {
   readonly text: string;
   readonly anchor: Vec2;
   readonly look: string;
+  /** True for a text that is left out where it has no good place. */
+  readonly isSpare: boolean;
 }
 
 export class OverlayLayer {
@@ -49,9 +51,9 @@ export class OverlayLayer {
       return span;
     });
     this.#texts.replaceChildren(...spans);
-    const sizes = named.map(({ anchor }, k) => {
+    const sizes = named.map(({ anchor, isSpare }, k) => {
       const { width, height } = sizeOfText(spans[k]);
-      return { anchor, width, height };
+      return { anchor, width, height, isSpare };
     });
     const leaders: Mark[] = [];
     layOutLabels(sizes, avoid, frame).forEach((box, k) => {

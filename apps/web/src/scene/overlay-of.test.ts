@@ -51,6 +51,16 @@ describe('the overlay', () => {
     expect(head[2]).toBeLessThan(tail[2]);
   });
 
+  it('of two that hang out on either side: each goes its own way', () => {
+    const overlay = overlayOf(...judged([0, 300, 30, 270]));
+    expect(overlay.marks.map(({ pieces }) => pieces).sort()).toEqual([[2], [3]]);
+    const ways = overlay.marks.map(({ pieces, arrow }) => [pieces[0], Math.sign(arrow.at(-1)![0] - arrow[0]![0])]);
+    expect(ways.sort()).toEqual([
+      [2, 1],
+      [3, -1],
+    ]);
+  });
+
   it('of a tower that stands: nothing pale, the line ends on the ground it stands on', () => {
     const overlay = overlayOf(...judged([0, 0, 0]));
     expect([overlay.falls, overlay.isBad]).toEqual([false, false]);

@@ -29,6 +29,6 @@ export interface Ghost {
 
 export interface Why {
   readonly overlay: StabilityOverlay;
-  /** Names of the marks, at most four words each; null: none. They name the first pieces that move. */
+  /** Names of the marks, at most four words each; null: none. They name the marks of each group of pieces that moves. */
   readonly labels: { readonly balance: string | null; readonly heldUp: string | null; readonly hinge: string | null };
 }

@@ -43,11 +43,10 @@ export class PieceModels {
   }
 
   /** Surfaces that can be pointed at, by index of the piece; never the ghost. */
-  surfaces(except: ReadonlySet<number>): ReadonlyMap<Mesh, number> {
+  surfaces(): ReadonlyMap<Mesh, number> {
     // Places may have changed since they were drawn.
     this.group.updateMatrixWorld();
-    const others = [...this.#models].filter(([index]) => !except.has(index));
-    return new Map(others.map(([index, { surface }]) => [surface, index]));
+    return new Map([...this.#models].map(([index, { surface }]) => [surface, index]));
   }
 
   dispose(): void {

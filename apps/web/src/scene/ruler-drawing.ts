@@ -7,12 +7,12 @@ import { NUMERAL_X_PX, RULER_WIDTH_PX, rulerLengthMm, rulerMarks, ticksPath } fr
 import { basisOf } from '../drawing/view.ts';
 import type { Camera } from './camera.ts';
 import { toCanvas } from './camera.ts';
-import type { Room } from './fit.ts';
 import { buildRightMm, HEIGHT_GAP_PX, hasRuler, RULER_GAP_PX } from './fit.ts';
 import type { Box } from './label-layout.ts';
 import type { Mark } from './marks.ts';
 import { boxPath, headPath } from './marks.ts';
 import type { ScenePicture } from './picture.ts';
+import type { Room } from './room.ts';
 
 export interface RulerDrawing {
   readonly marks: readonly Mark[];

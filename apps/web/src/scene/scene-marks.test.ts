@@ -8,8 +8,9 @@ import type { ViewName } from '../drawing/view.ts';
 import { VIEWS } from '../drawing/view.ts';
 import type { Camera } from './camera.ts';
 import { toCanvas } from './camera.ts';
-import { fitCamera, roomOf } from './fit.ts';
+import { fitCamera } from './fit.ts';
 import type { ScenePicture } from './picture.ts';
+import { roomOf } from './room.ts';
 import { rulerDrawing } from './ruler-drawing.ts';
 import { boxesToAvoid, marksOf, namedOf } from './scene-marks.ts';
 
@@ -123,6 +124,23 @@ describe('marks and texts', () => {
     const named = namedOf(why(true), shown);
     expect(named.map(({ text }) => text)).toEqual(['B', 'H', 'T']);
     expect(named[1]?.anchor).toEqual(toCanvas(shown, [10, 0, 30]));
+  });
+
+  it('mark every group of pieces that goes over, and name the first for certain', () => {
+    const other = { ...mark, pieces: [0], balance: [-20, 0, 15], hinge: null } as const;
+    const both: ScenePicture = {
+      ...picture(two),
+      why: { overlay: { falls: true, isBad: true, marks: [mark, other] }, labels },
+    };
+    const looks = marksOf(both, shown, room).marks.map(({ look }) => look);
+    expect(looks.filter((look) => look === 'balance bad').length).toBe(2);
+    expect(namedOf(both, shown).map(({ text, isSpare }) => [text, isSpare])).toEqual([
+      ['B', false],
+      ['H', false],
+      ['T', false],
+      ['B', true],
+      ['H', true],
+    ]);
   });
 
   it('name a ghost, and keep clear of it', () => {

@@ -9,12 +9,12 @@ import { silhouetteOf } from '../drawing/silhouette.ts';
 import { basisOf } from '../drawing/view.ts';
 import type { Camera } from './camera.ts';
 import { isLevel, toCanvas } from './camera.ts';
-import type { Room } from './fit.ts';
 import type { Box } from './label-layout.ts';
 import type { Mark } from './marks.ts';
 import { boxRound } from './marks.ts';
 import type { Named } from './overlay-layer.ts';
 import type { ScenePicture } from './picture.ts';
+import type { Room } from './room.ts';
 import { rulerDrawing } from './ruler-drawing.ts';
 import { whyMarks } from './why-marks.ts';
 
@@ -42,17 +42,20 @@ export function marksOf(picture: ScenePicture, camera: Camera, room: Room): Scen
 /** The texts that name marks, and the one beside the ghost. */
 export function namedOf({ why, ghost }: ScenePicture, camera: Camera): readonly Named[] {
   const named: Named[] = [];
-  const name = (text: string | null, at: Vec3 | null, look: string): void => {
-    if (text !== null && at !== null) named.push({ text, anchor: toCanvas(camera, at), look });
+  const name = (text: string | null, at: Vec3 | null, look: string, isSpare = false): void => {
+    if (text !== null && at !== null) named.push({ text, anchor: toCanvas(camera, at), look, isSpare });
   };
   if (ghost !== null) name(ghost.label, topOf(ghost.piece), ghost.isRefused ? 'bad' : 'ink');
-  const [mark] = why?.overlay.marks ?? [];
-  if (why === null || mark === undefined) return named;
+  if (why === null) return named;
   const { labels, overlay } = why;
-  name(labels.balance, mark.balance, 'ink');
-  // Where they do not fall, the pieces hide what holds them up.
-  if (overlay.falls) name(labels.heldUp, middleOf(mark.heldUp[0] ?? []), 'ink');
-  name(labels.hinge, middleOf(mark.hinge ?? []), overlay.isBad ? 'bad' : 'ink');
+  overlay.marks.forEach((mark, k) => {
+    // The first are always named; the same names stand at the others where there is room.
+    const isSpare = k > 0;
+    name(labels.balance, mark.balance, 'ink', isSpare);
+    // Where they do not fall, the pieces hide what holds them up.
+    if (overlay.falls) name(labels.heldUp, middleOf(mark.heldUp[0] ?? []), 'ink', isSpare);
+    name(labels.hinge, middleOf(mark.hinge ?? []), overlay.isBad ? 'bad' : 'ink', isSpare);
+  });
   return named;
 }
 

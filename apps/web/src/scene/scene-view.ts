@@ -1,28 +1,26 @@
-// The build in three dimensions on a canvas, with marks and texts over it. It shows pictures that are plain data, tells what
-// lies under a pointer, and draws only when something changed. Places are clientX and clientY, lengths mm.
+// The build in three dimensions on a canvas, with marks and texts over it. It shows pictures that are plain data, and draws
+// only when something changed.
 
-import type { Vec2, Vec3 } from '@cairnmark/geometry';
 import { sheetUnder } from '../drawing/sheet.ts';
 import type { ViewName } from '../drawing/view.ts';
-import { VIEWS } from '../drawing/view.ts';
+import { Aim } from './aim.ts';
 import type { Camera } from './camera.ts';
-import { dragPoint, rayThrough } from './camera.ts';
-import type { Inset, Room } from './fit.ts';
-import { clearOf, fitCamera, roomOf } from './fit.ts';
+import type { Inset } from './fit.ts';
 import { HeldUp } from './held-up.ts';
 import { Materials } from './materials.ts';
-import type { Drop, Way } from './motion.ts';
-import { dropMm, isOver, onTheWay, wantsLessMotion, wayTo } from './motion.ts';
+import type { Drop } from './motion.ts';
+import { dropMm, isOver, wantsLessMotion } from './motion.ts';
 import { OverlayLayer } from './overlay-layer.ts';
 import { Paper } from './paper.ts';
-import type { Picked } from './pick.ts';
-import { pickAlong } from './pick.ts';
 import type { ScenePicture } from './picture.ts';
 import { PieceModels } from './piece-models.ts';
-import { boxesToAvoid, marksOf, namedOf } from './scene-marks.ts';
+import { Pointing } from './pointing.ts';
+import type { Room } from './room.ts';
+import { roomOf } from './room.ts';
 import './scene.css';
 import { Stage } from './stage.ts';
 import { themeOf } from './theme.ts';
+import { writeMarks } from './write-marks.ts';
 
 export interface SceneHandlers {
   /** False when the browser took the drawing away, true when it gave it back. */
@@ -37,23 +35,14 @@ export class SceneView {
   readonly #heldUp = new HeldUp(this.#materials);
   readonly #stage: Stage;
   readonly #layer: OverlayLayer;
+  readonly #aim = new Aim();
+  readonly pointing = new Pointing(this.#canvas, this.#aim, this.#models);
   readonly #ends = new AbortController();
   readonly #sizes: ResizeObserver;
   #picture: ScenePicture = EMPTY;
-  #view: ViewName = 'corner';
-  #inset: Inset = NO_INSET;
   #room: Room = roomOf([]);
-  /** The camera, and where it goes; null before the canvas has a size. */
-  #way: Way | null = null;
   #drop: Drop | null = null;
   #frame: number | null = null;
-
-  /** False where the browser draws nothing in three dimensions: show another way to build instead. */
-  static supported(): boolean {
-    const context = document.createElement('canvas').getContext('webgl2');
-    context?.getExtension('WEBGL_lose_context')?.loseContext();
-    return context !== null;
-  }
 
   /** Fills `host`, which is positioned; buttons that it holds stay on top. */
   constructor(host: HTMLElement, { onDrawing }: SceneHandlers) {
@@ -86,25 +75,14 @@ export class SceneView {
   }
 
   setView(view: ViewName): void {
-    this.#view = view;
+    this.#aim.view = view;
     this.#aimAnew();
   }
 
   /** Keeps the build clear of what lies over the sides of the canvas, px. */
   setInset(inset: Inset): void {
-    this.#inset = inset;
+    this.#aim.inset = inset;
     this.#aimAnew();
-  }
-
-  /** The nearest surface under a place, or the table, which has no end here; null where one looks level past everything. Pieces in `except` are looked through. */
-  pick(clientX: number, clientY: number, except: ReadonlySet<number> = NONE): Picked | null {
-    if (this.#way === null) return null;
-    return pickAlong(rayThrough(this.#way.camera, this.#onCanvas(clientX, clientY)), this.#models.surfaces(except));
-  }
-
-  /** Where a point of a piece comes to lie when it is dragged to a place: at its height, or across where one looks level. */
-  dragPlanePoint(clientX: number, clientY: number, through: Vec3): Vec3 {
-    return this.#way === null ? through : dragPoint(this.#way.camera, this.#onCanvas(clientX, clientY), through);
   }
 
   dispose(): void {
@@ -116,11 +94,6 @@ export class SceneView {
     this.#canvas.remove();
   }
 
-  #onCanvas(clientX: number, clientY: number): Vec2 {
-    const { left, top } = this.#canvas.getBoundingClientRect();
-    return [clientX - left, clientY - top];
-  }
-
   #repaint(): void {
     this.#materials.paint(themeOf(this.#canvas));
     this.#ask();
@@ -130,7 +103,7 @@ export class SceneView {
     const { clientWidth, clientHeight } = this.#canvas;
     if (clientWidth === 0 || clientHeight === 0) return;
     this.#stage.resize(clientWidth, clientHeight);
-    this.#way = null;
+    this.#aim.forget();
     this.#aimAnew();
     // A canvas that changed its size is empty until it is drawn: at once, so that nothing flickers.
     if (this.#frame !== null) cancelAnimationFrame(this.#frame);
@@ -143,9 +116,7 @@ export class SceneView {
     if (widthPx === 0 || heightPx === 0) return;
     const { unit, heightText } = this.#picture;
     const heightLabelPx = this.#layer.measureHeight(heightText);
-    const place = { widthPx, heightPx, inset: this.#inset, room: this.#room, unit, heightLabelPx };
-    const from = wantsLessMotion() ? null : this.#way;
-    this.#way = wayTo(fitCamera({ view: VIEWS[this.#view], ...place }), from, performance.now());
+    this.#aim.turn({ widthPx, heightPx, room: this.#room, unit, heightLabelPx }, performance.now());
     this.#ask();
   }
 
@@ -155,15 +126,15 @@ export class SceneView {
 
   #drawNow(nowMs: number): void {
     this.#frame = null;
-    if (this.#way === null) return;
-    this.#way = onTheWay(this.#way, nowMs);
+    const camera = this.#aim.at(nowMs);
+    if (camera === null) return;
     if (this.#drop !== null) {
       this.#models.lift(this.#drop.piece, dropMm(this.#drop, nowMs));
       if (isOver(this.#drop, nowMs)) this.#drop = null;
     }
-    this.#draw(this.#way.camera);
-    const isTurning = this.#way.to !== null;
-    this.#write(this.#way.camera, isTurning);
+    this.#draw(camera);
+    const { isTurning } = this.#aim;
+    writeMarks(this.#layer, this.#picture, { camera, room: this.#room, frame: this.#aim.frame(camera), isTurning });
     if (isTurning || this.#drop !== null) this.#ask();
   }
 
@@ -177,17 +148,6 @@ export class SceneView {
     this.#models.aim(camera.view);
     this.#stage.draw(camera);
   }
-
-  /** While the view turns, the texts that name marks are away: they would jump about. */
-  #write(camera: Camera, isTurning: boolean): void {
-    const { marks, heightAt, rulerBox } = marksOf(this.#picture, camera, this.#room);
-    const heightBox = this.#layer.placeHeight(heightAt);
-    const named = isTurning ? [] : namedOf(this.#picture, camera);
-    const avoid = named.length === 0 ? [] : boxesToAvoid(this.#picture, camera, [rulerBox, heightBox]);
-    this.#layer.draw(marks, named, avoid, clearOf(this.#inset, camera));
-  }
 }
 
-const NONE: ReadonlySet<number> = new Set();
-const NO_INSET: Inset = { top: 0, right: 0, bottom: 0, left: 0 };
 const EMPTY: ScenePicture = { pieces: [], picked: null, ghost: null, why: null, unit: 'cm', heightText: null };

@@ -3,9 +3,10 @@ import type { ClassRecord } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { languageOf } from './device.ts';
-import { createSession, whereAt } from './session.ts';
+import { createSession } from './session.ts';
 import type { Changes, ClassStorage, Kept } from './storage.ts';
 import { changesBetween } from './storage.ts';
+import { whereAt } from './where-at.ts';
 
 /** Notes what it was given to keep, and says that it kept it. */
 function noting(outcome: Kept = 'kept') {

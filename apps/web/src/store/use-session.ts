@@ -3,8 +3,9 @@
 import { createContext } from 'preact';
 import { useSyncExternalStore } from 'preact/compat';
 import { useContext } from 'preact/hooks';
-import type { At, Session, SessionStore } from './session.ts';
-import { whereAt } from './session.ts';
+import type { Session, SessionStore } from './session.ts';
+import type { At } from './where-at.ts';
+import { whereAt } from './where-at.ts';
 
 export const SessionContext = createContext<SessionStore | null>(null);
 

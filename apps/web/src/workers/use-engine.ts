@@ -3,7 +3,7 @@
 import type { ClassRecord, ClassScore, EngineIssue, Report } from '@cairnmark/engine';
 import { createContext } from 'preact';
 import { useContext, useEffect, useState } from 'preact/hooks';
-import type { At } from '../store/session.ts';
+import type { At } from '../store/where-at.ts';
 import type { EngineClient } from './engine-client.ts';
 import type { Build, Questions, Topic } from './questions.ts';
 

@@ -8,8 +8,8 @@ import { useMemo, useState } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
 import { NoClass } from '../../parts/no-class.tsx';
-import type { At } from '../../store/session.ts';
 import { useAt } from '../../store/use-session.ts';
+import type { At } from '../../store/where-at.ts';
 import type { Build as Question } from '../../workers/questions.ts';
 import type { Worked } from '../../workers/use-engine.ts';
 import { buildOf, useReport } from '../../workers/use-engine.ts';
@@ -44,8 +44,10 @@ function BuildAt({ at }: { readonly at: At }) {
   const bench = useBench(at.challenge, at.group);
   const editor = useEditor(at, bench);
   const [preview, setPreview] = usePreview();
+  // What is judged while a piece is dragged is the build that it would give.
+  const seen = useSeen(at, preview);
   const [round, setRound] = useState(0);
-  const worked = ofTry(useReport(useQuestion(at, preview, round)), at.attempt);
+  const worked = ofTry(useReport(useQuestion(seen, round)), at.attempt);
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
@@ -59,10 +61,10 @@ function BuildAt({ at }: { readonly at: At }) {
       <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
       <Shelf {...shown} />
       {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
-      <VerdictStrip {...shown} setWhy={setWhy} again={() => setRound(round + 1)} />
-      <SixNumbers {...shown} />
+      <VerdictStrip {...shown} at={seen} setWhy={setWhy} again={() => setRound(round + 1)} />
+      <SixNumbers {...shown} at={seen} />
       <PieceList {...shown} />
-      <Go {...shown} />
+      <Go {...shown} at={seen} />
     </div>
   );
 }
@@ -72,16 +74,23 @@ const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
 
 /** The same object until something changed, or somebody asks anew. An empty table is no question. */
-function useQuestion(at: At, preview: Pieces | null, round: number): Question | null {
+function useQuestion(at: At, round: number): Question | null {
   const { attempt, challenge, group, record } = at;
   return useMemo(() => {
     const build = buildOf({ attempt, challenge, group, record });
-    if (build === null) return null;
-    const layout: Layout = preview === null ? build.attempt.layout : { kind: 'laid-out', pieces: preview };
-    if (layout.pieces.length === 0) return null;
+    if (build === null || build.attempt.layout.pieces.length === 0) return null;
     // Another object each round, so that the same build is asked about once more.
-    return { ...build, attempt: preview === null ? build.attempt : { ...build.attempt, layout }, round };
-  }, [attempt, preview, challenge, group, record, round]);
+    return { ...build, round };
+  }, [attempt, challenge, group, record, round]);
+}
+
+/** The try as it would be if the dragged piece were let go now. */
+function useSeen(at: At, preview: Pieces | null): At {
+  return useMemo(() => {
+    if (preview === null || at.attempt === null) return at;
+    const layout: Layout = { kind: 'laid-out', pieces: preview };
+    return { ...at, attempt: { ...at.attempt, layout } };
+  }, [at, preview]);
 }
 
 /** What was worked out of another try says nothing of this one. */

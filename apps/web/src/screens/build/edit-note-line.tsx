@@ -17,11 +17,7 @@ export function EditNoteLine(props: Shown) {
 function useNoteText({ at, editor: { note, pieces } }: Shown): string {
   const screen = useScreenWords();
   if (note === null) return '';
-  if (note.said === 'refused') {
-    const codes = note.issues.map(({ code }) => code);
-    if (codes.includes('none-left')) return screen.say('edit.none-left');
-    return screen.say(codes.includes('overlaps') ? 'edit.overlaps' : 'edit.refused');
-  }
+  if (note.said === 'refused') return screen.say(`edit.${note.why}`);
   const { command, edited } = note;
   const count = pieces.length;
   if (edited.earlier && edited.piece !== null) return screen.say('edit.earlier', { number: edited.piece + 1, count });

@@ -13,13 +13,14 @@ import { useBuildKeys } from './use-build-keys.ts';
 import { useFocusKept } from './use-focus-kept.ts';
 
 export function PieceList(props: Shown) {
-  const { at, words, editor, worked, door, scale, help } = props;
+  const { at, words, editor, worked, door, scale, help, dragging } = props;
   const screen = useScreenWords();
   const keys = useBuildKeys(props);
   const list = useFocusKept(editor.pieces.length);
   const { pieces, picked } = editor;
   if (door === 'numbers') return <section className="list" />;
-  const stability = worked.value?.stability;
+  // The report of a drag counts the pieces as they would be then.
+  const stability = dragging ? null : worked.value?.stability;
   const falling = new Set(stability?.stands === false ? stability.first.flatMap((failure) => failure.pieces) : []);
   return (
     <section className="list" ref={list} tabIndex={-1} aria-label={screen.say('build.list')} onKeyDown={keys}>
@@ -63,7 +64,8 @@ export function PieceList(props: Shown) {
   );
 }
 
-const rowClass = (open: boolean, falls: boolean): string | undefined => (open ? 'picked' : falls ? 'falls' : undefined);
+const rowClass = (open: boolean, falls: boolean): string | undefined =>
+  [open && 'picked', falls && 'falls'].filter(Boolean).join(' ') || undefined;
 
 /** How tall the piece is as it lies. */
 function heightText(

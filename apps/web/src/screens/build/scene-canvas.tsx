@@ -4,6 +4,7 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { ViewName } from '../../drawing/view.ts';
 import { SceneView } from '../../scene/scene-view.ts';
+import { drawsInSpace } from '../../scene/supported.ts';
 import type { Dragging } from './drag-picture.ts';
 import { pictureOf } from './drag-picture.ts';
 import type { LineUp } from './scene.tsx';
@@ -19,7 +20,7 @@ interface CanvasProps extends Shown {
 }
 
 export function SceneCanvas(props: CanvasProps) {
-  const [can, setCan] = useState(() => SceneView.supported());
+  const [can, setCan] = useState(() => drawsInSpace());
   const screen = useScreenWords();
   const { editor, words, view } = props;
   const stack = useStack(editor.pieces, editor.bench);
@@ -55,7 +56,7 @@ function SpaceCanvas(props: CanvasProps & { readonly onLost: () => void }) {
   const stack = useStack(editor.pieces, editor.bench);
   const why = useWhy(props);
   const [dragging, setDragging] = useState<Dragging | null>(null);
-  const handlers = useSceneDrag(props, scene, setDragging);
+  const handlers = useSceneDrag({ ...props, stack }, scene?.pointing ?? null, setDragging);
   const topMm = Math.max(0, ...stack.pieces.map((piece) => piece.topMm));
   const heightText = topMm > 0 ? words.inClass.amount('height', topMm, 0) : null;
   const unit = words.ruler.unit === 'in' ? 'in' : 'cm';

@@ -33,7 +33,7 @@ export function Scene(props: Shown) {
     >
       <SceneCanvas {...props} view={view} lineUp={lineUp} />
       <p className="scale">{screen.say(words.ruler.unit === 'in' ? 'build.scale-in' : 'build.scale')}</p>
-      {empty && (
+      {empty && !props.dragging && (
         <div className="empty">
           <p>{screen.say('verdict.empty-title')}</p>
           <p>{screen.say('verdict.empty-what')}</p>

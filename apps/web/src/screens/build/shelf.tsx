@@ -35,11 +35,11 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 data-kind={kind.id}
                 aria-disabled={count <= 0}
                 onClick={() => add(kind)}
-                onPointerDown={({ clientX, clientY, currentTarget, pointerId }) => {
-                  if (door !== 'lay' || count <= 0) return;
+                onPointerDown={({ clientX, clientY, currentTarget, pointerId, button, isPrimary }) => {
+                  if (door !== 'lay' || button !== 0 || !isPrimary) return;
                   // A finger is bound to where it came down; let go, so that the scene can follow it.
                   if (currentTarget.hasPointerCapture(pointerId)) currentTarget.releasePointerCapture(pointerId);
-                  setCarry({ kind: kind.id, from: [clientX, clientY] });
+                  setCarry({ kind: kind.id, from: [clientX, clientY], pointerId });
                 }}
               >
                 <span className="vh">{screen.say(door === 'numbers' ? 'build.add-number' : 'build.add')} </span>

@@ -3,7 +3,7 @@
 import type { Pieces } from '@cairnmark/editing';
 import type { Report } from '@cairnmark/engine';
 import type { BuildWords } from '../../app/use-build-words.ts';
-import type { At } from '../../store/session.ts';
+import type { At } from '../../store/where-at.ts';
 import type { Worked } from '../../workers/use-engine.ts';
 import type { Door } from './doors.tsx';
 import type { Editor } from './use-editor.ts';
@@ -11,6 +11,7 @@ import type { Editor } from './use-editor.ts';
 export interface Carry {
   readonly kind: string;
   readonly from: readonly [clientX: number, clientY: number];
+  readonly pointerId: number;
 }
 
 export interface Shown {

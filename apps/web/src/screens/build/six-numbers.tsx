@@ -16,9 +16,9 @@ const MEASURES = [
   ['volume', 'read.volume'],
 ] as const satisfies readonly (readonly [MeasureId, ScreenKey])[];
 
-export function SixNumbers({ words, worked, editor, door }: Shown) {
+export function SixNumbers({ at, words, worked, door }: Shown) {
   const screen = useScreenWords();
-  const report = editor.pieces.length > 0 || door === 'numbers' ? worked.value : null;
+  const report = isDrawn(at) || door === 'numbers' ? worked.value : null;
   const tilt = tiltFigure(report?.stability ?? null);
   return (
     <dl className={worked.working ? 'read working' : 'read'}>
@@ -39,6 +39,9 @@ export function SixNumbers({ words, worked, editor, door }: Shown) {
     </dl>
   );
 }
+
+const isDrawn = ({ attempt }: Shown['at']): boolean =>
+  attempt?.layout.kind === 'laid-out' && attempt.layout.pieces.length > 0;
 
 /** What the drawing says now: a reading of the ruler belongs to the score card. */
 function factText(report: Report | null, measure: MeasureId, { inClass }: BuildWords): string {

@@ -1,8 +1,8 @@
 // The list of pieces of a build of which nothing is drawn: how many of each kind.
 
 import { piecesUsed } from '@cairnmark/engine';
-import type { At } from '../../store/session.ts';
 import { useSession } from '../../store/use-session.ts';
+import type { At } from '../../store/where-at.ts';
 
 export interface NumbersPieces {
   /** Pieces of each kind that may still be used. */

@@ -8,12 +8,13 @@ import { overlayOf } from '../../scene/overlay-of.ts';
 import type { Why } from '../../scene/picture.ts';
 import type { Shown } from './shown.ts';
 
-export function useWhy({ at, worked, why }: Shown): Why | null {
+export function useWhy({ at, worked, why, dragging }: Shown): Why | null {
   const screen = useScreenWords();
   const { attempt, challenge, group } = at;
   const stability = worked.value?.stability ?? null;
   // What falls is always drawn as falling; what stands shows why only when asked.
-  const wanted = stability !== null && !worked.working && (why || stability.verdict === 'falls');
+  // While a piece is dragged the report is of the build that it would give, which has other pieces than this one.
+  const wanted = stability !== null && !dragging && !worked.working && (why || stability.verdict === 'falls');
   return useMemo(() => {
     if (!wanted || attempt === null || stability === null) return null;
     const question = stabilityQuestion(attempt, challenge, group, { solver: null, limits: USUAL_LIMITS });

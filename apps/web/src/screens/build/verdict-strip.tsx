@@ -10,6 +10,7 @@ import { Help } from './help.tsx';
 import { MendButton } from './mend-button.tsx';
 import type { Shown } from './shown.ts';
 import { StateSign } from './state-sign.tsx';
+import { isTallTower } from './tall-tower.ts';
 import { WhyPanel } from './why-panel.tsx';
 
 interface VerdictProps extends Shown {
@@ -18,9 +19,10 @@ interface VerdictProps extends Shown {
 }
 
 export function VerdictStrip(props: VerdictProps) {
-  const { at, worked, why, setWhy, again, help, dragging } = props;
+  const { at, words, worked, why, setWhy, again, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
+  const isTall = isTallTower(worked.value);
   const state = buildState(at.attempt?.layout ?? { kind: 'laid-out', pieces: [] }, worked);
   const { title, sentence } = useVerdictText(state, props);
   return (
@@ -42,7 +44,7 @@ export function VerdictStrip(props: VerdictProps) {
             {screen.say('verdict.again')}
           </button>
         )}
-        <MendButton {...props} state={state} />
+        {!dragging && <MendButton {...props} state={state} />}
         {worked.value?.stability && (
           <button type="button" className="btn" aria-expanded={why} onClick={() => setWhy(!why)}>
             {screen.say(why ? 'verdict.hide-why' : 'verdict.show-why')}
@@ -51,6 +53,11 @@ export function VerdictStrip(props: VerdictProps) {
       </div>
       {help && <Help text="help.verdict" />}
       {worked.value?.stability && <HelpList on={help} items={[['help.why', screen.say('verdict.show-why')]]} />}
+      {help && !isTall && <p className="help note">{words.words.cautions['tall-towers']}</p>}
+      {/* Always there, so that it is read out once it says something. */}
+      <div className="caution" aria-live="polite">
+        {isTall && words.words.cautions['tall-towers']}
+      </div>
       {why && <WhyPanel {...props} />}
     </section>
   );

@@ -5,7 +5,7 @@ import type { ScreenWords } from '@cairnmark/words';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { BuildWords } from '../../app/use-build-words.ts';
-import type { At } from '../../store/session.ts';
+import type { At } from '../../store/where-at.ts';
 import type { Bill } from './bill.ts';
 import type { ScoreLines } from './lines.ts';
 import type { CoveringHere } from './use-ours-first.ts';

@@ -3,8 +3,8 @@
 import { Link } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { withState } from '../../store/observed-changes.ts';
-import type { At } from '../../store/session.ts';
 import { useSession } from '../../store/use-session.ts';
+import type { At } from '../../store/where-at.ts';
 
 export function NoTry({ at }: { readonly at: At }) {
   const { say } = useScreenWords();

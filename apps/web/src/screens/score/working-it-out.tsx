@@ -3,7 +3,7 @@
 import type { EngineIssue } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
-import type { At } from '../../store/session.ts';
+import type { At } from '../../store/where-at.ts';
 import type { Worked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 
