@@ -30,5 +30,11 @@ export interface Ghost {
 export interface Why {
   readonly overlay: StabilityOverlay;
   /** Names of the marks, at most four words each; null: none. They name the marks of each group of pieces that moves. */
-  readonly labels: { readonly balance: string | null; readonly heldUp: string | null; readonly hinge: string | null };
+  readonly labels: {
+    readonly balance: string | null;
+    readonly heldUp: string | null;
+    readonly edge: string | null;
+    /** Where it turns over one point. */
+    readonly point: string | null;
+  };
 }

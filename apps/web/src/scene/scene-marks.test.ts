@@ -102,7 +102,7 @@ describe('marks and texts', () => {
       [90, 0, 50],
     ],
   } as const;
-  const labels = { balance: 'B', heldUp: 'H', hinge: 'T' };
+  const labels = { balance: 'B', heldUp: 'H', edge: 'T', point: 'P' };
   const why = (falls: boolean): ScenePicture => ({
     ...picture(two),
     why: { overlay: { falls, isBad: falls, marks: [mark] }, labels },
@@ -117,6 +117,12 @@ describe('marks and texts', () => {
     expect(looks(false)).toContain('balance ink');
     expect(looks(false)).not.toContain('bad');
     expect(looks(true)).toContain('hinge bad');
+  });
+
+  it('name a point where it turns over one, and an edge where it turns over that', () => {
+    const corner = { ...mark, hinge: [mark.hinge[0], mark.hinge[0]] } as const;
+    const over = { ...picture(two), why: { overlay: { falls: true, isBad: true, marks: [corner] }, labels } };
+    expect(namedOf(over, shown).map(({ text }) => text)).toEqual(['B', 'H', 'P']);
   });
 
   it('name what can be seen: what holds up is hidden while it stands', () => {

@@ -13,6 +13,7 @@ import type { Box } from './label-layout.ts';
 import type { Mark } from './marks.ts';
 import { boxRound } from './marks.ts';
 import type { Named } from './overlay-layer.ts';
+import type { OverlayMark } from './overlay-of.ts';
 import type { ScenePicture } from './picture.ts';
 import type { Room } from './room.ts';
 import { rulerDrawing } from './ruler-drawing.ts';
@@ -54,10 +55,17 @@ export function namedOf({ why, ghost }: ScenePicture, camera: Camera): readonly 
     name(labels.balance, mark.balance, 'ink', isSpare);
     // Where they do not fall, the pieces hide what holds them up.
     if (overlay.falls) name(labels.heldUp, middleOf(mark.heldUp[0] ?? []), 'ink', isSpare);
-    name(labels.hinge, middleOf(mark.hinge ?? []), overlay.isBad ? 'bad' : 'ink', isSpare);
+    name(
+      isPoint(mark) ? labels.point : labels.edge,
+      middleOf(mark.hinge ?? []),
+      overlay.isBad ? 'bad' : 'ink',
+      isSpare,
+    );
   });
   return named;
 }
+
+const isPoint = ({ hinge }: OverlayMark): boolean => hinge?.[0].every((at, k) => at === hinge[1][k]) === true;
 
 /** What texts should not cover: pieces, ruler, arrows. */
 export function boxesToAvoid(

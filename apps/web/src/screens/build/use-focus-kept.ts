@@ -1,12 +1,12 @@
 // A button that takes its own piece off is gone with it: the focus then goes to the list, so that the keys go on.
 
 import type { RefObject } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 export function useFocusKept(count: number): RefObject<HTMLElement> {
   const list = useRef<HTMLElement>(null);
   const before = useRef(count);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const isLess = count < before.current;
     before.current = count;
     if (isLess && document.activeElement === document.body) list.current?.focus();

@@ -24,7 +24,8 @@ export function useWhy({ at, worked, why, dragging }: Shown): Why | null {
     const labels = {
       balance: screen.say('why.balance'),
       heldUp: screen.say('why.held'),
-      hinge: screen.say('why.edge'),
+      edge: screen.say('why.edge'),
+      point: screen.say('why.point'),
     };
     return { overlay: overlayOf(stability, posed.value), labels };
   }, [wanted, attempt, challenge, group, stability, screen]);

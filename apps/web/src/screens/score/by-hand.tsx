@@ -2,7 +2,7 @@
 
 import type { DecisionMade } from '@cairnmark/engine';
 import { decisionsMade } from '@cairnmark/engine';
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
@@ -51,7 +51,7 @@ function Decided({ made }: { readonly made: DecisionMade }) {
   const [missing, setMissing] = useState(false);
   const [reason, setReason] = useState('');
   const row = useRef<HTMLLIElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (asking) row.current?.querySelector('input')?.focus();
   }, [asking]);
   const fact = report.facts.find(({ id }) => id === decision.measure) ?? null;

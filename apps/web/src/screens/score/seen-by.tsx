@@ -1,6 +1,6 @@
 // A person confirms that the real build is as the card tells. Until then, and again after a change, it is provisional.
 
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { withSeenBy } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -15,7 +15,7 @@ export function SeenBy() {
   const { confirmedBy } = at.attempt;
   const box = useRef<HTMLDivElement>(null);
   const pressed = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     // The pressed button is gone: the focus goes to the one in its place.
     if (pressed.current) box.current?.querySelector('button')?.focus();
     pressed.current = false;

@@ -123,6 +123,7 @@ export const build = {
   'why.balance': 'Balance point',
   'why.held': 'Where it is held up',
   'why.edge': 'Turns over this edge',
+  'why.point': 'Turns over this point',
   // Numbers and points.
   'read.height': 'Height',
   'read.base': 'On the table',

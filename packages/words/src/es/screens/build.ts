@@ -125,6 +125,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'why.balance': 'Punto de equilibrio',
   'why.held': 'Donde se apoya',
   'why.edge': 'Vuelca por este borde',
+  'why.point': 'Vuelca por este punto',
   // Números y puntos.
   'read.height': 'Altura',
   'read.base': 'Sobre la mesa',
