@@ -4,7 +4,7 @@
 
 import { expect, it } from 'vitest';
 import { STATES } from './states/all.ts';
-import { settled } from './states/state.ts';
+import { atRest, settled } from './states/state.ts';
 import { axeFaults } from './tools/axe.ts';
 import { tabStops } from './tools/keyboard.ts';
 import { overflowing, smallTargets } from './tools/layout.ts';
@@ -27,11 +27,11 @@ it.each(STATES)('$name: axe finds nothing, fingers and keys reach everything, an
     .toEqual([]);
 
   await page.emulateMedia({ colorScheme: 'dark' });
-  await settled(page, state);
+  await atRest(page, state);
   expect.soft(await axeFaults(page), 'axe, dark').toEqual([]);
 
   await page.setViewportSize(NARROW);
-  await settled(page, state);
+  await atRest(page, state);
   expect.soft(await overflowing(page), 'reflow (WCAG 1.4.10)').toEqual([]);
   expect.soft(await axeFaults(page), 'axe, narrow').toEqual([]);
 });

@@ -3,7 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { settled } from './states/state.ts';
+import { atRest, settled } from './states/state.ts';
 import { onCard } from './tools/card.ts';
 import type { Screen } from './tools/classes.ts';
 import { openDemo, openScreen } from './tools/classes.ts';
@@ -53,7 +53,7 @@ it('1.4.4 Resize Text: at 200 % no text is cut off', async () => {
   for (const screen of SCREENS) {
     const page = await on(screen);
     const style = await page.addStyleTag({ content: 'html { font-size: 200% !important }' });
-    await settled(page);
+    await atRest(page);
     expect.soft(await seen.cutOff(page), screen).toEqual([]);
     await style.evaluate((node) => (node as Element).remove());
   }
@@ -75,7 +75,7 @@ it('1.4.12 Text Spacing: with wider lines, letters and words no text is cut off'
       content:
         '* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }',
     });
-    await settled(page);
+    await atRest(page);
     expect.soft(await seen.cutOff(page), screen).toEqual([]);
     await style.evaluate((node) => (node as Element).remove());
   }
@@ -176,7 +176,7 @@ it('3.3.1 Error Identification, 3.3.3 Error Suggestion: what cannot be read is t
 
 it('4.1.3 Status Messages: a new verdict is announced while the focus stays', async () => {
   const page = await on('build');
-  const verdict = page.locator('.verdict [aria-live="polite"]');
+  const verdict = page.locator('.verdict [aria-live="polite"]').filter({ has: page.locator('h2') });
   const before = await verdict.innerText();
   const kind = page.locator('.kind[aria-disabled="false"]').first();
   await kind.focus();

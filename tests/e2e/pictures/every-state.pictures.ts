@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { it } from 'vitest';
 import { ROOT } from '../../tools/files.ts';
 import { STATES } from '../states/all.ts';
-import { settled } from '../states/state.ts';
+import { atRest, settled } from '../states/state.ts';
 import { CHROMEBOOK, openApp, PROJECTOR, TABLET } from '../tools/open-app.ts';
 
 const FOLDER = join(ROOT, '.cache/screenshots');
@@ -15,11 +15,12 @@ it.each(STATES)('$name', async (state) => {
   const { name, device, go } = state;
   const page = await openApp(device);
   await go(page);
+  await settled(page, state);
   for (const size of SIZES) {
     await page.setViewportSize(size);
     for (const colorScheme of SCHEMES) {
       await page.emulateMedia({ colorScheme });
-      await settled(page, state);
+      await atRest(page, state);
       const path = join(FOLDER, `${name}-${size.width}x${size.height}-${colorScheme}.png`);
       await page.screenshot({ path, fullPage: true });
     }

@@ -14,12 +14,17 @@ export interface State {
   readonly go: (page: Page) => Promise<void>;
 }
 
-/**
- * Waits until nothing is being worked out, loaded or moved any more; of a state that stays at work, until nothing moves. A
- * part that is at work says `aria-busy="true"`.
- */
-export async function settled(page: Page, { atWork }: Pick<State, 'atWork'> = {}): Promise<void> {
+/** Waits until nothing is being loaded, worked out or moved any more. */
+export async function settled(page: Page, state: Pick<State, 'atWork'> = {}): Promise<void> {
   await page.waitForLoadState('networkidle');
+  await atRest(page, state);
+}
+
+/**
+ * The same where nothing more is loaded: the network is watched for half a second. Of a state that stays at work, until
+ * nothing moves. A part that is at work says `aria-busy="true"`.
+ */
+export async function atRest(page: Page, { atWork }: Pick<State, 'atWork'> = {}): Promise<void> {
   const busy = atWork === true ? '[data-saved="saving"]' : '[aria-busy="true"], [data-saved="saving"]';
   await page.waitForFunction((selector) => document.querySelector(selector) === null, busy);
   await page.evaluate(async () => {

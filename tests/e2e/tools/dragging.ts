@@ -1,7 +1,7 @@
 // Dragging in "Lay it out", by a mouse or by a finger, to a place that is meant in millimetres.
 
 import type { Page } from 'playwright-core';
-import { settled } from '../states/state.ts';
+import { atRest } from '../states/state.ts';
 import { savedClass } from './classes.ts';
 import { english } from './words.ts';
 
@@ -51,7 +51,7 @@ export async function carryToMm(page: Page, kind: string, [xMm, yMm]: Px, from: 
 const APART_PX = 70;
 
 async function probe(page: Page, kind: string, at: Px): Promise<LaidNow> {
-  await settled(page);
+  await atRest(page);
   await carryTo(page, kind, at);
   await page.mouse.up();
   const laid = (await layoutNow(page)).at(-1);

@@ -3,7 +3,7 @@
 import type { Language } from '@cairnmark/words';
 import { loadScreenWords, loadWords } from '@cairnmark/words';
 import type { ComponentChildren } from 'preact';
-import { useCallback, useEffect } from 'preact/hooks';
+import { useCallback, useLayoutEffect } from 'preact/hooks';
 import { useSession } from '../store/use-session.ts';
 import { useArrival } from './use-arrival.ts';
 import type { Spoken } from './use-words.ts';
@@ -13,7 +13,7 @@ export function Speaking({ children }: { readonly children: ComponentChildren })
   const language = useSession((session) => session.language);
   const classOpen = useSession((session) => session.record !== null);
   const { what, lost, again } = useArrival(useCallback(() => load(language, classOpen), [language, classOpen]));
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (what !== null) document.documentElement.lang = what.screens.language;
   }, [what]);
   if (what === null) return null;
