@@ -12,6 +12,8 @@ export const browserRun = {
   globalSetup: ['tests/tools/tell-seed.ts', 'tests/e2e/tools/serve-and-launch.ts'],
   testTimeout: process.env['CAIRNMARK_LONG'] === '1' ? 600_000 : 120_000,
   hookTimeout: 60_000,
+  // Two files at a time: while one page waits, the other draws.
+  maxWorkers: 2,
   // How long `expect.poll` waits for the page to come round; waiting on the page itself has its own limit in open-app.ts.
   expect: { poll: { timeout: 30_000, interval: 30 } },
 };

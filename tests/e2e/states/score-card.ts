@@ -60,7 +60,7 @@ export const scoreCard: readonly State[] = [
       await openDemo(page);
       await goTo(page, 'Petrels', 'Harbour Wall');
       await openScreen(page, 'score');
-      await page.getByText(english('score-card.absent-what')).waitFor();
+      await page.getByText(english('score-card.absent-what')).first().waitFor();
     },
   },
   {
