@@ -110,3 +110,44 @@ it('without network the class is worked on and kept, once its screens have been 
   await allKept(page);
   expect((await savedClass(page)).text).toContain('"tall-light-terns-');
 });
+
+it.each([
+  ['build', 'verdict.cancel', 'verdict.stopped', reportForEver],
+  ['score', 'score-card.cancel', 'verdict.stopped', reportForEver],
+  ['board', 'board.stop', 'board.stopped', scoreForEver],
+] as const)('what takes long on %s tells how far it is, can be stopped, and be asked for again', async (...names) => {
+  const [screen, stop, stopped, before] = names;
+  const page = await openApp({ before });
+  await openDemo(page, screen);
+  await page.getByRole('button', { name: english(stop), exact: true }).click();
+  await page.getByText(english(stopped)).first().waitFor();
+  await page
+    .getByRole('button', { name: english('verdict.again'), exact: true })
+    .first()
+    .click();
+  await page.getByRole('button', { name: english(stop), exact: true }).waitFor();
+});
+
+/** In the page: a worker that tells three steps of the try that is asked about first, and never answers; of others it has no answer. */
+function reportForEver(): void {
+  let first: string | null = null;
+  Worker.prototype.postMessage = function ({
+    number,
+    ask,
+  }: {
+    number: number;
+    ask: { attempt: { id: string } };
+  }): void {
+    first ??= ask.attempt.id;
+    const data = ask.attempt.id === first ? { number, solved: 3, most: 100 } : { number, answer: null };
+    this.onmessage?.(new MessageEvent('message', { data }));
+  };
+}
+
+/** The same of the scores of the class alone; of a single build it has no answer. */
+function scoreForEver(): void {
+  Worker.prototype.postMessage = function ({ number, topic }: { number: number; topic: string }): void {
+    const data = topic === 'score' ? { number, solved: 3, most: 100 } : { number, answer: null };
+    this.onmessage?.(new MessageEvent('message', { data }));
+  };
+}

@@ -14,7 +14,10 @@ import { EngineContext } from './workers/use-engine.ts';
 const storage = browserStorage();
 const session = createSession(storage, navigator.languages);
 const engine = remembering(
-  engineClient(() => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' })),
+  engineClient(
+    () => new Worker(new URL('./workers/engine-worker.ts', import.meta.url), { type: 'module' }),
+    () => performance.now(),
+  ),
 );
 
 const root = document.getElementById('app');

@@ -1,5 +1,5 @@
-// The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null.
-// Cancelling ends the worker, and the next question starts a fresh one.
+// The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null, also one
+// at work that takes long. Cancelling ends the worker, and the next question starts a fresh one.
 
 import type { Message, Question, Questions, Topic } from './questions.ts';
 
@@ -25,9 +25,14 @@ interface Waiting {
   readonly fail: (reason: Error) => void;
 }
 
-export function engineClient(start: () => Worker): EngineClient {
+/** A newer question waits this long for one of its channel that is at work: a fresh worker would lose what this one knows. */
+export const LONG_MS = 5000;
+
+/** `now`: a clock that only goes forwards, ms. */
+export function engineClient(start: () => Worker, now: () => number): EngineClient {
   let worker: Worker | null = null;
   let working: Waiting | null = null;
+  let sinceMs = 0;
   let queue: readonly Waiting[] = [];
   let last = 0;
 
@@ -36,6 +41,7 @@ export function engineClient(start: () => Worker): EngineClient {
     if (working !== null || first === undefined) return;
     queue = others;
     working = first;
+    sinceMs = now();
     worker ??= listening(start());
     worker.postMessage(first.question);
   };
@@ -44,6 +50,11 @@ export function engineClient(start: () => Worker): EngineClient {
     working = null;
     if (done !== null) how(done);
     next();
+  };
+  const giveUp = (): void => {
+    worker?.terminate();
+    worker = null;
+    finish((one) => one.settle(null));
   };
   const listening = (fresh: Worker): Worker => {
     fresh.onmessage = ({ data }: MessageEvent<Message>) => {
@@ -68,12 +79,9 @@ export function engineClient(start: () => Worker): EngineClient {
         const settle = resolve as Waiting['settle'];
         for (const overtaken of queue.filter((one) => one.channel === channel)) overtaken.settle(null);
         queue = [...queue.filter((one) => one.channel !== channel), { question, channel, progress, settle, fail }];
-        next();
+        if (working?.channel === channel && now() - sinceMs > LONG_MS) giveUp();
+        else next();
       }),
-    cancel: () => {
-      worker?.terminate();
-      worker = null;
-      finish((one) => one.settle(null));
-    },
+    cancel: giveUp,
   };
 }

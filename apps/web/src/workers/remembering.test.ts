@@ -2,7 +2,7 @@ import type { EngineIssue, Report } from '@cairnmark/engine';
 import type { Result } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { attempt, challenge, group, reportOn } from '../../../../tests/reference/small-class.ts';
-import type { EngineClient } from './engine-client.ts';
+import type { EngineClient, Progress } from './engine-client.ts';
 import type { Build } from './questions.ts';
 import { remembering } from './remembering.ts';
 
@@ -51,6 +51,31 @@ describe('an engine client that remembers', () => {
     await engine.ask('a', 'report', FIRST, none);
     await engine.ask('a', 'report', FIRST, none);
     expect(asked()).toBe(2);
+  });
+
+  it('asks once for what is at work already, and tells both how far it is', async () => {
+    let tell: Progress = none;
+    let answer: (report: Result<Report, EngineIssue>) => void = none;
+    const client: EngineClient = {
+      ask: (_channel, _topic, _ask, progress) => {
+        tell = progress;
+        return new Promise((resolve) => {
+          answer = resolve as typeof answer;
+        });
+      },
+      cancel: none,
+    };
+    const engine = remembering(client);
+    const told: string[] = [];
+    const first = engine.ask('a', 'report', FIRST, (solved) => told.push(`first ${solved}`));
+    const second = engine.ask('b', 'report', { ...FIRST }, (solved) => told.push(`second ${solved}`));
+    tell(3, 100);
+    expect(told).toEqual(['first 3', 'second 3']);
+    const third = engine.ask('c', 'report', FIRST, (solved) => told.push(`third ${solved}`));
+    expect(told.at(-1)).toBe('third 3');
+    answer({ ok: true, value: reportOn(FIRST.attempt) });
+    expect(await second).toBe(await first);
+    expect(await third).toBe(await first);
   });
 
   it('does not remember that a question was overtaken', async () => {

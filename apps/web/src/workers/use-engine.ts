@@ -2,7 +2,7 @@
 
 import type { ClassRecord, ClassScore, EngineIssue, Report } from '@cairnmark/engine';
 import { createContext } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
 import type { At } from '../store/where-at.ts';
 import type { EngineClient } from './engine-client.ts';
 import type { Build, Questions, Topic } from './questions.ts';
@@ -15,7 +15,7 @@ export function useEngine(): EngineClient {
   return client;
 }
 
-/** `value`: the last answer there was, which may be of an older question while `working`. */
+/** `value`: the last answer there was, which is of an older question while `working`, and when it was stopped or failed. */
 export interface Worked<T> {
   readonly value: T | null;
   readonly working: boolean;
@@ -23,6 +23,10 @@ export interface Worked<T> {
   readonly progress: { readonly solved: number; readonly most: number } | null;
   readonly issues: readonly EngineIssue[];
   readonly failed: string | null;
+  /** It was cancelled before it was worked out. */
+  readonly stopped: boolean;
+  /** Asks once more for what was stopped or failed. */
+  again(): void;
 }
 
 /** The report of the try at work; `build` must be the same object until something changed. null: nothing to ask. */
@@ -41,29 +45,34 @@ export const NO_STROKES: Build['events'] = [];
 
 type Scored = { report: Report; score: ClassScore };
 
-/** An answer so far, with the question that it belongs to. */
+type Answer<T> = Omit<Worked<T>, 'again'>;
+
+/** An answer so far, with the question that it belongs to, and how often that was put again. */
 interface Known<T extends keyof Scored & Topic> {
   readonly ask: Questions[T]['ask'] | null;
-  readonly worked: Worked<Scored[T]>;
+  readonly round: number;
+  readonly answer: Answer<Scored[T]>;
 }
 
 function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['ask'] | null): Worked<Scored[T]> {
   const engine = useEngine();
-  const [known, setKnown] = useState<Known<T>>({ ask: null, worked: IDLE });
+  const [round, setRound] = useState(0);
+  const again = useCallback(() => setRound((before) => before + 1), []);
+  const [known, setKnown] = useState<Known<T>>({ ask: null, round, answer: IDLE });
   useEffect(() => {
     if (ask === null) {
-      setKnown({ ask, worked: IDLE });
+      setKnown({ ask, round, answer: IDLE });
       return;
     }
     let current = true;
-    const update = (change: (before: Worked<Scored[T]>) => Worked<Scored[T]>): void => {
-      if (current) setKnown(({ worked }) => ({ ask, worked: change(worked) }));
+    const update = (change: (before: Answer<Scored[T]>) => Answer<Scored[T]>): void => {
+      if (current) setKnown(({ answer }) => ({ ask, round, answer: change(answer) }));
     };
     update(begun);
     engine
       .ask(topic, topic, ask, (solved, most) => update((before) => ({ ...before, progress: { solved, most } })))
       .then((answer) => {
-        if (answer === null) update((before) => ({ ...before, working: false, progress: null }));
+        if (answer === null) update((before) => ({ ...before, working: false, progress: null, stopped: true }));
         else if (answer.ok) update(() => ({ ...IDLE, value: answer.value as Scored[T] }));
         else update(() => ({ ...IDLE, issues: answer.issues }));
       })
@@ -78,18 +87,27 @@ function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['
     return () => {
       current = false;
     };
-  }, [engine, topic, ask]);
-  if (known.ask === ask) return known.worked;
-  // The question has just changed, and is not put before the next effect: what is known is of the old one already.
-  return ask === null ? IDLE : begun(known.worked);
+  }, [engine, topic, ask, round]);
+  return { ...answerNow(known, ask, round), again };
 }
 
-const begun = <T>(before: Worked<T>): Worked<T> => ({
+function answerNow<T extends keyof Scored & Topic>(
+  known: Known<T>,
+  ask: Known<T>['ask'],
+  round: number,
+): Answer<Scored[T]> {
+  if (known.ask === ask && known.round === round) return known.answer;
+  // The question has just changed, and is not put before the next effect: what is known is of the old one already.
+  return ask === null ? IDLE : begun(known.answer);
+}
+
+const begun = <T>(before: Answer<T>): Answer<T> => ({
   ...before,
   working: true,
   progress: null,
   issues: [],
   failed: null,
+  stopped: false,
 });
 
-const IDLE = { value: null, working: false, progress: null, issues: [], failed: null } as const;
+const IDLE = { value: null, working: false, progress: null, issues: [], failed: null, stopped: false } as const;

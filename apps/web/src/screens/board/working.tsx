@@ -8,12 +8,22 @@ import { useEngine } from '../../workers/use-engine.ts';
 export function Working({ worked }: { readonly worked: Worked<ClassScore> }) {
   const words = useScreenWords();
   const engine = useEngine();
-  const { progress, working, value, issues, failed } = worked;
+  const { progress, working, value, issues, failed, stopped, again } = worked;
   if (issues.length > 0) return <Refused issues={issues} />;
   if (failed !== null) {
     return (
       <p className="badbox" role="alert">
         {words.say('board.failed')}
+      </p>
+    );
+  }
+  if (stopped) {
+    return (
+      <p className="board-working" role="status">
+        {words.say(value === null ? 'board.stopped' : 'board.stopped-old')}
+        <button type="button" className="btn" onClick={again}>
+          {words.say('verdict.again')}
+        </button>
       </p>
     );
   }

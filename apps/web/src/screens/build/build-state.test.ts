@@ -7,7 +7,15 @@ import type { Worked } from '../../workers/use-engine.ts';
 import { buildState, moodOf } from './build-state.ts';
 
 const record = demoClass();
-const IDLE: Worked<Report> = { value: null, working: false, progress: null, issues: [], failed: null };
+const IDLE: Worked<Report> = {
+  value: null,
+  working: false,
+  progress: null,
+  issues: [],
+  failed: null,
+  stopped: false,
+  again: () => undefined,
+};
 const ISSUE: EngineIssue = { code: 'overlaps', path: [], details: {} };
 
 /** The report on an attempt of the demo, with its layout or another one. */
@@ -72,5 +80,7 @@ describe('the state of a build', () => {
     expect(buildState(layout, { ...IDLE, issues: [ISSUE] })).toEqual({ is: 'refused' });
     expect(buildState(layout, { ...IDLE, failed: 'out of memory' })).toEqual({ is: 'failed' });
     expect(buildState(layout, IDLE)).toEqual({ is: 'stopped' });
+    // What was worked out before is of another build.
+    expect(stateOn('tall-light-puffins-0920', { stopped: true })).toEqual({ is: 'stopped' });
   });
 });

@@ -18,12 +18,15 @@ export type BuildState =
 /** How a state looks: `bad` red, `warn` amber, `plain` ink. */
 export type Mood = 'plain' | 'warn' | 'bad';
 
-export function buildState(layout: Layout, { value, working, progress, issues, failed }: Worked<Report>): BuildState {
+export function buildState(
+  layout: Layout,
+  { value, working, progress, issues, failed, stopped }: Worked<Report>,
+): BuildState {
   if (layout.pieces.length === 0) return { is: 'empty' };
   if (working && (value === null || progress !== null)) return { is: 'working', progress };
   if (failed !== null) return { is: 'failed' };
   if (issues.length > 0) return { is: 'refused' };
-  if (value === null) return { is: 'stopped' };
+  if (value === null || stopped) return { is: 'stopped' };
   const falls = value.stability?.stands === false;
   const broken = brokenRules(value);
   if (broken.length > 0 && !falls) return { is: 'rule-broken', broken };

@@ -46,8 +46,7 @@ function BuildAt({ at }: { readonly at: At }) {
   const [preview, setPreview] = usePreview();
   // What is judged while a piece is dragged is the build that it would give.
   const seen = useSeen(at, preview);
-  const [round, setRound] = useState(0);
-  const worked = ofTry(useReport(useQuestion(seen, round)), at.attempt);
+  const worked = ofTry(useReport(useQuestion(seen)), at.attempt);
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
@@ -61,7 +60,7 @@ function BuildAt({ at }: { readonly at: At }) {
       <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
       <Shelf {...shown} />
       {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
-      <VerdictStrip {...shown} at={seen} setWhy={setWhy} again={() => setRound(round + 1)} />
+      <VerdictStrip {...shown} at={seen} setWhy={setWhy} />
       <SixNumbers {...shown} at={seen} />
       <PieceList {...shown} />
       <Go {...shown} at={seen} />
@@ -73,15 +72,12 @@ function BuildAt({ at }: { readonly at: At }) {
 const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
 
-/** The same object until something changed, or somebody asks anew. An empty table is no question. */
-function useQuestion(at: At, round: number): Question | null {
-  const { attempt, challenge, group, record } = at;
+/** The same object until something changed. An empty table is no question. */
+function useQuestion({ attempt, challenge, group, record }: At): Question | null {
   return useMemo(() => {
     const build = buildOf({ attempt, challenge, group, record });
-    if (build === null || build.attempt.layout.pieces.length === 0) return null;
-    // Another object each round, so that the same build is asked about once more.
-    return { ...build, round };
-  }, [attempt, challenge, group, record, round]);
+    return build === null || build.attempt.layout.pieces.length === 0 ? null : build;
+  }, [attempt, challenge, group, record]);
 }
 
 /** The try as it would be if the dragged piece were let go now. */

@@ -15,11 +15,10 @@ import { WhyPanel } from './why-panel.tsx';
 
 interface VerdictProps extends Shown {
   readonly setWhy: (why: boolean) => void;
-  readonly again: () => void;
 }
 
 export function VerdictStrip(props: VerdictProps) {
-  const { at, words, worked, why, setWhy, again, help, dragging } = props;
+  const { at, words, worked, why, setWhy, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
   const isTall = isTallTower(worked.value);
@@ -40,7 +39,7 @@ export function VerdictStrip(props: VerdictProps) {
           </button>
         )}
         {(state.is === 'stopped' || state.is === 'failed') && (
-          <button type="button" className="btn" onClick={again}>
+          <button type="button" className="btn" onClick={worked.again}>
             {screen.say('verdict.again')}
           </button>
         )}

@@ -14,7 +14,7 @@ import { RealBuild } from './real-build.tsx';
 import { Rules } from './rules.tsx';
 import { Limits, Stands } from './stands.tsx';
 import { Tries } from './tries-section.tsx';
-import { Progress } from './working-it-out.tsx';
+import { Again, Progress, textOf } from './working-it-out.tsx';
 
 export function Sheet({ standing, worked }: { readonly standing: Standing | null; readonly worked: Worked<Report> }) {
   const { at, say } = useCard();
@@ -35,6 +35,8 @@ export function Sheet({ standing, worked }: { readonly standing: Standing | null
         </div>
         <div className="card-right">
           <Progress worked={worked} />
+          {(worked.failed !== null || worked.stopped) && <p className="mut">{say(textOf(worked))}</p>}
+          <Again worked={worked} />
           <RealBuild />
           {built && <LinesTable />}
           {built && at.challenge.criteria.length > 0 && <Marks />}
@@ -42,7 +44,7 @@ export function Sheet({ standing, worked }: { readonly standing: Standing | null
           <Tries />
         </div>
         <p className="vh" role="status">
-          {worked.failed === null ? '' : say('score-card.failed')}
+          {worked.failed === null && !worked.stopped ? '' : say(textOf(worked))}
         </p>
       </div>
     </HelpArea>

@@ -13,9 +13,23 @@ export function Working({ at, worked }: { readonly at: At; readonly worked: Work
     <div className="page">
       <p className="mut">{at.challenge.name}</p>
       <h1>{at.group.name}</h1>
-      <p role="status">{say(worked.failed === null ? 'score-card.working' : 'score-card.failed')}</p>
+      <p role="status">{say(textOf(worked))}</p>
       <Progress worked={worked} />
+      <Again worked={worked} />
     </div>
+  );
+}
+
+export const textOf = ({ failed, stopped }: Worked<unknown>) =>
+  failed !== null ? 'score-card.failed' : stopped ? 'verdict.stopped' : 'score-card.working';
+
+export function Again({ worked: { failed, stopped, again } }: { readonly worked: Worked<unknown> }) {
+  const { say } = useScreenWords();
+  if (failed === null && !stopped) return null;
+  return (
+    <button type="button" className="btn" onClick={again}>
+      {say('verdict.again')}
+    </button>
   );
 }
 

@@ -12,6 +12,8 @@ export const board = {
   'board.no-challenge': 'This class has no challenge yet.',
   'board.working': 'Working it out: {solved} of at most {most} steps',
   'board.stop': 'Stop',
+  'board.stopped': 'The sums were stopped. Nothing is worked out yet.',
+  'board.stopped-old': 'The sums were stopped. This is how it was before the last change.',
   'board.failed': 'The scores could not be worked out. Load this page again.',
   // Freezing.
   'board.freeze': 'Freeze',

@@ -6,7 +6,7 @@ export const scoreCard = {
   'score-card.working': 'Working it out',
   'score-card.progress': '{solved} of at most {most} sums done.',
   'score-card.cancel': 'Stop working it out',
-  'score-card.failed': 'The sums stopped. Open the score card again.',
+  'score-card.failed': 'The sums stopped before they were done.',
   // Nothing built yet.
   'score-card.none': 'No try yet.',
   'score-card.none-what': 'Build something, or type in what you measured. The score card fills itself.',

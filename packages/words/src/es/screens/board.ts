@@ -14,6 +14,8 @@ export const board: Readonly<Record<keyof typeof pattern, string>> = {
   'board.no-challenge': 'Esta clase todavía no tiene ningún reto.',
   'board.working': 'Calculando: {solved} de {most} pasos como mucho',
   'board.stop': 'Parar',
+  'board.stopped': 'Los cálculos se pararon. Aún no hay nada calculado.',
+  'board.stopped-old': 'Los cálculos se pararon. Así estaba antes del último cambio.',
   'board.failed': 'No se pudieron calcular los puntos. Carga esta página otra vez.',
   'board.freeze': 'Congelar',
   'board.unfreeze': 'Mostrar los puntos de ahora',

@@ -8,7 +8,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.working': 'Calculando',
   'score-card.progress': '{solved} cálculos hechos, de {most} como mucho.',
   'score-card.cancel': 'Dejar de calcular',
-  'score-card.failed': 'Los cálculos se pararon. Abre otra vez la tarjeta de puntos.',
+  'score-card.failed': 'Los cálculos se pararon antes de acabar.',
   'score-card.none': 'Todavía no hay ningún intento.',
   'score-card.none-what': 'Construye algo o escribe lo que has medido. La tarjeta se rellena sola.',
   'score-card.to-build': 'Construir',
