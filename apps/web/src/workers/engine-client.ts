@@ -1,4 +1,4 @@
-// The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null.
+// The page's side of the worker. Of questions that wait on one channel only the newest is answered; the others end with null.
 // Cancelling ends the worker, and the next question starts a fresh one.
 
 import type { Message, Question, Questions, Topic } from './questions.ts';
@@ -36,8 +36,13 @@ export function engineClient(start: () => Worker): EngineClient {
     if (working !== null || first === undefined) return;
     queue = others;
     working = first;
-    worker ??= listening(start());
-    worker.postMessage(first.question);
+    try {
+      worker ??= listening(start());
+      worker.postMessage(first.question);
+    } catch (error) {
+      // No worker, or one that cannot take the question: whoever asked is told, and the next one is not held up by it.
+      finish((one) => one.fail(error instanceof Error ? error : new Error(String(error))));
+    }
   };
   const finish = (how: (one: Waiting) => void): void => {
     const done = working;
