@@ -1,11 +1,14 @@
 // The way of the parts to the worker: the report of a build and the score of a class, always of what is shown now.
 
 import type { ClassRecord, ClassScore, EngineIssue, Report } from '@cairnmark/engine';
+import type { Result } from '@cairnmark/geometry';
 import { createContext } from 'preact';
-import { useContext, useEffect, useState } from 'preact/hooks';
+import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
 import type { At } from '../store/where-at.ts';
 import type { EngineClient } from './engine-client.ts';
 import type { Build, Questions, Topic } from './questions.ts';
+import type { Worked } from './worked.ts';
+import { answered, begun, failedBy, IDLE } from './worked.ts';
 
 export const EngineContext = createContext<EngineClient | null>(null);
 
@@ -15,20 +18,15 @@ export function useEngine(): EngineClient {
   return client;
 }
 
-/** `value`: the last answer there was, which may be of an older question while `working`. */
-export interface Worked<T> {
-  readonly value: T | null;
-  readonly working: boolean;
-  /** Programmes solved, while a hard build is judged. */
-  readonly progress: { readonly solved: number; readonly most: number } | null;
-  readonly issues: readonly EngineIssue[];
-  readonly failed: string | null;
+export interface Asked<T> extends Worked<T> {
+  /** Puts the same question once more. */
+  again(): void;
 }
 
 /** The report of the try at work; `build` must be the same object until something changed. null: nothing to ask. */
-export const useReport = (build: Build | null): Worked<Report> => useAnswer('report', build);
+export const useReport = (build: Build | null): Asked<Report> => useAnswer('report', build);
 
-export const useClassScore = (record: ClassRecord | null): Worked<ClassScore> => useAnswer('score', record);
+export const useClassScore = (record: ClassRecord | null): Asked<ClassScore> => useAnswer('score', record);
 
 export function buildOf(at: Omit<At, 'tries'>): Build | null {
   if (at.attempt === null) return null;
@@ -47,9 +45,11 @@ interface Known<T extends keyof Scored & Topic> {
   readonly worked: Worked<Scored[T]>;
 }
 
-function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['ask'] | null): Worked<Scored[T]> {
+function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['ask'] | null): Asked<Scored[T]> {
   const engine = useEngine();
   const [known, setKnown] = useState<Known<T>>({ ask: null, worked: IDLE });
+  const [turn, setTurn] = useState(0);
+  const again = useCallback(() => setTurn((before) => before + 1), []);
   useEffect(() => {
     if (ask === null) {
       setKnown({ ask, worked: IDLE });
@@ -62,34 +62,13 @@ function useAnswer<T extends keyof Scored & Topic>(topic: T, ask: Questions[T]['
     update(begun);
     engine
       .ask(topic, topic, ask, (solved, most) => update((before) => ({ ...before, progress: { solved, most } })))
-      .then((answer) => {
-        if (answer === null) update((before) => ({ ...before, working: false, progress: null }));
-        else if (answer.ok) update(() => ({ ...IDLE, value: answer.value as Scored[T] }));
-        else update(() => ({ ...IDLE, issues: answer.issues }));
-      })
-      .catch((error: unknown) =>
-        update((before) => ({
-          ...before,
-          working: false,
-          progress: null,
-          failed: error instanceof Error ? error.message : String(error),
-        })),
-      );
+      .then((answer) => update(() => answered(answer as Result<Scored[T], EngineIssue> | null)))
+      .catch((error: unknown) => update((before) => failedBy(before, error)));
     return () => {
       current = false;
     };
-  }, [engine, topic, ask]);
-  if (known.ask === ask) return known.worked;
+  }, [engine, topic, ask, turn]);
+  if (known.ask === ask) return { ...known.worked, again };
   // The question has just changed, and is not put before the next effect: what is known is of the old one already.
-  return ask === null ? IDLE : begun(known.worked);
+  return { ...(ask === null ? IDLE : begun(known.worked)), again };
 }
-
-const begun = <T>(before: Worked<T>): Worked<T> => ({
-  ...before,
-  working: true,
-  progress: null,
-  issues: [],
-  failed: null,
-});
-
-const IDLE = { value: null, working: false, progress: null, issues: [], failed: null } as const;

@@ -2,10 +2,12 @@
 
 import type { ClassScore, EngineIssue } from '@cairnmark/engine';
 import { useScreenWords, useWords } from '../../app/use-words.ts';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
+import { isStopped } from '../../workers/worked.ts';
 
-export function Working({ worked }: { readonly worked: Worked<ClassScore> }) {
+/** `worked`: of a question that was put. */
+export function Working({ worked }: { readonly worked: Asked<ClassScore> }) {
   const words = useScreenWords();
   const engine = useEngine();
   const { progress, working, value, issues, failed } = worked;
@@ -14,6 +16,16 @@ export function Working({ worked }: { readonly worked: Worked<ClassScore> }) {
     return (
       <p className="badbox" role="alert">
         {words.say('board.failed')}
+      </p>
+    );
+  }
+  if (isStopped(worked)) {
+    return (
+      <p className="board-working" role="status">
+        {words.say('verdict.stopped')}
+        <button type="button" className="btn" onClick={worked.again}>
+          {words.say('verdict.again')}
+        </button>
       </p>
     );
   }

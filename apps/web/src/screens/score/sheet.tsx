@@ -3,7 +3,7 @@
 import type { Report } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import { HelpArea } from '../../parts/asked-help.tsx';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 import { ByHand } from './by-hand.tsx';
 import { useCard } from './card.ts';
 import { Head } from './head.tsx';

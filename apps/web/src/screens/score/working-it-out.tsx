@@ -4,16 +4,25 @@ import type { EngineIssue } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { At } from '../../store/where-at.ts';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
+import { isStopped } from '../../workers/worked.ts';
 
-export function Working({ at, worked }: { readonly at: At; readonly worked: Worked<unknown> }) {
+export function Working({ at, worked }: { readonly at: At; readonly worked: Asked<unknown> }) {
   const { say } = useScreenWords();
+  const isOver = isStopped(worked) || worked.failed !== null;
+  const told = isStopped(worked) ? 'verdict.stopped' : isOver ? 'score-card.failed' : 'score-card.working';
   return (
     <div className="page">
       <p className="mut">{at.challenge.name}</p>
       <h1>{at.group.name}</h1>
-      <p role="status">{say(worked.failed === null ? 'score-card.working' : 'score-card.failed')}</p>
+      <p role="status">{say(told)}</p>
+      {isOver && (
+        <button type="button" className="btn main" onClick={worked.again}>
+          {say('verdict.again')}
+        </button>
+      )}
       <Progress worked={worked} />
     </div>
   );
