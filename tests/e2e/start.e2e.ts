@@ -201,3 +201,12 @@ it('a file that is gone when it is read is told', async () => {
   await chooseFile(page, 'gone.json', DEMO);
   await page.getByRole('alert').getByText(english('start.file-gone')).waitFor();
 });
+
+it('a kept class of one group is told with one group', async () => {
+  const page = await openApp();
+  await openClass(page, corpus('tower-of-five.json'));
+  await allKept(page);
+  await openStart(page);
+  const [, told] = english('start.last-what-one', { when: '|' }).split('|');
+  await page.getByText(told ?? '').waitFor();
+});

@@ -81,7 +81,11 @@ function KeptWay({ kept, first, open }: { readonly kept: KeptClass; readonly fir
   return (
     <Way
       title={first ? words.say('start.last', { name: kept.name }) : kept.name}
-      what={words.say('start.last-what', { when, groups: kept.groups })}
+      what={
+        kept.groups === 1
+          ? words.say('start.last-what-one', { when })
+          : words.say('start.last-what', { when, groups: kept.groups })
+      }
     >
       <button type="button" className="btn" onClick={open}>
         {words.say('start.go-on')}

@@ -23,6 +23,7 @@ export const start = {
   'start.file-more': 'and {count} more.',
   'start.last': 'Last time here: {name}',
   'start.last-what': '{when}, {groups} groups, kept on this computer',
+  'start.last-what-one': '{when}, 1 group, kept on this computer',
   'start.go-on': 'Go on',
   'start.other-classes': 'Other classes kept here',
   'start.privacy': 'No accounts, no pupil names. Nothing leaves this device.',

@@ -25,6 +25,7 @@ export const start: Readonly<Record<keyof typeof pattern, string>> = {
   'start.file-more': 'y {count} más.',
   'start.last': 'La última vez aquí: {name}',
   'start.last-what': '{when}, {groups} grupos, guardada en este ordenador',
+  'start.last-what-one': '{when}, 1 grupo, guardada en este ordenador',
   'start.go-on': 'Seguir',
   'start.other-classes': 'Otras clases guardadas aquí',
   'start.privacy': 'Sin cuentas ni nombres de alumnos. Nada sale de este aparato.',
