@@ -166,3 +166,47 @@ function written(text: string): string {
   if (!read.ok) throw new RangeError('the fixture is broken');
   return encode('class', read.value.value);
 }
+
+it('a demo that does not arrive is told, and opens once the network is back', async () => {
+  const page = await openApp({ provokes: /ERR_FAILED/ });
+  await page.waitForLoadState('networkidle');
+  await page.route(/\.js$/, (route) => route.abort());
+  await page.getByRole('button', { name: english('start.demo-open') }).click();
+  const alert = page.getByRole('alert');
+  await alert.getByText(english('start.not-opened')).waitFor();
+  expect(await alert.getByRole('listitem').allTextContents()).toEqual([english('frame.not-here-what')]);
+  await page.unroute(/\.js$/);
+  await openDemo(page);
+});
+
+it('a double tap opens the demo once', async () => {
+  const page = await openApp();
+  await page.getByRole('button', { name: english('start.demo-open') }).dblclick();
+  await onScreen(page, 'build');
+  await allKept(page);
+  await openStart(page);
+  await page
+    .getByRole('button', { name: english('start.go-on') })
+    .first()
+    .waitFor();
+  expect(await page.getByRole('button', { name: english('start.go-on') }).count()).toBe(1);
+});
+
+it('a file that is gone when it is read is told', async () => {
+  const page = await openApp({
+    before: () => {
+      File.prototype.text = () => Promise.reject(new DOMException('', 'NotReadableError'));
+    },
+  });
+  await chooseFile(page, 'gone.json', DEMO);
+  await page.getByRole('alert').getByText(english('start.file-gone')).waitFor();
+});
+
+it('a kept class of one group is told with one group', async () => {
+  const page = await openApp();
+  await openClass(page, corpus('tower-of-five.json'));
+  await allKept(page);
+  await openStart(page);
+  const [, told] = english('start.last-what-one', { when: '|' }).split('|');
+  await page.getByText(told ?? '').waitFor();
+});

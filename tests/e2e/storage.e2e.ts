@@ -3,7 +3,7 @@
 import { demoClass } from '@cairnmark/demo';
 import { encode } from '@cairnmark/formats';
 import { expect, it } from 'vitest';
-import { allKept, goTo, openDemo, openScreen, reload, savedClass } from './tools/classes.ts';
+import { allKept, goTo, onScreen, openDemo, openScreen, openStart, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { KEEPING_NOTHING, roomOf } from './tools/storage.ts';
 import { english } from './tools/words.ts';
@@ -40,4 +40,33 @@ it('a full device: told, the work goes on, and all of it is kept once there is r
   const now = (await savedClass(page)).text;
   await reload(page);
   expect((await savedClass(page)).text).toBe(now);
+});
+
+it('a class that found no room goes on from the start as it is on the page, with all that is not kept', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  await allKept(page);
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('', 'QuotaExceededError');
+    };
+  });
+  await goTo(page, english('frame.new-try'));
+  await page.locator('[data-saved="full"]').waitFor();
+  const now = (await savedClass(page)).text;
+  await openStart(page);
+  await page.getByRole('button', { name: english('start.go-on') }).click();
+  await onScreen(page, 'build');
+  expect((await savedClass(page)).text).toBe(now);
+});
+
+it('a class that the browser does not keep is found again from the start while the page is open', async () => {
+  const page = await openApp({ before: KEEPING_NOTHING['has no database'] });
+  await openDemo(page);
+  await goTo(page, 'Gannets', 'Harbour Wall');
+  await openStart(page);
+  await page.getByText(english('start.open-now-what')).waitFor();
+  await page.getByRole('button', { name: english('start.go-on') }).click();
+  await onScreen(page, 'build');
+  expect(await page.locator('.who-now b').textContent()).toMatch(/^Gannets/);
 });

@@ -29,7 +29,7 @@ export function browserStorage(): ClassStorage {
       const kept = await database.then((shelf) => shelf.getAll('classes')).catch(() => []);
       return kept
         .map(({ id, name, groups, savedAt }) => ({ id, name, groups, savedAt }))
-        .sort((a, b) => (a.savedAt < b.savedAt ? 1 : -1));
+        .sort((a, b) => Date.parse(b.savedAt) - Date.parse(a.savedAt));
     },
     open: async (id) => {
       const shelf = await database.catch(() => null);

@@ -30,9 +30,11 @@ export function newAttempt(record: ClassRecord, group: Group, challenge: Challen
   };
 }
 
-/** The tries of a group at a challenge, oldest first. */
+/** The tries of a group at a challenge, oldest first: a file may list them in any order. */
 export const attemptsOf = ({ attempts }: ClassRecord, group: string, challenge: string): readonly Attempt[] =>
-  attempts.filter((one) => one.group === group && one.challenge === challenge);
+  attempts
+    .filter((one) => one.group === group && one.challenge === challenge)
+    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
 
 export const addAttempt =
   (attempt: Attempt): Change =>

@@ -3,7 +3,8 @@
 import type { Language } from '@cairnmark/words';
 import { LANGUAGES } from '@cairnmark/words';
 
-export type Units = 'cm' | 'in';
+const UNITS = ['cm', 'in'] as const;
+export type Units = (typeof UNITS)[number];
 
 /** Where somebody was at work. */
 export interface Place {
@@ -23,9 +24,15 @@ export interface DeviceMemory {
 const KEY = 'cairnmark.device';
 const NOTHING: DeviceMemory = { language: null, units: null, place: null };
 
+/** What another version of the app wrote and this one does not know counts as nothing: there are no words for its language. */
 export function recall(): DeviceMemory {
   try {
-    return { ...NOTHING, ...(JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<DeviceMemory>) };
+    const kept = JSON.parse(localStorage.getItem(KEY) ?? '{}') as Partial<Record<keyof DeviceMemory, unknown>>;
+    return {
+      language: LANGUAGES.find((language) => language === kept.language) ?? null,
+      units: UNITS.find((units) => units === kept.units) ?? null,
+      place: isPlace(kept.place) ? kept.place : null,
+    };
   } catch {
     return NOTHING;
   }
@@ -38,6 +45,13 @@ export function remember(memory: DeviceMemory): void {
     // A device that keeps nothing asks again next time.
   }
 }
+
+function isPlace(kept: unknown): kept is Place {
+  const { classId, group, challenge, attempt } = (kept ?? {}) as Partial<Record<keyof Place, unknown>>;
+  return [classId, group, challenge].every(isText) && (attempt === null || isText(attempt));
+}
+
+const isText = (value: unknown): boolean => typeof value === 'string';
 
 /** The first language of the browser that there are words for. */
 export function languageOf(preferred: readonly string[]): Language {

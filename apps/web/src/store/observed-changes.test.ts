@@ -10,6 +10,7 @@ import {
   withOwn,
 } from './class-changes.ts';
 import {
+  secondsOf,
   withFall,
   withoutMark,
   withoutReading,
@@ -88,5 +89,15 @@ describe('what was seen of a build', () => {
       { judge: 'visitor', criterion: 'idea', mark: 4 },
     ];
     expect(withoutMark('teacher', 'idea')({ ...SEEN, judged: marked }).judged).toEqual(marked.slice(1));
+  });
+});
+
+describe('the seconds of a build', () => {
+  it('are those it stood, or those until it fell, whatever was typed before', () => {
+    expect(secondsOf(SEEN)).toBe(30);
+    const fell = withFall(3)(SEEN);
+    expect(secondsOf(fell)).toBe(3);
+    expect(secondsOf(withSeconds(5)(fell))).toBe(5);
+    expect(secondsOf(withoutSeconds(SEEN))).toBe(null);
   });
 });

@@ -22,6 +22,10 @@ export const withoutReading =
     },
   });
 
+/** For how long it stood, or until it fell; null: nobody took the time. */
+export const secondsOf = ({ state, observed }: Pick<Attempt, 'state' | 'observed'>): number | null =>
+  state.kind === 'fell' ? state.afterSeconds : (observed.stoodSeconds ?? null);
+
 /** The seconds of a build that fell are those until it fell. */
 export const withSeconds =
   (seconds: number): Edit =>

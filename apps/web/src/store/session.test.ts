@@ -88,12 +88,54 @@ describe('a session', () => {
 
   it('begins a try when a group that has none lays its first piece', () => {
     const { session } = opened();
-    session.getState().goTo({ group: 'petrels', challenge: 'narrow-rock' });
-    session.getState().startTry();
-    const count = at(session).tries.length;
+    const demo = demoClass();
+    session.getState().begin('class-2', { ...demo, attempts: [] });
+    expect(at(session).attempt).toBeNull();
     session.getState().layOut(layout('cube'));
-    expect(at(session).tries).toHaveLength(count);
+    session.getState().layOut(layout('cube', 'cone'));
+    expect(at(session).tries).toHaveLength(1);
+    expect(at(session).attempt?.layout).toEqual(layout('cube', 'cone'));
+  });
+
+  it('undoes nothing of another class whose tries have the same names', () => {
+    const { session } = opened();
+    session.getState().layOut(layout('cube'));
+    session.getState().begin('class-2', demoClass());
+    const first = at(session).attempt?.layout;
+    session.getState().undo();
+    expect(at(session).attempt?.layout).toBe(first);
+    session.getState().resume('class-1', demoClass());
+    const kept = at(session).attempt?.layout;
+    session.getState().undo();
+    expect(at(session).attempt?.layout).toBe(kept);
+  });
+
+  it('goes to the last try there is where the one at work was never kept', () => {
+    const { session } = opened();
+    session.getState().startTry();
+    const lost = at(session).attempt?.id;
+    session.getState().resume('class-1', demoClass());
+    expect(at(session).attempt?.id).toBe('tall-light-puffins-0941');
+    expect(at(session).attempt?.id).not.toBe(lost);
+    session.getState().layOut(layout('cube'));
     expect(at(session).attempt?.layout).toEqual(layout('cube'));
+  });
+
+  it('begins a try where the only one was never kept', () => {
+    const { session } = opened();
+    const empty: ClassRecord = { ...demoClass(), attempts: [] };
+    session.getState().resume('class-1', empty);
+    session.getState().layOut(layout('cube'));
+    expect(at(session).attempt?.layout).toEqual(layout('cube'));
+  });
+
+  it('counts tries in the order of their times, whatever their order in the file', () => {
+    const { session } = opened();
+    const demo = demoClass();
+    const before = at(session).tries.map(({ id }) => id);
+    session.getState().begin('class-2', { ...demo, attempts: [...demo.attempts].reverse() });
+    expect(at(session).tries.map(({ id }) => id)).toEqual(before);
+    expect(at(session).attempt?.id).toBe('tall-light-puffins-0941');
   });
 
   it('gives every try an id of its own', () => {

@@ -16,7 +16,7 @@ import { createKeeper } from './keeper.ts';
 import type { LayoutHistory } from './layout-history.ts';
 import { layoutHistory } from './layout-history.ts';
 import type { ClassStorage, Kept } from './storage.ts';
-import { firstPlace, whereAt } from './where-at.ts';
+import { firstPlace, placeIn, whereAt } from './where-at.ts';
 
 export interface Session extends LayoutHistory {
   readonly language: Language;
@@ -60,15 +60,16 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       saved: 'kept',
       board: NEW_BOARD,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record), board: recallBoard(classId) });
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId), histories: {} });
         keeper.keep(classId, record);
         rememberNow();
       },
       resume: (classId, record) => {
         const { place } = get();
-        const left = place?.classId === classId && whereAt(record, place) !== null ? place : null;
+        const left = place?.classId === classId ? placeIn(record, place) : null;
         keeper.holds(classId, record);
-        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId) });
+        // Other classes may have tries of the same names, so no history outlives its class.
+        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId), histories: {} });
         rememberNow();
       },
       goTo: (change) => {

@@ -22,6 +22,12 @@ export function whereAt(record: ClassRecord | null, place: Place | null): At | n
   return { record, group, challenge, tries, attempt: tries.find(({ id }) => id === place?.attempt) ?? null };
 }
 
+/** The place as it is found again in a record: at the last try where its own was not kept; null when it is not there at all. */
+export function placeIn(record: ClassRecord, place: Place): Place | null {
+  const at = whereAt(record, place);
+  return at === null ? null : { ...place, attempt: (at.attempt ?? at.tries.at(-1))?.id ?? null };
+}
+
 /** The first challenge of the first group, at its last try. */
 export function firstPlace(classId: string, record: ClassRecord): Place | null {
   const [group] = record.groups;

@@ -42,8 +42,13 @@ export function engineClient(start: () => Worker, now: () => number): EngineClie
     queue = others;
     working = first;
     sinceMs = now();
-    worker ??= listening(start());
-    worker.postMessage(first.question);
+    try {
+      worker ??= listening(start());
+      worker.postMessage(first.question);
+    } catch (error) {
+      // No worker, or one that cannot take the question: whoever asked is told, and the next one is not held up by it.
+      finish((one) => one.fail(error instanceof Error ? error : new Error(String(error))));
+    }
   };
   const finish = (how: (one: Waiting) => void): void => {
     const done = working;

@@ -31,7 +31,7 @@ export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
           working={worked.working && worked.value !== null}
           section={section}
         />
-        <Working worked={worked} />
+        {freezing.record !== null && <Working worked={worked} />}
         {isWhole(whole) ? (
           <BoardOf whole={whole} shown={shown} freezing={freezing} />
         ) : (

@@ -2,10 +2,11 @@
 
 import type { ClassScore, EngineIssue } from '@cairnmark/engine';
 import { useScreenWords, useWords } from '../../app/use-words.ts';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 
-export function Working({ worked }: { readonly worked: Worked<ClassScore> }) {
+/** `worked`: of a question that was put. */
+export function Working({ worked }: { readonly worked: Asked<ClassScore> }) {
   const words = useScreenWords();
   const engine = useEngine();
   const { progress, working, value, issues, failed, stopped, again } = worked;

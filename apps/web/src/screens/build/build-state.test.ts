@@ -3,7 +3,7 @@ import type { EngineIssue, Report } from '@cairnmark/engine';
 import { evaluate, USUAL_LIMITS } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 import { buildState, moodOf } from './build-state.ts';
 
 const record = demoClass();
@@ -14,7 +14,6 @@ const IDLE: Worked<Report> = {
   issues: [],
   failed: null,
   stopped: false,
-  again: () => undefined,
 };
 const ISSUE: EngineIssue = { code: 'overlaps', path: [], details: {} };
 

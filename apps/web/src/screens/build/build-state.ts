@@ -3,7 +3,7 @@
 import type { Report } from '@cairnmark/engine';
 import type { Layout, Stability } from '@cairnmark/geometry';
 import type { RequirementLine } from '@cairnmark/scoring';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 
 export type BuildState =
   | { readonly is: 'empty' }

@@ -11,8 +11,8 @@ import { NoClass } from '../../parts/no-class.tsx';
 import { useAt } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { Build as Question } from '../../workers/questions.ts';
-import type { Worked } from '../../workers/use-engine.ts';
 import { buildOf, useReport } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 import './build.css';
 import './shelf.css';
 import './scene.css';
@@ -46,7 +46,8 @@ function BuildAt({ at }: { readonly at: At }) {
   const [preview, setPreview] = usePreview();
   // What is judged while a piece is dragged is the build that it would give.
   const seen = useSeen(at, preview);
-  const worked = ofTry(useReport(useQuestion(seen)), at.attempt);
+  const asked = useReport(useQuestion(seen));
+  const worked = ofTry(asked, at.attempt);
   const [carry, setCarry] = useState<Carry | null>(null);
   const [chosen, setDoor] = useState<Door | null>(null);
   const [why, setWhy] = useState(false);
@@ -59,14 +60,18 @@ function BuildAt({ at }: { readonly at: At }) {
     <div className={`build door-${door}`}>
       <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
       <Shelf {...shown} />
-      {door === 'numbers' ? <NumbersDoor {...shown} setDoor={setDoor} /> : <Scene {...shown} />}
-      <VerdictStrip {...shown} at={seen} setWhy={setWhy} />
+      {door === 'numbers' ? <NumbersDoor {...shown} key={placeOf(at)} setDoor={setDoor} /> : <Scene {...shown} />}
+      <VerdictStrip {...shown} at={seen} setWhy={setWhy} again={asked.again} />
       <SixNumbers {...shown} at={seen} />
       <PieceList {...shown} />
       <Go {...shown} at={seen} />
     </div>
   );
 }
+
+/** What was typed for one try is not for another; the first entry begins a try, and leaves what is typed where it is. */
+const placeOf = ({ group, challenge, tries, attempt }: At): string =>
+  [group.id, challenge.id, attempt === null ? tries.length : tries.indexOf(attempt)].join(' ');
 
 /** A build of which only numbers were typed goes on with numbers; all others are seen. */
 const usualDoor = ({ attempt }: At): Door =>

@@ -9,11 +9,13 @@ import type { Shown } from './shown.ts';
 export function MendButton({ editor, at, worked, state }: Shown & { readonly state: BuildState }) {
   const screen = useScreenWords();
   const layOut = useSession((session) => session.layOut);
+  // A moment after a tap the sentence is still of the build before: a second tap would do it once too often.
+  const tap = (act: () => void) => ({ 'aria-disabled': worked.working, onClick: () => worked.working || act() });
   const mend = state.is === 'judged' ? state.stability.mend : null;
   if (mend !== null && at.attempt?.layout.kind === 'laid-out') {
     const { pieces } = at.attempt.layout;
     return (
-      <button type="button" className="btn" onClick={() => layOut({ kind: 'laid-out', pieces: moveBy(pieces, mend) })}>
+      <button type="button" className="btn" {...tap(() => layOut({ kind: 'laid-out', pieces: moveBy(pieces, mend) }))}>
         {screen.say('verdict.move-them')}
       </button>
     );
@@ -21,7 +23,7 @@ export function MendButton({ editor, at, worked, state }: Shown & { readonly sta
   const last = editor.pieces.length - 1;
   if (state.is === 'rule-broken' && last >= 0 && hasTooMany(state.broken, worked.value)) {
     return (
-      <button type="button" className="btn" onClick={() => editor.edit({ do: 'take-off', piece: last })}>
+      <button type="button" className="btn" {...tap(() => editor.edit({ do: 'take-off', piece: last }))}>
         {screen.say('verdict.take-off', { number: last + 1 })}
       </button>
     );

@@ -5,7 +5,7 @@ import { useState } from 'preact/hooks';
 import { useScreenWords } from '../../app/use-words.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
-import { withoutReading, withReading, withSeconds } from '../../store/observed-changes.ts';
+import { secondsOf, withoutReading, withoutSeconds, withReading, withSeconds } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { Door } from './doors.tsx';
 import { NumbersList } from './numbers-list.tsx';
@@ -16,6 +16,7 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
   const screen = useScreenWords();
   const changeTry = useSession((session) => session.changeTry);
   const observed = at.attempt?.observed ?? { heightReadingsMm: [] };
+  const fell = at.attempt?.state.kind === 'fell';
   const [heightMm, setHeightMm] = useState<number | null>(null);
   const addReading = (): void => {
     if (heightMm === null) return;
@@ -59,13 +60,14 @@ export function NumbersDoor(props: Shown & { readonly setDoor: (door: Door) => v
         </ul>
       )}
       <NumberField
-        label={screen.say('numbers.seconds')}
+        label={screen.say(fell ? 'score-card.seconds-fell' : 'numbers.seconds')}
         unit="s"
         ruler={words.ruler}
         least={0}
         most={SECONDS_MOST}
-        value={observed.stoodSeconds ?? null}
+        value={at.attempt === null ? null : secondsOf(at.attempt)}
         change={(seconds) => changeTry(withSeconds(seconds))}
+        clear={fell ? undefined : () => changeTry(withoutSeconds)}
       />
       <NumbersList {...props} />
     </section>

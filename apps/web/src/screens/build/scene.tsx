@@ -8,7 +8,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { KeysDialog } from './keys-dialog.tsx';
 import { SceneCanvas } from './scene-canvas.tsx';
 import type { Shown } from './shown.ts';
-import { useBuildKeys } from './use-build-keys.ts';
+import { isForBuild, useBuildKeys } from './use-build-keys.ts';
 
 const VIEWS: readonly ViewName[] = ['corner', 'front', 'side', 'above'];
 export type LineUp = 'piece-below' | 'grid' | 'free';
@@ -26,7 +26,8 @@ export function Scene(props: Shown) {
     <div
       className="scene"
       onKeyDown={(event) => {
-        const chosen = event.ctrlKey || event.metaKey ? undefined : VIEW_KEYS[event.key.toLowerCase()];
+        const isView = isForBuild(event) && !event.ctrlKey && !event.metaKey;
+        const chosen = isView ? VIEW_KEYS[event.key.toLowerCase()] : undefined;
         if (chosen !== undefined) setView(chosen);
         keys(event);
       }}

@@ -4,7 +4,7 @@ import type { Pieces } from '@cairnmark/editing';
 import type { Report } from '@cairnmark/engine';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import type { At } from '../../store/where-at.ts';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 import type { Door } from './doors.tsx';
 import type { Editor } from './use-editor.ts';
 

@@ -1,12 +1,13 @@
 // Six numbers of the build, each with its unit; a dash where nothing is known yet.
 
 import type { Report } from '@cairnmark/engine';
-import type { MeasureId, Stability } from '@cairnmark/geometry';
+import type { MeasureId } from '@cairnmark/geometry';
 import type { ScreenKey } from '@cairnmark/words';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { NumberText } from '../../parts/number-text.tsx';
 import type { Shown } from './shown.ts';
+import { tiltFigure, tiltText } from './tilt-figure.ts';
 
 const MEASURES = [
   ['height', 'read.height'],
@@ -33,7 +34,7 @@ export function SixNumbers({ at, words, worked, door }: Shown) {
       <div className={tilt.none ? 'bad' : undefined}>
         <dt>{screen.say(tilt.name)}</dt>
         <dd>
-          <NumberText text={tilt.none ? screen.say('read.none') : tiltText(tilt.tiltRad, words)} />
+          <NumberText text={tilt.none ? screen.say('read.none') : tiltText(tilt, words)} />
         </dd>
       </div>
     </dl>
@@ -49,24 +50,3 @@ function factText(report: Report | null, measure: MeasureId, { inClass }: BuildW
   if (fact?.status !== 'measured') return '–';
   return inClass.amount(measure, fact.value, fact.tolerance);
 }
-
-interface TiltFigure {
-  readonly name: 'read.tips' | 'read.slides';
-  readonly tiltRad: number | null;
-  readonly none: boolean;
-}
-
-/** The tilt that decides, by its name. */
-function tiltFigure(stability: Stability | null): TiltFigure {
-  if (stability === null) return { name: 'read.tips', tiltRad: null, none: false };
-  const { tipsAt, slidesAt, standsTo, stands } = stability;
-  const slides = slidesAt !== null && (tipsAt === null || slidesAt.tiltRad < tipsAt.tiltRad);
-  return {
-    name: slides ? 'read.slides' : 'read.tips',
-    tiltRad: standsTo?.tiltRad ?? null,
-    none: stands === false,
-  };
-}
-
-const tiltText = (tiltRad: number | null, { inClass }: BuildWords): string =>
-  tiltRad === null ? '–' : inClass.exactAmount('stands-to', Math.floor((tiltRad * 1800) / Math.PI) * (Math.PI / 1800));

@@ -23,6 +23,9 @@ export function TeacherFold({ at, words, help }: Shown) {
   const build = buildOf(at);
   if (attempt === null || build === null) return null;
   const tell = (lines: readonly string[]): void => setAnswer({ of: attempt, lines });
+  const ask = (asking: Promise<void>): void => {
+    asking.catch(() => tell([screen.say('verdict.failed')]));
+  };
   const tilt = async (towardsRad: number): Promise<void> => {
     const found: Tilt | null = await engine.ask('fold', 'tilt', { ...build, towardsRad }, ignore);
     tell([words.inClass.tiltTowards(found)]);
@@ -40,13 +43,13 @@ export function TeacherFold({ at, words, help }: Shown) {
         <p className="lab">{screen.say('teacher.tilt')}</p>
         <div className="row-of">
           {SIDES.map(({ side, towardsRad }) => (
-            <button key={side} type="button" className="btn" onClick={() => void tilt(towardsRad)}>
+            <button key={side} type="button" className="btn" onClick={() => ask(tilt(towardsRad))}>
               {screen.say(side)}
             </button>
           ))}
         </div>
         <p className="lab">{screen.say('teacher.without')}</p>
-        <button type="button" className="btn" onClick={() => void without()}>
+        <button type="button" className="btn" onClick={() => ask(without())}>
           {screen.say('teacher.ask')}
         </button>
         <ul aria-live="polite">{answer?.of === attempt && answer.lines.map((line) => <li key={line}>{line}</li>)}</ul>

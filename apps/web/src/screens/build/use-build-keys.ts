@@ -28,7 +28,7 @@ export interface Key {
 
 export function useBuildKeys({ at, editor, words }: Shown): (event: KeyboardEvent) => void {
   return (event) => {
-    if (event.defaultPrevented || event.altKey || isTyping(event.target)) return;
+    if (!isForBuild(event)) return;
     const ctrlKey = event.ctrlKey || event.metaKey;
     const action = actionOf(
       { key: event.key, shiftKey: event.shiftKey, ctrlKey },
@@ -83,5 +83,8 @@ function pieceAction(key: string, shiftKey: boolean, piece: number, scene: KeySc
   }
 }
 
-const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof HTMLInputElement || target instanceof HTMLSelectElement || target instanceof HTMLTextAreaElement;
+/** Letters typed into a field, chosen from a list or pressed in a dialog over the build mean something else there. */
+export const isForBuild = ({ defaultPrevented, altKey, target }: KeyboardEvent): boolean =>
+  !defaultPrevented && !altKey && !(target instanceof Element && target.closest(KEEPS_ITS_KEYS) !== null);
+
+const KEEPS_ITS_KEYS = ['dialog', 'input', 'select', 'textarea'].join();

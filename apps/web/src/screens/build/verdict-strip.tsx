@@ -14,11 +14,12 @@ import { isTallTower } from './tall-tower.ts';
 import { WhyPanel } from './why-panel.tsx';
 
 interface VerdictProps extends Shown {
+  readonly again: () => void;
   readonly setWhy: (why: boolean) => void;
 }
 
 export function VerdictStrip(props: VerdictProps) {
-  const { at, words, worked, why, setWhy, help, dragging } = props;
+  const { at, words, worked, why, setWhy, again, help, dragging } = props;
   const screen = useScreenWords();
   const engine = useEngine();
   const isTall = isTallTower(worked.value);
@@ -39,7 +40,7 @@ export function VerdictStrip(props: VerdictProps) {
           </button>
         )}
         {(state.is === 'stopped' || state.is === 'failed') && (
-          <button type="button" className="btn" onClick={worked.again}>
+          <button type="button" className="btn" onClick={again}>
             {screen.say('verdict.again')}
           </button>
         )}

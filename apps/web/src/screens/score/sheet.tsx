@@ -3,7 +3,7 @@
 import type { Report } from '@cairnmark/engine';
 import type { Standing } from '@cairnmark/scoring';
 import { HelpArea } from '../../parts/asked-help.tsx';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Asked } from '../../workers/use-engine.ts';
 import { ByHand } from './by-hand.tsx';
 import { useCard } from './card.ts';
 import { Head } from './head.tsx';
@@ -16,7 +16,7 @@ import { Limits, Stands } from './stands.tsx';
 import { Tries } from './tries-section.tsx';
 import { Again, Progress, textOf } from './working-it-out.tsx';
 
-export function Sheet({ standing, worked }: { readonly standing: Standing | null; readonly worked: Worked<Report> }) {
+export function Sheet({ standing, worked }: { readonly standing: Standing | null; readonly worked: Asked<Report> }) {
   const { at, say } = useCard();
   const built = at.attempt.state.kind !== 'absent' && at.attempt.state.kind !== 'not-taking-part';
   return (

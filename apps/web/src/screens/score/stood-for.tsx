@@ -2,7 +2,7 @@
 
 import { SECONDS_MOST } from '@cairnmark/engine';
 import { NumberField } from '../../parts/number-field.tsx';
-import { withFall, withoutSeconds, withSeconds } from '../../store/observed-changes.ts';
+import { secondsOf, withFall, withoutSeconds, withSeconds } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
 import { StopwatchPanel } from './stopwatch-panel.tsx';
@@ -10,9 +10,7 @@ import { StopwatchPanel } from './stopwatch-panel.tsx';
 export function StoodFor() {
   const { at, ruler, say } = useCard();
   const changeTry = useSession((session) => session.changeTry);
-  const { state, observed } = at.attempt;
-  const fell = state.kind === 'fell';
-  const seconds = fell ? state.afterSeconds : (observed.stoodSeconds ?? null);
+  const fell = at.attempt.state.kind === 'fell';
   return (
     <div className="card-part">
       <h3>{say('score-card.watch')}</h3>
@@ -22,7 +20,7 @@ export function StoodFor() {
       />
       <NumberField
         label={say(fell ? 'score-card.seconds-fell' : 'score-card.seconds')}
-        value={seconds}
+        value={secondsOf(at.attempt)}
         unit="s"
         ruler={ruler}
         least={0}

@@ -4,10 +4,11 @@ import type { EngineIssue } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { At } from '../../store/where-at.ts';
-import type { Worked } from '../../workers/use-engine.ts';
+import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
+import type { Worked } from '../../workers/worked.ts';
 
-export function Working({ at, worked }: { readonly at: At; readonly worked: Worked<unknown> }) {
+export function Working({ at, worked }: { readonly at: At; readonly worked: Asked<unknown> }) {
   const { say } = useScreenWords();
   return (
     <div className="page">
@@ -23,7 +24,7 @@ export function Working({ at, worked }: { readonly at: At; readonly worked: Work
 export const textOf = ({ failed, stopped }: Worked<unknown>) =>
   failed !== null ? 'score-card.failed' : stopped ? 'verdict.stopped' : 'score-card.working';
 
-export function Again({ worked: { failed, stopped, again } }: { readonly worked: Worked<unknown> }) {
+export function Again({ worked: { failed, stopped, again } }: { readonly worked: Asked<unknown> }) {
   const { say } = useScreenWords();
   if (failed === null && !stopped) return null;
   return (

@@ -1,10 +1,16 @@
 // Opening a class: the demo, a file, or one that this device kept. A file is opened whole or not at all.
 
+import type { ClassRecord } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
 import type { Language } from '@cairnmark/words';
 import { loadScreenWords } from '@cairnmark/words';
 import type { ClassStorage, KeptClass } from '../../store/storage.ts';
-import type { Opened } from './start.tsx';
+import type { Refusal } from './refusal.ts';
+
+/** A class that was opened, or why it was not. */
+export type Opened =
+  | { readonly ok: true; readonly classId: string; readonly record: ClassRecord; readonly isKept: boolean }
+  | { readonly ok: false; readonly refusal: Refusal };
 
 /** The demo as it comes; what was tried in it before is kept under its own entry. */
 export async function openDemo(): Promise<Opened> {
@@ -22,10 +28,14 @@ export async function openFirst(name: string): Promise<Opened> {
 
 export async function openFile(file: File, language: Language): Promise<Opened> {
   const { readClass } = await import('../../store/class-file.ts');
-  const read = readClass(await file.text());
-  if (read.ok) return { ok: true, classId: freshId(), record: read.value, isKept: false };
   const { say } = await loadScreenWords(language);
-  return refused(say('start.file-refused', { file: file.name }), read.issues, language);
+  const title = say('start.file-refused', { file: file.name });
+  // Moved or changed since it was chosen.
+  const text = await file.text().catch(() => null);
+  if (text === null) return { ok: false, refusal: { title, sentences: [say('start.file-gone')] } };
+  const read = readClass(text);
+  if (read.ok) return { ok: true, classId: freshId(), record: read.value, isKept: false };
+  return refused(title, read.issues, language);
 }
 
 export async function openKept({ id }: KeptClass, storage: ClassStorage, language: Language): Promise<Opened> {
