@@ -7,6 +7,7 @@ import type { BuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { NumberText } from '../../parts/number-text.tsx';
 import type { Shown } from './shown.ts';
+import { shownTiltRad } from './shown-tilt.ts';
 
 const MEASURES = [
   ['height', 'read.height'],
@@ -69,4 +70,4 @@ function tiltFigure(stability: Stability | null): TiltFigure {
 }
 
 const tiltText = (tiltRad: number | null, { inClass }: BuildWords): string =>
-  tiltRad === null ? '–' : inClass.exactAmount('stands-to', Math.floor((tiltRad * 1800) / Math.PI) * (Math.PI / 1800));
+  tiltRad === null ? '–' : inClass.exactAmount('stands-to', shownTiltRad(tiltRad));
