@@ -22,6 +22,19 @@ it('a tower of five takes five taps, and its numbers are those of the hand calcu
   expect(await page.locator('.go .points b').innerText()).toBe('26');
 });
 
+it('showing an empty table says what comes first, in letters that stay readable', async () => {
+  const page = await openApp();
+  await openDemo(page);
+  await newTry(page);
+  const show = page.getByRole('button', { name: english('build.show') });
+  const paper = (): Promise<string> => show.evaluate((button) => getComputedStyle(button).backgroundColor);
+  await page.mouse.move(1, 1);
+  const before = await paper();
+  await show.click({ force: true });
+  expect(await paper()).toBe(before);
+  expect(await page.locator('.go').innerText()).toContain(english('build.show-empty'));
+});
+
 it('the ranking changes with the build', async () => {
   const page = await openApp();
   await openDemo(page);

@@ -28,6 +28,23 @@ it('a further reading is averaged and makes the build provisional, until somebod
   expect(await head(page)).toContain('Seen by Measurer.');
 });
 
+it('a reading typed ten times too large is asked about before its mean earns points', async () => {
+  const page = await openCard();
+  await page.getByText(english('score-card.real'), { exact: true }).click();
+  await addReading(page, '379');
+  await expect.poll(() => page.getByText('These readings are 341.1 cm apart.').count()).toBe(1);
+});
+
+it('the card tells no place while the Board hides places', async () => {
+  const page = await openCard();
+  await expect.poll(() => head(page)).toContain('Place 1');
+  await openScreen(page, 'board');
+  await page.getByRole('button', { name: english('board.hide-places') }).click();
+  await openScreen(page, 'score');
+  await onCard(page);
+  expect(await head(page)).not.toContain('Place 1');
+});
+
 it('a typed length is flagged, asked back or taken, and other units change no stored size', async () => {
   const page = await openCard();
   await page.getByText(english('score-card.real'), { exact: true }).click();

@@ -27,7 +27,10 @@ it.each([
   if (screen === 'score') {
     await openScreen(page, screen);
     // The tries of the others are asked about behind it, and have to be there for its place.
-    await page.getByText(/^Place 1/).first().waitFor();
+    await page
+      .getByText(/^Place 1/)
+      .first()
+      .waitFor();
     await sumsAre(true);
     await goTo(page, 'Harbour Wall');
   } else {

@@ -46,7 +46,7 @@ function failureText({ pieces, on, hinge }: Failure, kinds: Kinds, voice: Voice)
 /** mm. A shorter edge is a point to the eye. */
 const POINT_MM = 0.05;
 
-const edgeOrPoint = ({ ends: [from, to] }: Hinge): 'edge' | 'point' =>
+export const edgeOrPoint = ({ ends: [from, to] }: Hinge): 'edge' | 'point' =>
   Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]) < POINT_MM ? 'point' : 'edge';
 
 /** As the ruler reads it; never 0: what is less than a division is said to be less. */

@@ -68,7 +68,7 @@ describe('a verdict in short', () => {
     expect(english({ ...FALLING, first: [goes([2, 3, 4])], mend })).toEqual({
       title: 'Falls',
       sentence: 'Pieces 3, 4 and 5 go over: the balance point is 0.9 cm past the edge.',
-      mend: 'Move pieces 3, 4 and 5 1.1 cm to the left and it just stands.',
+      mend: 'Move pieces 3, 4 and 5 by 1.1 cm to the left and it just stands.',
     });
   });
 
@@ -79,6 +79,33 @@ describe('a verdict in short', () => {
     );
     expect(english({ ...FALLING, first: [{ pieces: [3, 4], on: 2, hinge: null }] }).sentence).toBe(
       'Pieces 4 and 5 slip off.',
+    );
+  });
+
+  it('never says past the edge of a balance point that is still inside, and names a point a point', () => {
+    const at = (pastMm: number, halfMm: number): Stability => ({
+      ...FALLING,
+      first: [
+        {
+          pieces: [2],
+          on: 1,
+          hinge: {
+            ends: [
+              [0, -halfMm, 9],
+              [0, halfMm, 9],
+            ],
+            towards: [1, 0],
+            pastMm,
+          },
+        },
+      ],
+    });
+    expect(english(at(-0.3, 0)).sentence).toBe('Piece 3 goes over.');
+    expect(english(at(0.3, 0)).sentence).toBe(
+      'Piece 3 goes over: the balance point is less than 0.1 cm past the point it turns over.',
+    );
+    expect(english(at(0.3, 5)).sentence).toBe(
+      'Piece 3 goes over: the balance point is less than 0.1 cm past the edge.',
     );
   });
 

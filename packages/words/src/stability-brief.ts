@@ -2,7 +2,7 @@
 
 import type { Failure, Mend, Stability, Tilt } from '@cairnmark/geometry';
 import { capital, listed } from './amounts.ts';
-import { shortLength } from './failures.ts';
+import { edgeOrPoint, shortLength } from './failures.ts';
 import type { Kinds } from './pieces.ts';
 import { pieceNames } from './pieces.ts';
 import { exact } from './quantities.ts';
@@ -49,7 +49,9 @@ function failureSentence({ pieces, on, hinge }: Failure, count: number, voice: V
   if (on === null) return fill(texts[`brief.${number}-drops`], { what });
   if (hinge === null) return fill(texts[`brief.${number}-slips`], { what });
   const goes = fill(texts[`brief.${number}-over`], { what });
-  return fill(texts['brief.past'], { goes, length: shortLength(hinge.pastMm, voice) });
+  // Round pieces can go over with the balance point still inside: then nothing is said to be past.
+  if (hinge.pastMm <= 0) return fill(texts['brief.over'], { goes });
+  return fill(texts[`brief.past-${edgeOrPoint(hinge)}`], { goes, length: shortLength(hinge.pastMm, voice) });
 }
 
 /** "piece 5", "pieces 3, 4 and 5", "the whole build". */

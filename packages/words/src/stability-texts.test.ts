@@ -78,7 +78,7 @@ const ANSWERS: readonly Stability[] = [
     stands: false,
     verdict: 'falls',
     first: [[1, 2], [2]].flatMap((pieces) =>
-      [goes(null), goes(0), goes(0, hinge(30, 7))].map((failure) => ({ ...failure, pieces })),
+      [goes(null), goes(0), goes(0, hinge(30, 7)), goes(0, hinge(0, -1))].map((failure) => ({ ...failure, pieces })),
     ),
   },
   { ...UNKNOWN, stands: false, verdict: 'too-close-to-call', mend: move(1, [1]) },

@@ -78,7 +78,7 @@ export const results = {
   'out.not-taking-part': 'Not taking part.',
   'out.fell': 'Fell before it was measured.',
   'out.fell-after': 'Fell after {seconds}.',
-  'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build.',
+  'out.not-confirmed': 'Not confirmed yet: nobody has seen the real build since the last change.',
   'out.no-attempt': 'No attempt that counts yet.',
   'out.not-measured': 'Not measured: {measures}.',
   // What a build that falls counts.

@@ -81,8 +81,10 @@ export const stability = {
   'brief.many-slips': '{what} slip off.',
   'brief.one-drops': '{what} has nothing under it.',
   'brief.many-drops': '{what} have nothing under them.',
-  'brief.past': '{goes}: the balance point is {length} past the edge.',
-  'brief.move': 'Move {what} {by} and it just stands.',
+  'brief.over': '{goes}.',
+  'brief.past-edge': '{goes}: the balance point is {length} past the edge.',
+  'brief.past-point': '{goes}: the balance point is {length} past the point it turns over.',
+  'brief.move': 'Move {what} by {by} and it just stands.',
   'brief.rolls': 'Nothing stops it from rolling: {pieces}.',
   'brief.not-predicted': 'Measured only: the sums are for stiff pieces that simply rest on each other.',
   // Without a piece.

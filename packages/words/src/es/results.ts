@@ -71,7 +71,7 @@ export const results: ResultTexts = {
   'out.not-taking-part': 'No participa.',
   'out.fell': 'Se cayó antes de medirla.',
   'out.fell-after': 'Se cayó después de {seconds}.',
-  'out.not-confirmed': 'Sin confirmar: nadie ha visto todavía la construcción real.',
+  'out.not-confirmed': 'Sin confirmar: nadie ha visto la construcción real desde el último cambio.',
   'out.no-attempt': 'Todavía no hay ningún intento que cuente.',
   'out.not-measured': 'Sin medir: {measures}.',
   'falling.out': 'Una construcción que se cae no tiene puesto.',

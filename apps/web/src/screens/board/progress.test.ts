@@ -84,7 +84,7 @@ describe('own progress', () => {
     expect(tries).toEqual([
       'Try 1: Fell after 4 seconds.',
       'Try 2: 34.9 cm',
-      'Try 3: Not confirmed yet: nobody has seen the real build.',
+      'Try 3: Not confirmed yet: nobody has seen the real build since the last change.',
     ]);
     expect(told({ heightMm: 380, fell: true }).text).toBe('No try counts yet.');
     expect(told().text).toBe('No try counts yet.');

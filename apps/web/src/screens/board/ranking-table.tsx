@@ -12,7 +12,7 @@ import { rowSizes } from './row-sizes.ts';
 import { Ruler } from './ruler.tsx';
 import type { Scene } from './scene.ts';
 import { groupName } from './scene.ts';
-import { besideTitle, columnTitle } from './texts.ts';
+import { besideTitle, columnTitle, keyText } from './texts.ts';
 import type { Rows } from './use-rows.ts';
 
 export function RankingTable({
@@ -42,9 +42,10 @@ export function RankingTable({
     beside: decimalsOf(pointsIn(lines, beside) ?? []),
   };
   const page = rows.pages[rows.page] ?? [];
+  const values = lines.map((line) => keyText(line, first, decimals.first, scene));
   const names = lines.map(({ group }) => groupName(scene.record, group));
   return (
-    <table className={rows.dense ? 'rank-table rank-dense' : 'rank-table'} style={rowSizes(page.length, names)}>
+    <table className={rows.dense ? 'rank-table rank-dense' : 'rank-table'} style={rowSizes(page.length, names, values)}>
       <caption className="vh">{screen.say('board.order', { order: inClass.order(challenge.ranking) })}</caption>
       <thead>
         <tr>

@@ -1,5 +1,6 @@
 // The points as they stand, and the next step: show the real build for measuring.
 
+import { useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Help } from './help.tsx';
@@ -8,17 +9,22 @@ import type { Shown } from './shown.ts';
 export function Go({ at, words, worked, help }: Shown) {
   const screen = useScreenWords();
   const [, navigate] = useLocation();
+  const [asked, setAsked] = useState(false);
   const report = worked.value;
   const empty = at.attempt === null || at.attempt.layout.pieces.length === 0;
   const falls = report?.stability?.stands === false;
   const total = empty ? null : (report?.total ?? null);
+  const pointsKey = falls ? 'read.points-if' : 'read.points-now';
+  const tooEarly = empty && asked;
   const hasPoints = at.challenge.points.length > 0;
   return (
     <div className="go">
-      {hasPoints && (
+      {(hasPoints || tooEarly) && (
         <p className="points">
-          <b>{total === null ? '–' : words.words.number(total)}</b>
-          <small>{screen.say(total === null ? 'read.no-points' : falls ? 'read.points-if' : 'read.points-now')}</small>
+          {hasPoints && <b>{total === null ? '–' : words.words.number(total)}</b>}
+          <small role="status">
+            {screen.say(tooEarly ? 'build.show-empty' : total === null ? 'read.no-points' : pointsKey)}
+          </small>
         </p>
       )}
       <button
@@ -26,7 +32,8 @@ export function Go({ at, words, worked, help }: Shown) {
         className="btn main"
         aria-disabled={empty}
         onClick={() => {
-          if (!empty) navigate('/score');
+          if (empty) setAsked(true);
+          else navigate('/score');
         }}
       >
         {screen.say('build.show')}

@@ -7,6 +7,7 @@ import { LengthField } from '../../parts/length-field.tsx';
 import { withoutReading, withReading } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
+import { readingDoubt } from './reading-doubt.ts';
 
 export function Readings() {
   const { at, report, inClass, ruler, say } = useCard();
@@ -50,6 +51,7 @@ export function Readings() {
           })}
         </p>
       )}
+      <Doubt />
       <form
         ref={field}
         className="card-form-row"
@@ -72,5 +74,23 @@ export function Readings() {
         </button>
       </form>
     </div>
+  );
+}
+
+/** Asks to look again when a reading looks like a slip; read out, so that nobody has to see it. */
+function Doubt() {
+  const { at, report, inClass, say } = useCard();
+  const workedOut = report.facts.find(({ id }) => id === 'height')?.predicted;
+  const workedOutMm = workedOut?.status === 'measured' ? workedOut.value : null;
+  const doubt = readingDoubt(at.attempt.observed.heightReadingsMm, workedOutMm);
+  return (
+    <p className={doubt === null ? 'vh' : 'card-provisional'} role="status">
+      {doubt?.about === 'apart' && say('score-card.readings-apart', { gap: inClass.full(doubt.gapMm, 'mm') })}
+      {doubt?.about === 'far' &&
+        say('score-card.reading-far', {
+          height: inClass.full(workedOutMm ?? 0, 'mm'),
+          reading: inClass.full(doubt.readingMm, 'mm'),
+        })}
+    </p>
   );
 }

@@ -26,7 +26,7 @@ export const scoreCard = {
   'score-card.place': 'Place {place}',
   'score-card.place-counts': 'Try {number} counts for the place.',
   'score-card.none-chosen': 'No try is chosen yet. Choose one under Tries.',
-  'score-card.provisional': 'Provisional: nobody has seen the real build yet.',
+  'score-card.provisional': 'Provisional: nobody has seen the real build since the last change.',
   'score-card.seen-by': 'Seen by {who}.',
   'score-card.numbers-only': 'Only the numbers: there is no drawing of this build.',
   // Rules.
@@ -77,7 +77,7 @@ export const scoreCard = {
   'score-card.done': 'Done',
   // Our own result first.
   'ours-first.switch': 'Our own result first',
-  'ours-first.on': 'Each result stays covered until you have entered your own.',
+  'ours-first.on': 'Each result that earns points stays covered until you have entered your own.',
   'ours-first.off': 'All results are shown at once.',
   'ours-first.usual': 'That is usual for your class.',
   'ours-first.covered': 'covered: ours first',
@@ -126,6 +126,10 @@ export const scoreCard = {
   'score-card.remove-reading': 'Take away reading {number}: {reading}',
   'score-card.no-readings': 'No reading yet. Two or three are best.',
   'score-card.mean': 'Together: {height}',
+  'score-card.readings-apart':
+    'These readings are {gap} apart. Measure once more, and take away the one that is wrong.',
+  'score-card.reading-far':
+    'The pieces add up to {height}. Is {reading} read and typed right? If not, take it away and add it again.',
   'score-card.seen': 'We have seen it',
   'score-card.seen-what': 'A person looked at the real build: the pieces, the height and the rules are as told here.',
   'score-card.seen-missing': 'Say who has seen it.',

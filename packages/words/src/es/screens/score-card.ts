@@ -26,7 +26,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.place': 'Puesto {place}',
   'score-card.place-counts': 'Para el puesto cuenta el intento {number}.',
   'score-card.none-chosen': 'Todavía no se ha elegido ningún intento. Elige uno en Intentos.',
-  'score-card.provisional': 'Provisional: nadie ha visto todavía la construcción de verdad.',
+  'score-card.provisional': 'Provisional: nadie ha visto la construcción de verdad desde el último cambio.',
   'score-card.seen-by': 'La ha visto: {who}.',
   'score-card.numbers-only': 'Solo los números: no hay dibujo de esta construcción.',
   'score-card.rules': 'Reglas',
@@ -71,7 +71,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.drop-own': 'Quitarlo',
   'score-card.done': 'Listo',
   'ours-first.switch': 'Primero nuestro resultado',
-  'ours-first.on': 'Cada resultado queda tapado hasta que el grupo pone el suyo.',
+  'ours-first.on': 'Cada resultado que da puntos queda tapado hasta que el grupo pone el suyo.',
   'ours-first.off': 'Todos los resultados se ven enseguida.',
   'ours-first.usual': 'Es lo normal en esta clase.',
   'ours-first.covered': 'tapado: primero el nuestro',
@@ -118,6 +118,9 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.remove-reading': 'Quitar la lectura {number}: {reading}',
   'score-card.no-readings': 'Todavía sin lecturas. Lo mejor son dos o tres.',
   'score-card.mean': 'Juntas: {height}',
+  'score-card.readings-apart': 'Entre estas lecturas hay {gap} de diferencia. Mide otra vez y quita la equivocada.',
+  'score-card.reading-far':
+    'Las piezas suman {height}. ¿Está bien leído y escrito {reading}? Si no, quítala y ponla otra vez.',
   'score-card.seen': 'La hemos visto',
   'score-card.seen-what':
     'Una persona ha mirado la construcción de verdad: las piezas, la altura y las reglas son como se dice aquí.',
