@@ -10,7 +10,7 @@ import { CHROMEBOOK, openApp, TABLET } from './tools/open-app.ts';
 import { english } from './tools/words.ts';
 
 it('a tower of five takes five taps, and its numbers are those of the hand calculation', async () => {
-  const page = await openApp();
+  const page = await openApp({ motion: true });
   await openDemo(page);
   await newTry(page);
   await tapKinds(page, 'cube', 'cube', 'cube', 'cube', 'sq-pyramid');

@@ -30,7 +30,7 @@ const look = (page: Page, view: 'above' | 'front') =>
 
 it('a bridge: two pillars and a slab, then a piece under the lintel, which comes before it in the list', async () => {
   // Without the turning of the view a place in it is where it stays.
-  const page = await layingOut({ reducedMotion: true });
+  const page = await layingOut();
   await look(page, 'above');
   const [x, y] = await canvas(page);
   for (const xMm of [-50, 50]) {

@@ -106,7 +106,6 @@ it('2.3.3 Animation from Interactions: who asks for less motion gets none', asyn
   const page = await on('build');
   await page.emulateMedia({ reducedMotion: 'reduce' });
   expect(await seen.moving(page)).toEqual([]);
-  await page.emulateMedia({ reducedMotion: 'no-preference' });
 });
 
 it('2.4.3 Focus Order: Tab goes in the order of reading, and back from a dialog to what opened it', async () => {

@@ -16,7 +16,12 @@ export function sharedPage(begin: (page: Page) => Promise<void>): () => Page {
     const address = inject('appAddress');
     const browser = await chromium.connect(inject('browserAddress'));
     held.close = () => browser.close();
-    const context = await browser.newContext({ viewport: CHROMEBOOK, colorScheme: 'light', locale: 'en-GB' });
+    const context = await browser.newContext({
+      viewport: CHROMEBOOK,
+      colorScheme: 'light',
+      locale: 'en-GB',
+      reducedMotion: 'reduce',
+    });
     const page = await context.newPage();
     page.setDefaultTimeout(WAIT_MS);
     held.faults = watch(page, address);
