@@ -8,6 +8,7 @@ import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useSession } from '../store/use-session.ts';
 import { SaveClass } from './save-class.tsx';
+import { unitsInUse } from './units-in-use.ts';
 import { useScreenWords } from './use-words.ts';
 
 export function Settings() {
@@ -54,7 +55,10 @@ export function Settings() {
 function useSettings() {
   return {
     language: useSession((session) => session.language),
-    units: useSession((session) => session.units),
+    units: unitsInUse(
+      useSession((session) => session.units),
+      useSession((session) => session.record?.challenges[0]?.ruler ?? null),
+    ),
     speak: useSession((session) => session.speak),
     measureIn: useSession((session) => session.measureIn),
     open: useSession((session) => session.record !== null),

@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Help } from './help.tsx';
+import { pointsKey } from './points-key.ts';
 import type { Shown } from './shown.ts';
 
 export function Go({ at, words, worked, help }: Shown) {
@@ -12,9 +13,7 @@ export function Go({ at, words, worked, help }: Shown) {
   const [asked, setAsked] = useState(false);
   const report = worked.value;
   const empty = at.attempt === null || at.attempt.layout.pieces.length === 0;
-  const falls = report?.stability?.stands === false;
   const total = empty ? null : (report?.total ?? null);
-  const pointsKey = falls ? 'read.points-if' : 'read.points-now';
   const tooEarly = empty && asked;
   const hasPoints = at.challenge.points.length > 0;
   return (
@@ -23,7 +22,13 @@ export function Go({ at, words, worked, help }: Shown) {
         <p className="points">
           {hasPoints && <b>{total === null ? '–' : words.words.number(total)}</b>}
           <small role="status">
-            {screen.say(tooEarly ? 'build.show-empty' : total === null ? 'read.no-points' : pointsKey)}
+            {screen.say(
+              tooEarly
+                ? 'build.show-empty'
+                : total === null || report === null
+                  ? 'read.no-points'
+                  : pointsKey(report, at.challenge),
+            )}
           </small>
         </p>
       )}

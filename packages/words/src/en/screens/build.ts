@@ -136,6 +136,7 @@ export const build = {
   'read.no-points': 'no points yet',
   'read.points-now': 'points now',
   'read.points-if': 'points if it stands',
+  'read.points-real': 'points, as measured',
   'build.show': 'Show for measuring',
   'build.show-empty': 'First put a piece on the table.',
   // Just the numbers.

@@ -138,6 +138,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'read.no-points': 'aún sin puntos',
   'read.points-now': 'puntos ahora',
   'read.points-if': 'puntos si se sostiene',
+  'read.points-real': 'puntos, según lo medido',
   'build.show': 'Enseñar para medir',
   'build.show-empty': 'Primero pon una pieza en la mesa.',
   // Solo los números.

@@ -1,0 +1,13 @@
+import { RULERS } from '@cairnmark/geometry';
+import { expect, it } from 'vitest';
+import { unitsInUse } from './units-in-use.ts';
+import { shownRuler } from './use-build-words.ts';
+
+it.each(RULERS)('the settings show the units that a class with the ruler $id is shown in', ({ id }) => {
+  expect(unitsInUse(null, id)).toBe(shownRuler(id, null).unit);
+});
+
+it('units chosen on the device come first, and without a class none is told', () => {
+  expect(unitsInUse('in', 'mm')).toBe('in');
+  expect(unitsInUse(null, null)).toBeNull();
+});
