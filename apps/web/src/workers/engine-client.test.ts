@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { attempt, challenge, group } from '../../../../tests/reference/small-class.ts';
-import { engineClient, LONG_MS } from './engine-client.ts';
+import { behind, engineClient, LONG_MS } from './engine-client.ts';
 import type { Build, Message, Question } from './questions.ts';
 
 const BUILD: Build = { attempt: attempt(), challenge: challenge(), group: group('terns'), events: [] };
@@ -109,5 +109,19 @@ describe('the page asking the worker', () => {
     expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
     // What waited longer goes first.
     expect(workers[1]?.taken.map(({ number }) => number)).toEqual([3]);
+  });
+
+  it('works on what a screen shows before what stands behind it', async () => {
+    const { ask, workers } = client();
+    const first = ask(behind('x'));
+    void ask(behind('y'));
+    void ask('a');
+    void ask(behind('z'));
+    void ask('b');
+    for (let k = 0; k < 4; k += 1) {
+      workers[0]?.answer();
+      await first;
+    }
+    expect(workers[0]?.taken.map(({ number }) => number)).toEqual([1, 3, 5, 2, 4]);
   });
 });

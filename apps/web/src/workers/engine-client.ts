@@ -25,6 +25,14 @@ interface Waiting {
   readonly fail: (reason: Error) => void;
 }
 
+/** A channel for what no screen shows by itself, such as the tries of others that a place hangs on: it comes last. */
+export const behind = (name: string): string => `${BEHIND}${name}`;
+
+const BEHIND = 'behind:';
+const isBehind = (channel: string): boolean => channel.startsWith(BEHIND);
+const isNotShown = ({ channel }: Waiting): boolean => isBehind(channel);
+const isShown = (one: Waiting): boolean => !isNotShown(one);
+
 /** A newer question waits this long for one of its channel that is at work: a fresh worker would lose what this one knows. */
 export const LONG_MS = 5000;
 
@@ -83,7 +91,9 @@ export function engineClient(start: () => Worker, now: () => number): EngineClie
         const question = { number: last, topic, ask } as Question;
         const settle = resolve as Waiting['settle'];
         for (const overtaken of queue.filter((one) => one.channel === channel)) overtaken.settle(null);
-        queue = [...queue.filter((one) => one.channel !== channel), { question, channel, progress, settle, fail }];
+        const others = queue.filter((one) => one.channel !== channel);
+        const mine = { question, channel, progress, settle, fail };
+        queue = isBehind(channel) ? [...others, mine] : [...others.filter(isShown), mine, ...others.filter(isNotShown)];
         if (working?.channel === channel && now() - sinceMs > LONG_MS) giveUp();
         else next();
       }),

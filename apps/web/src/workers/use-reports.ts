@@ -2,6 +2,7 @@
 
 import type { Report } from '@cairnmark/engine';
 import { useEffect, useState } from 'preact/hooks';
+import { behind } from './engine-client.ts';
 import type { Build } from './questions.ts';
 import { useEngine } from './use-engine.ts';
 
@@ -20,7 +21,7 @@ export function useReports(builds: readonly Build[]): Reports {
     let current = true;
     const asked = builds.map(async (build) => {
       const { id } = build.attempt;
-      const answer = await engine.ask(`try ${id}`, 'report', build, () => undefined);
+      const answer = await engine.ask(behind(id), 'report', build, () => undefined);
       if (!current || answer === null || !answer.ok) return;
       setKnown((before) => (before.get(id) === answer.value ? before : new Map(before).set(id, answer.value)));
     });

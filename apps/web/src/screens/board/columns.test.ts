@@ -1,6 +1,6 @@
 import { demoClass } from '@cairnmark/demo';
 import { describe, expect, it } from 'vitest';
-import { besideOf, decimalsOf } from './columns.ts';
+import { besideOf } from './columns.ts';
 import type { Staged } from './for-tests.ts';
 import { staged } from './for-tests.ts';
 import { besideText, keyText, notesOf, outText, partText } from './texts.ts';
@@ -30,10 +30,6 @@ describe('the columns of values', () => {
     expect(besideText(tall.line, { kind: 'points' }, 1, tall.scene)).toBe('37.0');
     const wall = named(WALL, 'fulmars');
     expect(keyText(wall.line, wall.first, 0, wall.scene)).toBe('54');
-  });
-
-  it('have as many decimals as the longest number', () => {
-    expect([decimalsOf([]), decimalsOf([98, 102]), decimalsOf([98, 102.6]), decimalsOf([1 / 3])]).toEqual([0, 0, 1, 2]);
   });
 });
 

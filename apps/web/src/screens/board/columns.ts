@@ -35,15 +35,3 @@ export const keyValue = ({ standing }: BoardLine, key: RankingKey): number | nul
 /** The error of a fact of the build, in its unit; 0 for what is not there. */
 export const toleranceOf = (report: Report | null, fact: string): number =>
   report?.facts.find(({ id }) => id === fact)?.tolerance ?? 0;
-
-/** No points have more decimals than these on the board. */
-const MOST_DECIMALS = 2;
-
-/** As many decimals as the longest of the numbers has, so that a column of them lines up. */
-export function decimalsOf(values: readonly number[]): number {
-  const decimals = values.map((value) => {
-    const [, rest = ''] = String(Number(value.toFixed(MOST_DECIMALS))).split('.');
-    return rest.length;
-  });
-  return Math.max(0, ...decimals);
-}

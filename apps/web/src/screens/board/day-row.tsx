@@ -1,7 +1,7 @@
 // One group of the day: its place, what each challenge brought to it, and all together.
 
 import type { DayStanding } from '@cairnmark/scoring';
-import { decimalsOf } from './columns.ts';
+import { decimalsOf } from '../../parts/decimals.ts';
 import type { DayScene } from './day.ts';
 import { dayChallenges, mostOf, resultOf, tellsPlaces, withoutText } from './day.ts';
 import { RowHead, UnshownRow } from './row-head.tsx';

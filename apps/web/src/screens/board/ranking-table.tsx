@@ -1,6 +1,7 @@
 // The rows of the ranking as a table. The bars are drawings; each of their numbers stands in a cell.
 
-import { besideOf, decimalsOf, pointsIn } from './columns.ts';
+import { decimalsOf } from '../../parts/decimals.ts';
+import { besideOf, pointsIn } from './columns.ts';
 import type { Drawing } from './drawing.ts';
 import type { Fills } from './legend.tsx';
 import type { BoardLine } from './lines.ts';

@@ -2,6 +2,7 @@
 
 import type { Report } from '@cairnmark/engine';
 import { exactSum, pointsOfRequirements } from '@cairnmark/scoring';
+import { decimalsOf } from '../../parts/decimals.ts';
 import type { ScoreLines } from './lines.ts';
 
 export interface Bill {
@@ -21,17 +22,3 @@ export function billOf(report: Report, { scoring }: ScoreLines): Bill {
   const all = [rules, byHand, report.total, ...scoring.map(({ points }) => points)];
   return { rules, byHand, total: report.total, decimals: decimalsOf(all) };
 }
-
-/** Points that are paid out in fractions have few: more than this is shown rounded. */
-const DECIMALS_MOST = 3;
-/** No unit. What is left of a whole number after arithmetic in doubles, at the sizes of points. */
-const WHOLE_SLACK = 1e-6;
-
-/** As many as the value with the most of them needs. */
-export function decimalsOf(values: readonly (number | null)[]): number {
-  let decimals = 0;
-  while (decimals < DECIMALS_MOST && values.some((value) => !isWhole((value ?? 0) * 10 ** decimals))) decimals += 1;
-  return decimals;
-}
-
-const isWhole = (value: number): boolean => Math.abs(value - Math.round(value)) <= WHOLE_SLACK;

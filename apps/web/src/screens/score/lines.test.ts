@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { attempt, challenge, numbersOnly, reportOn } from '../../../../../tests/reference/small-class.ts';
-import { billOf, decimalsOf } from './bill.ts';
+import { billOf } from './bill.ts';
 import { headlineFact } from './headline.ts';
 import { scoreLines } from './lines.ts';
 
@@ -90,14 +90,6 @@ describe('the bill below the lines', () => {
   it('has no total for an absent group: that is not 0', () => {
     const report = reportOn(attempt({ state: { kind: 'absent' } }), CHALLENGE);
     expect(billOf(report, scoreLines(report, CHALLENGE)).total).toBe(null);
-  });
-
-  it('shows all points with the decimals that one of them needs, three at most', () => {
-    expect(decimalsOf([12, -3, 0])).toBe(0);
-    expect(decimalsOf([12, 0.1 + 0.2])).toBe(1);
-    expect(decimalsOf([0.25, 1.5])).toBe(2);
-    expect(decimalsOf([1 / 3])).toBe(3);
-    expect(decimalsOf([])).toBe(0);
   });
 });
 

@@ -1,7 +1,7 @@
 // Points in words. Points of a column, with the same decimals all the way down; a question mark for those that are not known.
 
 import type { Words } from '@cairnmark/words';
-import { decimalsOf } from './bill.ts';
+import { decimalsOf } from '../../parts/decimals.ts';
 
 export const pointsText = (points: number | null, decimals: number, words: Words): string =>
   points === null ? '?' : words.number(points, decimals);
