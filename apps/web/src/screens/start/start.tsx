@@ -73,10 +73,12 @@ export function Start() {
 
 function KeptWay({ kept, first, open }: { readonly kept: KeptClass; readonly first: boolean; open(): void }) {
   const words = useScreenWords();
-  const when = new Date(kept.savedAt).toLocaleDateString(words.language, {
+  const when = new Date(kept.savedAt).toLocaleString(words.language, {
     weekday: 'long',
     day: 'numeric',
     month: 'long',
+    hour: 'numeric',
+    minute: '2-digit',
   });
   return (
     <Way
