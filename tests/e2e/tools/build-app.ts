@@ -1,4 +1,4 @@
-// The web app, built as it is shipped. In a process of its own: inside a test run React's development build would be bundled.
+// The web app, built as it is shipped. In a process of its own: a test run would set it up for development.
 
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
