@@ -22,8 +22,8 @@ export function useReports(builds: readonly Build[]): Reports {
     const asked = builds.map(async (build) => {
       const { id } = build.attempt;
       const answer = await engine.ask(behind(id), 'report', build, () => undefined);
-      if (!current || answer === null || !answer.ok) return;
-      setKnown((before) => (before.get(id) === answer.value ? before : new Map(before).set(id, answer.value)));
+      if (!current || answer === null) return;
+      setKnown((before) => withAnswer(before, id, answer.ok ? answer.value : null));
     });
     void Promise.allSettled(asked).then(() => {
       if (current) setAnswered(builds);
@@ -34,6 +34,16 @@ export function useReports(builds: readonly Build[]): Reports {
   }, [engine, builds]);
   const reports = builds.map(({ attempt }) => known.get(attempt.id));
   return { reports: reports.every((report) => report !== undefined) ? reports : null, working: answered !== builds };
+}
+
+/** null: it was refused, and what was known of the try before is of another build. */
+function withAnswer(
+  before: ReadonlyMap<string, Report>,
+  id: string,
+  report: Report | null,
+): ReadonlyMap<string, Report> {
+  if ((before.get(id) ?? null) === report) return before;
+  return report === null ? new Map([...before].filter(([known]) => known !== id)) : new Map(before).set(id, report);
 }
 
 const NONE: ReadonlyMap<string, Report> = new Map();

@@ -2,7 +2,7 @@
 
 import type { Report } from '@cairnmark/engine';
 
-/** mm. The eyes of a standing child of seven are at about 1.1 m: what falls from above a metre can fall into a face. */
+/** mm. The eyes of a standing child of seven are at about 1.1 m (from memory): what falls from above a metre can fall into a face. */
 export const TALL_TOWER_MM = 1000;
 
 /** Whether a build is so tall, by its drawing or by the ruler, that the caution is shown with it. */

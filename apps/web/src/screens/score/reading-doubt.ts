@@ -13,7 +13,7 @@ export function readingDoubt(readingsMm: readonly number[], workedOutMm: number 
   return readingMm === undefined ? null : { about: 'far', readingMm };
 }
 
-/** Two people with one ruler differ by some millimetres, on crumpled paper by a centimetre. */
+/** mm; common practice, no source. Two people with one ruler differ by some millimetres, on crumpled paper by a centimetre. */
 const APART_MM = 20;
 
 /** Real paper sags and is cut badly, but no tower is half or twice what its pieces add up to. */
