@@ -1,5 +1,6 @@
 // The frame round every screen: by keys alone, by touch, without network, and what its dialogs do.
 
+import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { settled } from './states/state.ts';
 import { allKept, goTo, openDemo, openScreen, savedClass } from './tools/classes.ts';
@@ -55,7 +56,7 @@ it('once a class is open, every screen is there without the network', async () =
   // The large solver has not been needed yet: what it would have said is told as not worked out.
   const page = await openApp({ provokes: /highs-/ });
   await openDemo(page);
-  await page.waitForLoadState('networkidle');
+  await screensFetched(page);
   await page.context().setOffline(true);
   await openScreen(page, 'score');
   await openScreen(page, 'board');
@@ -110,3 +111,19 @@ it('without network the class is worked on and kept, once its screens have been 
   await allKept(page);
   expect((await savedClass(page)).text).toContain('"tall-light-terns-');
 });
+
+/**
+ * Waits until the screens that are fetched ahead are here. A page without requests may still be about to make them, so
+ * the load state of the browser is no sign of it.
+ */
+async function screensFetched(page: Page): Promise<void> {
+  const fetched = (): Promise<string[]> =>
+    page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+  for (const screen of ['score-card', 'board']) {
+    for (const kind of ['js', 'css']) {
+      await expect.poll(fetched).toContainEqual(expect.stringMatching(new RegExp(`/${screen}-[\\w-]+\\.${kind}$`)));
+    }
+  }
+  // What they import in turn has been asked for together with them.
+  await page.waitForLoadState('networkidle');
+}

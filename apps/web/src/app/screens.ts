@@ -10,13 +10,16 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
   '/board': async () => (await import('../screens/board/board.tsx')).default,
 };
 
-/** Gets all of them while nothing else is to do, so that a lesson goes on when the network does not. */
+/**
+ * Gets all of them while nothing else is to do, so that a lesson goes on when the network does not. A slow device that
+ * works out the class is never idle for long: after IDLE_MS they are fetched in any case.
+ */
 export function fetchAhead(): void {
   const fetchAll = (): void => {
     for (const load of Object.values(SCREENS)) load().catch(() => undefined);
   };
   // Not every browser tells when it is idle.
-  if ('requestIdleCallback' in window) requestIdleCallback(fetchAll);
+  if ('requestIdleCallback' in window) requestIdleCallback(fetchAll, { timeout: IDLE_MS });
   else setTimeout(fetchAll, IDLE_MS);
 }
 
