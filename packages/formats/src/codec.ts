@@ -18,6 +18,8 @@ export interface Codec<F extends string, R> {
   /** The record that the content of a file holds, keys in the order of the schema. */
   readonly read: (content: unknown) => Result<{ readonly format: F; readonly value: R }, RecordIssue>;
   readonly write: (value: R) => string;
+  /** What `read` would refuse of a record that a program made; [] where it can be written. */
+  readonly faults: (value: R) => readonly RecordIssue[];
 }
 
 /** `meaning` finds what values of the right shape say that cannot be: it is asked only when every shape is right. */
@@ -38,5 +40,9 @@ export function codec<F extends string, R>(
     const file = { format: MARK + format, version: presentVersion(format, STEPS), ...kept.value.value };
     return `${JSON.stringify(file, null, 2)}\n`;
   };
-  return { schema, read, write };
+  const faults = (value: R): readonly RecordIssue[] => {
+    const kept = read(value);
+    return kept.ok ? [] : kept.issues;
+  };
+  return { schema, read, write, faults };
 }

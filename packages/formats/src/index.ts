@@ -5,7 +5,7 @@ export type { Cell } from './csv.ts';
 export { csvText } from './csv.ts';
 export type { FileIssue, FileIssueCode } from './decode.ts';
 export { decode } from './decode.ts';
-export { encode } from './encode.ts';
+export { encode, faultsOf } from './encode.ts';
 export type { EnvelopeIssueCode } from './envelope.ts';
 export type { Decoded, Format, Records } from './formats.ts';
 export { FORMATS } from './formats.ts';

@@ -3,11 +3,15 @@
 import type { Catalogue, CommandTexts, EnglishCommands } from './catalogue.ts';
 import { commands as enCommands } from './en/commands.ts';
 import { english } from './en/index.ts';
+import { plan as enPlan } from './en/plan/index.ts';
 import { screens as enScreens } from './en/screens/index.ts';
 import { commands as esCommands } from './es/commands.ts';
 import { spanish } from './es/index.ts';
+import { plan as esPlan } from './es/plan/index.ts';
 import { screens as esScreens } from './es/screens/index.ts';
 import type { Language } from './language.ts';
+import type { PlanTexts, PlanWords } from './plan.ts';
+import { planWordsIn } from './plan.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
@@ -22,6 +26,7 @@ export interface TerminalWords extends Words {
 
 const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spanish };
 const COMMANDS: Readonly<Record<Language, CommandTexts>> = { en: enCommands, es: esCommands };
+const PLANS: Readonly<Record<Language, PlanTexts>> = { en: enPlan, es: esPlan };
 const SCREENS: Readonly<Record<Language, ScreenTexts>> = { en: enScreens, es: esScreens };
 
 export const wordsFor = (language: Language): Words => wordsIn(CATALOGUES[language]);
@@ -32,3 +37,5 @@ export const terminalWords = (language: Language): TerminalWords => ({
 });
 
 export const screenWords = (language: Language): ScreenWords => screenWordsIn(language, SCREENS[language]);
+
+export const planWords = (language: Language): PlanWords => planWordsIn(language, PLANS[language]);

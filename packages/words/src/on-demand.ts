@@ -2,6 +2,8 @@
 
 import type { Catalogue } from './catalogue.ts';
 import type { Language } from './language.ts';
+import type { PlanTexts, PlanWords } from './plan.ts';
+import { planWordsIn } from './plan.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
 import { screenWordsIn } from './screens.ts';
 import type { Words } from './words.ts';
@@ -18,6 +20,11 @@ const SCREENS: Load<ScreenTexts> = {
   es: async () => (await import('./es/screens/index.ts')).screens,
 };
 
+const PLANS: Load<PlanTexts> = {
+  en: async () => (await import('./en/plan/index.ts')).plan,
+  es: async () => (await import('./es/plan/index.ts')).plan,
+};
+
 export async function loadWords(language: Language): Promise<Words> {
   const [catalogue, { wordsIn }] = await Promise.all([CATALOGUES[language](), import('./words.ts')]);
   return wordsIn(catalogue);
@@ -25,3 +32,6 @@ export async function loadWords(language: Language): Promise<Words> {
 
 export const loadScreenWords = async (language: Language): Promise<ScreenWords> =>
   screenWordsIn(language, await SCREENS[language]());
+
+export const loadPlanWords = async (language: Language): Promise<PlanWords> =>
+  planWordsIn(language, await PLANS[language]());

@@ -2,11 +2,20 @@
 
 import { expect, it } from 'vitest';
 import { screenWords } from './at-once.ts';
-import { screens as english } from './en/screens/index.ts';
-import { screens as spanish } from './es/screens/index.ts';
+import { plan as englishPlan } from './en/plan/index.ts';
+import { screens as englishScreens } from './en/screens/index.ts';
+import { plan as spanishPlan } from './es/plan/index.ts';
+import { screens as spanishScreens } from './es/screens/index.ts';
+import type { PlanKey } from './plan.ts';
 import type { ScreenKey } from './screens.ts';
 
-const keys = Object.keys(english) as ScreenKey[];
+const english = { ...englishScreens, ...englishPlan };
+const spanish = { ...spanishScreens, ...spanishPlan };
+const keys = Object.keys(english) as (ScreenKey | PlanKey)[];
+
+it('no text stands under the same name in both catalogues', () => {
+  expect(Object.keys(englishPlan).filter((key) => key in englishScreens)).toEqual([]);
+});
 
 const valuesIn = (text: string): string[] => [...text.matchAll(/\{(\w+)\}/g)].map(([, name]) => name ?? '').sort();
 

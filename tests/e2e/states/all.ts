@@ -2,9 +2,27 @@
 
 import { board } from './board.ts';
 import { build } from './build.ts';
+import { challenge } from './challenge.ts';
+import { classPlan } from './class.ts';
 import { frame } from './frame.ts';
+import { kit } from './kit.ts';
+import { record } from './record.ts';
 import { scoreCard } from './score-card.ts';
+import { share } from './share.ts';
 import { start } from './start.ts';
 import type { State } from './state.ts';
+import { supply } from './supply.ts';
 
-export const STATES: readonly State[] = [...start, ...frame, ...build, ...scoreCard, ...board];
+export const STATES: readonly State[] = [
+  ...start,
+  ...frame,
+  ...build,
+  ...scoreCard,
+  ...board,
+  ...classPlan,
+  ...challenge,
+  ...kit,
+  ...supply,
+  ...record,
+  ...share,
+];

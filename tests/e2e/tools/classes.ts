@@ -3,7 +3,7 @@
 import type { Page } from 'playwright-core';
 import { english } from './words.ts';
 
-export type Screen = 'build' | 'score' | 'board';
+export type Screen = 'class' | 'challenge' | 'kit' | 'supply' | 'build' | 'record' | 'score' | 'board';
 
 /** From Start: opens the demo class, on Build or on another screen; then without waiting until Build stands. */
 export async function openDemo(page: Page, screen: Screen = 'build'): Promise<void> {
@@ -24,7 +24,7 @@ export async function chooseFile(page: Page, name: string, text: string): Promis
   await page.getByLabel(english('start.file-choose')).setInputFiles(file);
 }
 
-/** Goes by its tab to a screen: build, score or board. */
+/** Goes by its tab to a screen. */
 export async function openScreen(page: Page, screen: Screen): Promise<void> {
   await page.getByRole('link', { name: english(`tab.${screen}`), exact: true }).click();
   await onScreen(page, screen);

@@ -1,24 +1,33 @@
 // What stands round every screen: the name, the tabs on the ruler bar, who is at work, and whether all is kept.
 
+import type { ScreenKey } from '@cairnmark/words';
 import type { ComponentChildren } from 'preact';
 import { Link, useLocation } from 'wouter-preact';
 import { useSession } from '../store/use-session.ts';
+import type { TabPath } from './roles.ts';
+import { tabsOf } from './roles.ts';
 import { Saved } from './saved.tsx';
 import { Settings } from './settings.tsx';
 import { useScreenWords } from './use-words.ts';
 import { Who } from './who.tsx';
 
-const TABS = [
-  { path: '/build', text: 'tab.build' },
-  { path: '/score', text: 'tab.score' },
-  { path: '/board', text: 'tab.board' },
-] as const;
+const TEXT = {
+  '/class': 'tab.class',
+  '/challenge': 'tab.challenge',
+  '/kit': 'tab.kit',
+  '/supply': 'tab.supply',
+  '/build': 'tab.build',
+  '/record': 'tab.record',
+  '/score': 'tab.score',
+  '/board': 'tab.board',
+} as const satisfies Readonly<Record<TabPath, ScreenKey>>;
 
 export function Frame({ children }: { readonly children: ComponentChildren }) {
   const words = useScreenWords();
   const [location] = useLocation();
   const open = useSession((session) => session.record !== null);
-  const tabs = open && TABS.some(({ path }) => path === location);
+  const role = useSession((session) => session.role);
+  const tabs = open && location in TEXT;
   return (
     <>
       <button type="button" className="skip" onClick={focusContent}>
@@ -31,9 +40,9 @@ export function Frame({ children }: { readonly children: ComponentChildren }) {
         </Link>
         {tabs ? (
           <nav className="tabs" aria-label={words.say('frame.tabs')}>
-            {TABS.map(({ path, text }) => (
+            {tabsOf(role).map((path) => (
               <Link key={path} href={path} aria-current={location === path ? 'page' : undefined}>
-                {words.say(text)}
+                {words.say(TEXT[path])}
               </Link>
             ))}
           </nav>

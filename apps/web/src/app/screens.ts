@@ -5,6 +5,11 @@ import type { ComponentType } from 'preact';
 export type LoadScreen = () => Promise<ComponentType>;
 
 export const SCREENS: Readonly<Record<string, LoadScreen>> = {
+  '/class': async () => (await import('../screens/class/class-plan.tsx')).default,
+  '/challenge': async () => (await import('../screens/challenge/challenge-plan.tsx')).default,
+  '/kit': async () => (await import('../screens/kit/kit-plan.tsx')).default,
+  '/supply': async () => (await import('../screens/supply/supply-game.tsx')).default,
+  '/record': async () => (await import('../screens/record/record-sheet.tsx')).default,
   '/build': async () => (await import('../screens/build/build.tsx')).default,
   '/score': async () => (await import('../screens/score/score-card.tsx')).default,
   '/board': async () => (await import('../screens/board/board.tsx')).default,

@@ -11,6 +11,8 @@ type HelpKey = Extract<ScreenKey, `help.${string}`>;
 /** The sentence, and the controls that it is of by the words that stand on them. */
 type HelpItem = readonly [HelpKey, ...string[]];
 
+type HelpText = readonly [sentence: string, ...controls: string[]];
+
 /** All within is explained or not, together. */
 export function HelpArea({ children }: { readonly children: ComponentChildren }) {
   const [on, setOn] = useState(false);
@@ -29,6 +31,12 @@ export function HelpButton() {
 /** `on`: where the screen itself holds whether somebody asks. */
 export function HelpList({ items, on }: { readonly items: readonly HelpItem[]; readonly on?: boolean }) {
   const { say } = useScreenWords();
+  const texts = items.map(([sentence, ...controls]): HelpText => [say(sentence), ...controls]);
+  return <HelpTexts items={texts} {...(on === undefined ? {} : { on })} />;
+}
+
+/** The same for sentences of another catalogue. */
+export function HelpTexts({ items, on }: { readonly items: readonly HelpText[]; readonly on?: boolean }) {
   const asked = useContext(Asked);
   if (!(on ?? asked.on)) return null;
   return (
@@ -38,7 +46,7 @@ export function HelpList({ items, on }: { readonly items: readonly HelpItem[]; r
           {controls.map((control) => (
             <dt key={control}>{control}</dt>
           ))}
-          <dd>{say(sentence)}</dd>
+          <dd>{sentence}</dd>
         </div>
       ))}
     </dl>

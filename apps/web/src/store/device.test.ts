@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { DeviceMemory } from './device.ts';
 import { recall, remember } from './device.ts';
 
-const NOTHING: DeviceMemory = { language: null, units: null, place: null };
+const NOTHING: DeviceMemory = { language: null, units: null, place: null, role: 'teacher' };
 
 beforeEach(() => {
   const kept = new Map<string, string>();
@@ -16,7 +16,7 @@ afterEach(() => vi.unstubAllGlobals());
 describe('what a device remembers', () => {
   it('is what it was told', () => {
     const place = { classId: 'c', group: 'puffins', challenge: 'tall-light', attempt: null };
-    const memory: DeviceMemory = { language: 'es', units: 'in', place };
+    const memory: DeviceMemory = { language: 'es', units: 'in', place, role: 'judge' };
     remember(memory);
     expect(recall()).toEqual(memory);
   });

@@ -1,10 +1,14 @@
-// What this device remembers for itself: language, units, and where the class was left. Small, and never part of a class.
+// What this device remembers for itself: language, units, who holds it, and where the class was left. Small, and never part of a class.
 
 import type { Language } from '@cairnmark/words';
 import { LANGUAGES } from '@cairnmark/words';
 
 const UNITS = ['cm', 'in'] as const;
 export type Units = (typeof UNITS)[number];
+
+export const ROLES = ['pupil', 'measurer', 'judge', 'teacher'] as const;
+/** Who holds the device. */
+export type Role = (typeof ROLES)[number];
 
 /** Where somebody was at work. */
 export interface Place {
@@ -19,10 +23,11 @@ export interface DeviceMemory {
   readonly language: Language | null;
   readonly units: Units | null;
   readonly place: Place | null;
+  readonly role: Role;
 }
 
 const KEY = 'cairnmark.device';
-const NOTHING: DeviceMemory = { language: null, units: null, place: null };
+const NOTHING: DeviceMemory = { language: null, units: null, place: null, role: 'teacher' };
 
 /** What another version of the app wrote and this one does not know counts as nothing: there are no words for its language. */
 export function recall(): DeviceMemory {
@@ -32,6 +37,8 @@ export function recall(): DeviceMemory {
       language: LANGUAGES.find((language) => language === kept.language) ?? null,
       units: UNITS.find((units) => units === kept.units) ?? null,
       place: isPlace(kept.place) ? kept.place : null,
+      // One device in the class is the teacher's own.
+      role: ROLES.find((role) => role === kept.role) ?? 'teacher',
     };
   } catch {
     return NOTHING;

@@ -10,7 +10,7 @@ import { NEW_BOARD } from './board-state.ts';
 import type { Change } from './class-changes.ts';
 import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-changes.ts';
 import { nowWithZone } from './clock.ts';
-import type { Place, Units } from './device.ts';
+import type { Place, Role, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
 import { createKeeper } from './keeper.ts';
 import type { LayoutHistory } from './layout-history.ts';
@@ -26,6 +26,8 @@ export interface Session extends LayoutHistory {
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
   readonly board: BoardState;
+  /** Who holds the device now. */
+  readonly role: Role;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
@@ -37,6 +39,7 @@ export interface Session extends LayoutHistory {
   startTry(from?: Attempt): void;
   speak(language: Language): void;
   measureIn(units: Units | null): void;
+  handTo(role: Role): void;
   /** Changes what the Board shows, on this device. */
   showOnBoard(change: Partial<BoardState>): void;
 }
@@ -49,8 +52,8 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
   return createStore<Session>()((set, get) => {
     const keeper = createKeeper(storage, (saved) => set({ saved }));
     const rememberNow = (): void => {
-      const { language, units, place } = get();
-      remember({ language, units, place });
+      const { language, units, place, role } = get();
+      remember({ language, units, place, role });
     };
     return {
       language: memory.language ?? languageOf(preferred),
@@ -59,6 +62,7 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       place: memory.place,
       saved: 'kept',
       board: NEW_BOARD,
+      role: memory.role,
       begin: (classId, record) => {
         set({ record, place: firstPlace(classId, record), board: recallBoard(classId), histories: {} });
         keeper.keep(classId, record);
@@ -111,6 +115,10 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       },
       measureIn: (units) => {
         set({ units });
+        rememberNow();
+      },
+      handTo: (role) => {
+        set({ role });
         rememberNow();
       },
       showOnBoard: (change) => {

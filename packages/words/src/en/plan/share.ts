@@ -1,0 +1,5 @@
+// English texts of the ways in which a try leaves a device and comes in.
+
+export const share = {
+  'share.title': 'Share this try',
+} as const;

@@ -1,0 +1,20 @@
+// The texts of the screens on which a class is planned and run, in Spanish.
+
+import type { PlanTexts } from '../../plan.ts';
+import { challenge } from './challenge.ts';
+import { classPlan } from './class.ts';
+import { kit } from './kit.ts';
+import { recordSheet } from './record-sheet.ts';
+import { roles } from './roles.ts';
+import { share } from './share.ts';
+import { supplyGame } from './supply-game.ts';
+
+export const plan: PlanTexts = {
+  ...classPlan,
+  ...challenge,
+  ...kit,
+  ...supplyGame,
+  ...recordSheet,
+  ...share,
+  ...roles,
+};

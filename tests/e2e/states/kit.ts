@@ -1,0 +1,5 @@
+// States of the Kit screen.
+
+import type { State } from './state.ts';
+
+export const kit: readonly State[] = [];

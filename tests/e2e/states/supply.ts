@@ -1,0 +1,5 @@
+// States of the Supply screen.
+
+import type { State } from './state.ts';
+
+export const supply: readonly State[] = [];
