@@ -36,7 +36,7 @@ export function GroupRow({
         }}
       >
         {say('class.join')}
-        <span className="vh">: {group.name}</span>
+        <span className="vh"> {group.name}</span>
       </button>
       <button
         type="button"
@@ -47,7 +47,7 @@ export function GroupRow({
         }}
       >
         {say('class.take-out')}
-        <span className="vh">: {group.name}</span>
+        <span className="vh"> {group.name}</span>
       </button>
     </li>
   );

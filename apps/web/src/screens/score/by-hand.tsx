@@ -82,13 +82,15 @@ function Decided({ made }: { readonly made: DecisionMade }) {
   return (
     <li ref={row} tabIndex={-1}>
       {say('score-card.decided-at', { sentence, when })}
-      <span className="card-form-row" hidden={!mayDecide}>
-        {asking && <ReasonField value={reason} change={setReason} />}
-        <button type="button" className="btn" onClick={asking ? takeBack : () => setAsking(true)}>
-          {say('score-card.take-back')}
-          <span className="vh">: {inClass.label(decision.measure)}</span>
-        </button>
-      </span>
+      {mayDecide && (
+        <span className="card-form-row">
+          {asking && <ReasonField value={reason} change={setReason} />}
+          <button type="button" className="btn" onClick={asking ? takeBack : () => setAsking(true)}>
+            {say('score-card.take-back')}
+            <span className="vh">: {inClass.label(decision.measure)}</span>
+          </button>
+        </span>
+      )}
       <span role="status" className="oops">
         {missing ? say('score-card.take-back-missing') : ''}
       </span>

@@ -84,18 +84,19 @@ function OneCriterion({
             return (
               <li key={mark.judge}>
                 {say('score-card.mark', told)}
-                <button
-                  type="button"
-                  className="btn bare"
-                  hidden={!mayJudge}
-                  aria-label={say('score-card.remove-mark', { ...told, criterion: criterion.name })}
-                  onClick={() => {
-                    changeTry(withoutMark(mark.judge, criterion.id));
-                    row.current?.querySelector('button')?.focus();
-                  }}
-                >
-                  <Icon name="take-off" />
-                </button>
+                {mayJudge && (
+                  <button
+                    type="button"
+                    className="btn bare"
+                    aria-label={say('score-card.remove-mark', { ...told, criterion: criterion.name })}
+                    onClick={() => {
+                      changeTry(withoutMark(mark.judge, criterion.id));
+                      row.current?.querySelector('button')?.focus();
+                    }}
+                  >
+                    <Icon name="take-off" />
+                  </button>
+                )}
               </li>
             );
           })}
