@@ -49,7 +49,7 @@ function PinField({ pin, done }: { readonly pin: string; readonly done: () => vo
   const [wrong, setWrong] = useState(false);
   useLayoutEffect(() => input.current?.focus(), []);
   return (
-    <div className="field">
+    <form className="field" onSubmit={(event) => event.preventDefault()}>
       <label htmlFor={id}>{say('role.pin')}</label>
       <input
         ref={input}
@@ -72,6 +72,6 @@ function PinField({ pin, done }: { readonly pin: string; readonly done: () => vo
       <p role="status" id={`${id}-answer`} className="oops">
         {wrong ? say('role.pin-wrong') : ''}
       </p>
-    </div>
+    </form>
   );
 }

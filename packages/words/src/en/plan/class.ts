@@ -51,7 +51,7 @@ export const classPlan = {
   'class.late': 'A group more, or a list',
   'class.add': 'Add',
   'class.measured': 'Who is measured',
-  'class.measured-of': '{measured} of {of} groups',
+  'class.measured-of': '{measured} of {of} groups measured',
   'class.not-yet': 'Not yet: {groups}',
   'class.holder': 'Hand the device over',
   'class.holder-what': 'Each role sees its own screens. Settings brings the device back.',

@@ -52,7 +52,7 @@ export const classPlan = {
   'class.late': 'Un grupo más, o una lista',
   'class.add': 'Añadir',
   'class.measured': 'Quién está medido',
-  'class.measured-of': '{measured} de {of} grupos',
+  'class.measured-of': '{measured} de {of} grupos medidos',
   'class.not-yet': 'Todavía no: {groups}',
   'class.holder': 'Pasar el aparato',
   'class.holder-what': 'Cada papel ve sus pantallas. Los ajustes devuelven el aparato.',
