@@ -19,7 +19,7 @@ export function GameRules() {
           <li key={sentence}>{sentence}</li>
         ))}
         {rules.map((one) => (
-          <li key={one.id}>{inClass.statedRule(one)}</li>
+          <li key={one.id}>{words.capital(inClass.statedRule(one))}</li>
         ))}
       </ul>
       <ul className="note">

@@ -14,7 +14,7 @@ export function gatePath(strokes: number): string {
 }
 
 /** px. */
-export const GATE_WIDE = 38;
+export const GATE_WIDE = 35;
 export const GATE_HIGH = 30;
 
 const STROKES_A_GATE = 5;

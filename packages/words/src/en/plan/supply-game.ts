@@ -32,8 +32,8 @@ export const supplyGame = {
   'supply-game.carrier-typed': 'Role, no names of pupils',
   // The pieces.
   'supply-game.kinds': 'Pieces earned',
-  'supply-game.left': '{count} left in the class',
-  'supply-game.left-none': 'None left in the class',
+  'supply-game.left': 'Class: {count} left',
+  'supply-game.left-none': 'Class: none left',
   'supply-game.none-left': 'The class has none left: {kind}.',
   'supply-game.has-none': '{group} have none of these: {kind}.',
   'supply-game.fewer': 'One fewer: {kind}',

@@ -32,8 +32,8 @@ export const supplyGame = {
   'supply-game.carrier-typed': 'Papel, sin nombres de alumnos',
   // The pieces.
   'supply-game.kinds': 'Piezas ganadas',
-  'supply-game.left': 'Le quedan {count} a la clase',
-  'supply-game.left-none': 'A la clase no le queda',
+  'supply-game.left': 'Clase: quedan {count}',
+  'supply-game.left-none': 'Clase: no queda',
   'supply-game.none-left': 'A la clase no le queda ninguna: {kind}.',
   'supply-game.has-none': '{group}: no tienen ninguna de estas: {kind}.',
   'supply-game.fewer': 'Una menos: {kind}',
