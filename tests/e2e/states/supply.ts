@@ -18,7 +18,7 @@ export const supply: readonly State[] = [
     go: async (page) => {
       await openSupply(page);
       for (const fold of await page.locator('.supply summary').all()) await fold.click();
-      await page.locator('[data-kind="cone"] button').last().click();
+      await page.locator('[data-kind="cone"] button').last().click({ force: true });
     },
   },
   {

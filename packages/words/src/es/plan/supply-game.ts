@@ -11,7 +11,7 @@ export const supplyGame = {
   'supply-game.minutes': 'minutos quedan',
   'supply-game.start': 'Empezar',
   'supply-game.pause': 'Pausa',
-  'supply-game.again': 'Poner de nuevo',
+  'supply-game.again': 'Reiniciar',
   'supply-game.turn-next': 'Turno siguiente',
   'supply-game.turn-back': 'Un turno atrás',
   'supply-game.turns-left': 'quedan de {turns}',
