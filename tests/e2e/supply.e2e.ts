@@ -103,12 +103,20 @@ it('a teacher sets a game where there is none, and the group builds with what it
   expect(await page.locator('.shelf [data-kind="cube"]').innerText()).toContain('12');
 });
 
-it('Build has on its shelf what the group has earned, where nothing else may be used', async () => {
-  const page = await openApp();
-  await openSupply(page);
+it('a group on its own device counts until the end, then builds with what it has earned and nothing else', async () => {
+  const before = () => localStorage.setItem('cairnmark.device', JSON.stringify({ role: 'pupil' }));
+  const page = await openApp({ before });
+  await openSupply(page, { kind: 'turns', turns: 1 });
+  expect(await page.locator('[data-besides]').count()).toBe(2);
+  await more(kind(page, 'ball')).click();
+  await button(page, englishPlan('supply-game.turn-next')).click();
+  await more(kind(page, 'ball')).click({ force: true });
+  await kind(page, 'ball').getByText(englishPlan('supply-game.over-pupils')).waitFor();
+  expect(await count(kind(page, 'ball'))).toBe('1');
   await page.getByRole('link', { name: englishPlan('supply-game.to-build') }).click();
   const shelf = (id: string): Promise<string> => page.locator(`.shelf [data-kind="${id}"]`).innerText();
   await page.locator('.shelf [data-kind="cube"]').waitFor();
   expect(await shelf('cube')).toMatch(/\b6\b/);
+  expect(await shelf('ball')).toMatch(/\b1\b/);
   expect(await shelf('cone')).toContain(english('build.not-earned'));
 });

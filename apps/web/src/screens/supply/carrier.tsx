@@ -46,19 +46,19 @@ export function Carrier() {
 function RoleField() {
   const { at, say, list, memory, remember } = useGame();
   const id = useId();
+  const [typed, setTyped] = useState(list.carrier ?? '');
+  const name = asName(typed);
   return (
     <div className="field">
       <label htmlFor={id}>{say('supply-game.carrier-typed')}</label>
       <input
         id={id}
         className="in"
-        value={list.carrier ?? ''}
+        value={typed}
         maxLength={NAME_CHARACTERS_MOST}
         autoComplete="off"
-        onChange={({ currentTarget }) => {
-          const typed = asName(currentTarget.value);
-          remember(withCarrier(memory, at.group.id, typed === '' ? null : typed));
-        }}
+        onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+        onBlur={() => remember(withCarrier(memory, at.group.id, name === '' ? null : name))}
       />
     </div>
   );

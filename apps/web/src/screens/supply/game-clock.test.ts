@@ -63,6 +63,8 @@ it('a kept clock is taken up as far as it fits the rule', () => {
   expect(fittingClock(runs, TIME)).toEqual(runs);
   expect(fittingClock(null, TIME)).toEqual(newClock(TIME));
   expect(fittingClock(runs, { kind: 'time', seconds: 60 })).toEqual(newClock({ kind: 'time', seconds: 60 }));
+  // The clock of a game of turns has no time left, which is not the end of a game of some time.
+  expect(fittingClock(turned(newClock(TURNS), TURNS, 1), TIME)).toEqual(newClock(TIME));
   expect(fittingClock({ ...newClock(TURNS), turns: 9 }, TURNS).turns).toBe(3);
   expect(fittingClock(runs, TURNS)).toEqual(newClock(TURNS));
 });

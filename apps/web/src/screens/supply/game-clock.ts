@@ -7,6 +7,8 @@ import { isOver } from '@cairnmark/scoring';
 type Ends = SupplyRule['ends'];
 
 export interface GameClock {
+  /** How long the game goes, ms; 0 where no time is set. */
+  readonly fullMs: number;
   /** What was left when it was last started or stopped, ms. */
   readonly leftMs: number;
   /** When it will be over; null: it stands still. */
@@ -15,7 +17,12 @@ export interface GameClock {
 }
 
 /** Nothing played yet. */
-export const newClock = (ends: Ends): GameClock => ({ leftMs: fullMs(ends), endsAtMs: null, turns: 0 });
+export const newClock = (ends: Ends): GameClock => ({
+  fullMs: fullMs(ends),
+  leftMs: fullMs(ends),
+  endsAtMs: null,
+  turns: 0,
+});
 
 export const isNew = (clock: GameClock, ends: Ends): boolean =>
   clock.turns === 0 && clock.endsAtMs === null && clock.leftMs === fullMs(ends);
@@ -56,7 +63,7 @@ export function isGameOver(
 /** A clock as it was kept, fitted to the rule as it is now: one of another length begins anew. */
 export function fittingClock(kept: GameClock | null, ends: Ends): GameClock {
   const fresh = newClock(ends);
-  if (kept === null || kept.leftMs > fresh.leftMs) return fresh;
+  if (kept === null || kept.fullMs !== fresh.fullMs) return fresh;
   return ends.kind === 'turns' ? { ...fresh, turns: Math.min(kept.turns, ends.turns) } : { ...kept, turns: 0 };
 }
 

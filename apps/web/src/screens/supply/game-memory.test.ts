@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { inRound, readGame, withCarrier } from './game-memory.ts';
 
-const GAME = { round: 2, carriers: { terns: '3' }, clock: { leftMs: 5000, endsAtMs: null, turns: 0 } };
+const GAME = { round: 2, carriers: { terns: '3' }, clock: { fullMs: 9000, leftMs: 5000, endsAtMs: null, turns: 0 } };
 
 it('what was kept is read back', () => {
   expect(readGame(JSON.parse(JSON.stringify(GAME)))).toEqual(GAME);

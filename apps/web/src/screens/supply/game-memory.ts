@@ -29,8 +29,8 @@ export const inRound = (game: GameMemory, round: number): GameMemory => ({
 });
 
 function isClock(kept: unknown): kept is GameClock {
-  const { leftMs, endsAtMs, turns } = (kept ?? {}) as Partial<Record<keyof GameClock, unknown>>;
-  return isAmount(leftMs) && (endsAtMs === null || isAmount(endsAtMs)) && isCount(turns);
+  const { fullMs, leftMs, endsAtMs, turns } = (kept ?? {}) as Partial<Record<keyof GameClock, unknown>>;
+  return isAmount(fullMs) && isAmount(leftMs) && (endsAtMs === null || isAmount(endsAtMs)) && isCount(turns);
 }
 
 const isTexts = (kept: unknown): kept is Readonly<Record<string, string>> =>

@@ -26,7 +26,7 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
   const role = useSession((session) => session.role);
   const events = eventsOf(record, challenge.id);
   const [memory, remember] = useRememberedGame(challenge.id, rule, events);
-  const [told, tell] = useState<Told | null>(null);
+  const [told, tell] = useTold(group.id);
   const make = useMake(buildWords.words, tell);
   const solids = useSolids(at);
   const scale = useMemo(() => kitScale(solids.values()), [solids]);
@@ -62,6 +62,12 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
       <Sheet />
     </GameContext>
   );
+}
+
+/** What was told of the list of one group says nothing of another. */
+function useTold(group: string): readonly [Told | null, Game['tell']] {
+  const [known, setKnown] = useState<{ readonly group: string; readonly told: Told | null }>({ group, told: null });
+  return [known.group === group ? known.told : null, (told) => setKnown({ group, told })];
 }
 
 /** Changes read the class at the time of the tap, so that quick taps all count. */

@@ -1,20 +1,20 @@
 // The Supply screen of a game: whose list, the game, the pieces kind by kind, and what they are worth beside them.
 
 import { HelpArea, HelpButton, HelpTexts } from '../../parts/asked-help.tsx';
+import { Choice } from '../../parts/choice.tsx';
 import { useSession } from '../../store/use-session.ts';
 import { Counted } from './counted.tsx';
 import { useGame } from './game.ts';
 import { GameBar } from './game-bar.tsx';
 import { GameRules } from './game-rules.tsx';
 import { GlanceTable } from './glance-table.tsx';
-import { Groups } from './groups.tsx';
 import { Happened } from './happened.tsx';
 import { Kinds } from './kinds.tsx';
 import { StrokeList } from './stroke-list.tsx';
 import { SupplyPoints } from './supply-points.tsx';
 
 export function Sheet() {
-  const { at, say, tell } = useGame();
+  const { at, say } = useGame();
   const goTo = useSession((session) => session.goTo);
   const onlyEarned = at.challenge.requirements.some(({ kind }) => kind === 'only-earned');
   return (
@@ -30,13 +30,15 @@ export function Sheet() {
           <HelpButton />
         </div>
         <Help />
-        <Groups
-          at={at}
-          choose={(group) => {
-            tell(null);
-            goTo({ group });
-          }}
-        />
+        <div className="supply-groups">
+          <Choice
+            label={say('supply-game.group')}
+            hideLabel
+            options={at.record.groups.map(({ id, name }) => ({ id, text: name }))}
+            chosen={at.group.id}
+            choose={(group) => goTo({ group })}
+          />
+        </div>
         <GameBar />
         <div className="supply-two">
           <div className="supply-lists">

@@ -73,7 +73,7 @@ export const supplyGame = {
   'supply-game.counted': 'How we counted',
   'supply-game.times': '{count} × {each}',
   // All strokes.
-  'supply-game.strokes': 'All strokes of {group}',
+  'supply-game.strokes': 'Rounds, carriers and all strokes of {group}',
   'supply-game.no-strokes': 'No strokes yet.',
   'supply-game.all-strokes': 'Show all {count} strokes',
   'supply-game.take-back': 'Take back',
@@ -124,7 +124,8 @@ export const supplyGame = {
   'supply-game.help-kinds': 'Plus is one piece earned. Minus takes the last one back.',
   'supply-game.help-happened': 'Plus asks which piece or why. Minus takes the last one back.',
   'supply-game.help-counted': 'Shows how faces, edges and corners add up, kind by kind.',
-  'supply-game.help-strokes': 'Every stroke, the newest first. Nothing is deleted: what is taken back is crossed out.',
+  'supply-game.help-strokes':
+    'Sums, then every stroke, the newest first. Nothing is deleted: what is taken back is crossed out.',
   'supply-game.help-glance': 'What all groups have, what is lost and what is left.',
   'supply-game.help-points': 'What the pieces of the group earn, row by row. Build is the next step.',
   'supply-game.help-rules': 'The rules of the game, and what to take care of.',

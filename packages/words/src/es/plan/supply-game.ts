@@ -73,7 +73,7 @@ export const supplyGame = {
   'supply-game.counted': 'Cómo hemos contado',
   'supply-game.times': '{count} × {each}',
   // All strokes.
-  'supply-game.strokes': 'Todas las marcas: {group}',
+  'supply-game.strokes': 'Rondas, portadores y todas las marcas: {group}',
   'supply-game.no-strokes': 'Todavía no hay marcas.',
   'supply-game.all-strokes': 'Mostrar las {count} marcas',
   'supply-game.take-back': 'Anular',
@@ -125,7 +125,8 @@ export const supplyGame = {
   'supply-game.help-kinds': 'Más es una pieza ganada. Menos anula la última.',
   'supply-game.help-happened': 'Más pregunta qué pieza o por qué. Menos anula la última.',
   'supply-game.help-counted': 'Muestra cómo se suman caras, aristas y vértices, tipo por tipo.',
-  'supply-game.help-strokes': 'Todas las marcas, la más nueva primero. Nada se borra: lo anulado queda tachado.',
+  'supply-game.help-strokes':
+    'Sumas y todas las marcas, la más nueva primero. Nada se borra: lo anulado queda tachado.',
   'supply-game.help-glance': 'Lo que tienen todos los grupos, lo perdido y lo que queda.',
   'supply-game.help-points': 'Lo que ganan las piezas del grupo, fila por fila. Construir es el paso siguiente.',
   'supply-game.help-rules': 'Las reglas del juego y en qué hay que tener cuidado.',
