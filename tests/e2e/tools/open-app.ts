@@ -23,6 +23,8 @@ export interface Device {
   readonly motion?: boolean;
   /** Without network once the page stands; see also `page.context().setOffline`. */
   readonly offline?: boolean;
+  /** Keeps the app itself, so that it starts without network. */
+  readonly keeps?: boolean;
   /** Reached over plain http by a name in the school's network, where browsers allow less than on this machine. */
   readonly overNetwork?: boolean;
   /** What the test itself makes the page tell: a network that fails, for instance. */
@@ -82,7 +84,7 @@ async function freshContext(device: Device): Promise<BrowserContext> {
   return context;
 }
 
-function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion }: Device): BrowserContextOptions {
+function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion, keeps }: Device): BrowserContextOptions {
   return {
     viewport,
     colorScheme: colorScheme ?? 'light',
@@ -91,5 +93,7 @@ function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion }
     hasTouch: touch === true,
     isMobile: touch === true,
     reducedMotion: motion === true ? 'no-preference' : 'reduce',
+    // Every page is from the network, where a test can hold it up; keeping the app offline has tests of its own.
+    serviceWorkers: keeps === true ? 'allow' : 'block',
   };
 }
