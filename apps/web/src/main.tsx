@@ -15,10 +15,11 @@ import EngineWorker from './workers/engine-worker.ts?worker';
 import { remembering } from './workers/remembering.ts';
 import { EngineContext } from './workers/use-engine.ts';
 
-if (!(await takeNewer())) {
+void takeNewer().then((taken) => {
+  if (taken) return;
   begin();
   keepOffline();
-}
+});
 
 function begin(): void {
   const storage = browserStorage();

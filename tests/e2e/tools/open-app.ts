@@ -21,6 +21,10 @@ export interface Device {
   readonly touch?: boolean;
   /** Pieces drop and views turn. Off unless asked for: a browser that draws in software draws each step slowly. */
   readonly motion?: boolean;
+  /** Where the app is, when it is not the one that is served for all tests. */
+  readonly address?: string;
+  /** Has no network from the start, and never had. */
+  readonly neverOnline?: boolean;
   /** Without network once the page stands; see also `page.context().setOffline`. */
   readonly offline?: boolean;
   /** Keeps the app itself, so that it starts without network. */
@@ -43,8 +47,10 @@ export const PROJECTOR = { width: 1920, height: 1080 } as const;
 export const NARROW = { width: 320, height: 640 } as const;
 
 export async function openApp(device: Device = {}): Promise<Page> {
-  const address = inject('appAddress').replace('127.0.0.1', device.overNetwork === true ? SCHOOL_HOST : '127.0.0.1');
+  const { overNetwork, address: asked = inject('appAddress') } = device;
+  const address = asked.replace('127.0.0.1', overNetwork === true ? SCHOOL_HOST : '127.0.0.1');
   const page = await newPage(await freshContext(device), address, device.provokes);
+  if (device.neverOnline === true) await page.context().setOffline(true);
   await page.goto(`${address}${device.at ?? ''}`);
   await page.locator('h1').first().waitFor({ state: 'attached' });
   if (device.offline === true) await page.context().setOffline(true);
