@@ -90,7 +90,14 @@ async function freshContext(device: Device): Promise<BrowserContext> {
   return context;
 }
 
-function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion, keeps }: Device): BrowserContextOptions {
+function optionsOf({
+  viewport = CHROMEBOOK,
+  colorScheme,
+  locale,
+  touch,
+  motion,
+  keeps,
+}: Device): BrowserContextOptions {
   return {
     viewport,
     colorScheme: colorScheme ?? 'light',

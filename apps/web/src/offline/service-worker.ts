@@ -26,8 +26,7 @@ self.onfetch = (event) => {
   if (name !== null) event.respondWith(kept(name, event.request));
 };
 self.onmessage = ({ data, source, ports: [port] }) => {
-  if (data === 'take-over' && source instanceof Client)
-    void takeOver(source.id).then((taken) => port?.postMessage(taken));
+  if (source instanceof Client) void answer(data, source.id).then((yes) => port?.postMessage(yes));
 };
 
 /** All or nothing: a shelf with a gap would be found out when there is no network. */
@@ -74,10 +73,10 @@ async function kept(name: string, request: Request): Promise<Response> {
   return (await shelf.match(name)) ?? fetch(request);
 }
 
-/** Whether this version goes on at once: only when the page that asks is the only one open. */
-async function takeOver(asking: string): Promise<boolean> {
+/** To a page that is just beginning: whether it is the only one open; and this version goes on at once when it asks for that. */
+async function answer(question: unknown, asking: string): Promise<boolean> {
   const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
-  if (pages.some(({ id }) => id !== asking)) return false;
-  await self.skipWaiting();
-  return true;
+  const alone = pages.every(({ id }) => id === asking);
+  if (alone && question === 'take-over') await self.skipWaiting();
+  return alone;
 }
