@@ -24,6 +24,9 @@ it('the browser finds nothing against installing it; icons have their sizes, and
     const [width, height] = await sizeOf(page, src);
     expect(`${width}x${height}`, src).toBe(sizes === 'any' ? `${width}x${width}` : sizes);
   }
+  for (const drawn of ['icon-192.png', 'icon-512.png']) {
+    expect(await differenceOf(page, 'icon.svg', drawn), `${drawn} against icon.svg: see npm run icons`).toBeLessThan(3);
+  }
   const { theme_color, background_color } = manifest;
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme });
@@ -61,6 +64,25 @@ const sizeOf = (page: Page, src: string): Promise<[number, number]> =>
     await image.decode();
     return [image.naturalWidth, image.naturalHeight];
   }, src);
+
+/** Of two drawings, as a mean over all points and colours, out of 255; the same drawing scaled twice differs at its edges. */
+const differenceOf = (page: Page, one: string, other: string): Promise<number> =>
+  page.evaluate(
+    async (addresses) => {
+      const [a = [], b = []] = await Promise.all(
+        addresses.map(async (address) => {
+          const image = new Image(64, 64);
+          image.src = address;
+          await image.decode();
+          const drawn = new OffscreenCanvas(64, 64).getContext('2d')!;
+          drawn.drawImage(image, 0, 0, 64, 64);
+          return [...drawn.getImageData(0, 0, 64, 64).data];
+        }),
+      );
+      return a.reduce((sum, value, k) => sum + Math.abs(value - b[k]!), 0) / a.length;
+    },
+    [one, other],
+  );
 
 /** That of the page and that of the browser's bar, both as '#rrggbb'. */
 const coloursOf = (page: Page): Promise<{ paper: string; bar: string }> =>

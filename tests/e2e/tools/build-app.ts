@@ -5,13 +5,13 @@ import { join } from 'node:path';
 import { ROOT } from '../../tools/files.ts';
 
 /**
- * Builds the app into .cache/web-`name` and gives that folder; as one file of it when the mode says so. Two runs of one name in one clone would step on each other.
+ * Builds the app into .cache/web-`name` and gives that folder. Two runs of one name in one clone would step on each other.
  * Throws an Error with what the build said when it fails.
  */
-export function buildApp(name: string, mode: 'production' | 'one-file' = 'production'): string {
+export function buildApp(name: string): string {
   const folder = join(ROOT, '.cache', `web-${name}`);
   const vite = join(ROOT, 'node_modules/vite/bin/vite.js');
-  const words = ['build', '--mode', mode, '--logLevel', 'error', '--outDir', folder, '--emptyOutDir'];
+  const words = ['build', '--logLevel', 'error', '--outDir', folder, '--emptyOutDir'];
   const { status, stdout, stderr } = spawnSync(process.execPath, [vite, ...words], {
     cwd: join(ROOT, 'apps/web'),
     env: { ...process.env, NODE_ENV: 'production', NO_COLOR: '1' },
