@@ -2,7 +2,7 @@
 
 import type { Bench } from '@cairnmark/editing';
 import type { Challenge, Group } from '@cairnmark/engine';
-import { kindsOf } from '@cairnmark/engine';
+import { kindsOf, wholePieces } from '@cairnmark/engine';
 import type { SolidsByKind } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
 import { useMemo } from 'preact/hooks';
@@ -15,7 +15,7 @@ export function useBench(challenge: Challenge, group: Group): Bench {
 export function benchOf(challenge: Challenge, group: Group): Bench {
   return {
     solids: solidsOf(challenge, group),
-    stock: new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock])),
+    stock: new Map(challenge.kit.kinds.map((kind) => [kind.id, wholePieces(kind)])),
     slackMm: challenge.slackMm,
   };
 }

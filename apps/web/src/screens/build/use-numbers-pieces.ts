@@ -1,6 +1,6 @@
 // The list of pieces of a build of which nothing is drawn: how many of each kind.
 
-import { piecesUsed } from '@cairnmark/engine';
+import { piecesUsed, wholePieces } from '@cairnmark/engine';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 
@@ -19,7 +19,7 @@ export function useNumbersPieces({ attempt, challenge }: At): NumbersPieces {
   const drawn = layout !== undefined && layout.kind !== 'numbers-only' && layout.pieces.length > 0;
   const pieces = layout === undefined ? [] : piecesUsed(layout);
   const used = countsOf(pieces);
-  const left = new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock - (used.get(id) ?? 0)]));
+  const left = new Map(challenge.kit.kinds.map((kind) => [kind.id, wholePieces(kind) - (used.get(kind.id) ?? 0)]));
   return {
     used,
     left,
