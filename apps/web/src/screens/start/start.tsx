@@ -1,5 +1,6 @@
 // The first screen: look round the demo class, open a class file, go on where you were.
 
+import { Link } from 'wouter-preact';
 import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
@@ -36,6 +37,11 @@ export function Start() {
           <button type="button" className="btn" onClick={() => open(openDemo)}>
             {words.say('start.demo-open')}
           </button>
+        </Way>
+        <Way title={words.say('start.new')} what={words.say('start.new-what')}>
+          <Link className="btn" href="/new">
+            {words.say('start.new-go')}
+          </Link>
         </Way>
         <Way title={words.say('start.file')} what={words.say('start.file-what')}>
           <label className="btn">
