@@ -1,10 +1,11 @@
 // Changes to the kit of a challenge: names, numbers, sizes, kinds. What follows from its materials is in kit-materials.ts.
 
-import type { ClassRecord, Group, KindOfPiece, Kit } from '@cairnmark/engine';
+import type { ClassRecord, KindOfPiece, Kit } from '@cairnmark/engine';
 import { piecesUsed, TABLE } from '@cairnmark/engine';
 import type { Sizes } from '@cairnmark/geometry';
 import type { Change } from './class-changes.ts';
 import { changeKit, changePieces } from './kit-scope.ts';
+import { isPlayed } from './played.ts';
 
 export const nameKit = (challenge: string, name: string): Change => changeKit(challenge, (kit) => ({ ...kit, name }));
 
@@ -50,22 +51,25 @@ export const crushKind =
     };
   };
 
-/** Another number of sides makes another solid: where groups have measured the one before, it changes nothing. */
+/** See `sidesStay`: then another number of sides changes nothing. */
 export const sizeKind =
   (challenge: string, kind: string, sizes: Sizes): Change =>
   (record) => {
     const before = record.challenges.find(({ id }) => id === challenge)?.kit.kinds.find(({ id }) => id === kind);
-    const otherSides = before?.solid.sizes['sides'] !== sizes['sides'];
-    if (otherSides && measuredBy(record, kind).length > 0) return record;
+    if (before?.solid.sizes['sides'] !== sizes['sides'] && sidesStay(record, kind)) return record;
     return changePieces(
       challenge,
       onKind(kind, (one) => ({ ...one, solid: { ...one.solid, sizes } })),
     )(record);
   };
 
-/** The groups that have sizes of their own of a kind. */
-export const measuredBy = ({ groups }: ClassRecord, kind: string): readonly Group[] =>
-  groups.filter(({ measured }) => Object.hasOwn(measured, kind));
+/**
+ * Another number of sides makes another solid. What groups measured of a kind counts in all challenges, so that it is one
+ * solid for good once a group has measured or built with it.
+ */
+export const sidesStay = (record: ClassRecord, kind: string): boolean =>
+  record.groups.some(({ measured }) => Object.hasOwn(measured, kind)) ||
+  record.challenges.some(({ id, kit }) => isPlayed(record, id) && kit.kinds.some((one) => one.id === kind));
 
 export const addKind = (challenge: string, kind: KindOfPiece): Change =>
   changePieces(challenge, (kit) => ({ ...kit, kinds: [...kit.kinds, kind] }));

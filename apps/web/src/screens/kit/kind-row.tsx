@@ -4,7 +4,7 @@ import type { KindOfPiece } from '@cairnmark/engine';
 import { wholePieces } from '@cairnmark/engine';
 import type { SchoolCounts, Sizes, Solid } from '@cairnmark/geometry';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
-import { measuredBy, nameKind, sizeKind } from '../../store/kit-changes.ts';
+import { nameKind, sidesStay, sizeKind } from '../../store/kit-changes.ts';
 import { KindDetails } from './kind-details.tsx';
 import { KindPicture } from './kind-picture.tsx';
 import { NameField } from './name-field.tsx';
@@ -26,11 +26,12 @@ export function KindRow({
   readonly fresh: boolean;
 }) {
   const kit = useKit();
-  const { at, say, use, make, scale, words } = kit;
+  const { at, say, use, make, scale } = kit;
   const [open, setOpen] = useState<'shut' | 'open' | 'slope'>('shut');
   const body = useRef<HTMLTableSectionElement>(null);
   useLayoutEffect(() => {
-    if (fresh) body.current?.querySelector('input')?.focus();
+    // Selected, so that typing takes the place of the name to begin with. Selecting brings the focus along.
+    if (fresh) body.current?.querySelector('input')?.select();
   }, [fresh]);
   const columns = columnsOf(solid, kit);
   const slopes = waysOf(kind.solid).some((way) => way.kind === 'slope');
@@ -41,10 +42,8 @@ export function KindRow({
     return make(nameKind(at.challenge.id, kind.id, name), say('kit.did-name', { name }));
   };
   const resize = (sizes: Sizes): readonly string[] => {
-    const groups = measuredBy(at.record, kind.id).map(({ name }) => name);
-    if (sizes['sides'] !== kind.solid.sizes['sides'] && groups.length > 0) {
-      return [say('kit.sides-measured', { groups: words.listed(groups) })];
-    }
+    const otherSides = sizes['sides'] !== kind.solid.sizes['sides'];
+    if (otherSides && sidesStay(at.record, kind.id)) return [say('kit.sides-stay')];
     return make(sizeKind(at.challenge.id, kind.id, sizes), say('kit.did-sizes', { kind: kind.name }));
   };
   return (

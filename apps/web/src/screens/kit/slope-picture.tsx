@@ -31,6 +31,7 @@ export function SlopePicture({ solid, line }: { readonly solid: Solid; readonly 
       focusable="false"
     >
       <DrawnSolid drawing={drawing} token={colourToken(familyOf(solid.id))} scale={scale} />
+      <path className="kit-slope-edge" d={linePath(ends, scale)} />
       <path className="kit-slope-line" d={linePath(ends, scale)} />
     </svg>
   );

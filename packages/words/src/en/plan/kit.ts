@@ -38,8 +38,8 @@ export const kit = {
   'kit.name-taken': 'Another kind is called {name} already. I kept {kept}.',
   'kit.not-yet': 'These sizes do not fit together yet. I keep {kept} until they do.',
   'kit.back-to-kept': 'Back to {kept}',
-  'kit.sides-measured':
-    'Another number of sides makes another solid, and {groups} measured this one. Take their own sizes back first.',
+  'kit.sides-stay':
+    'Another number of sides makes another solid, and groups have used this one. Add the other as a new solid.',
   'kit.stock-built': 'A build used {used}. With {stock} its result would change, and old results never change.',
   'kit.stock-handed': 'More than {stock} stand on the supply lists. Take strokes back there first.',
   'kit.stock-crushed': 'Of these, {crushed} crushed',

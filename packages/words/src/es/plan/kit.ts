@@ -36,8 +36,7 @@ export const kit = {
   'kit.name-taken': 'Otro tipo ya se llama {name}. He dejado {kept}.',
   'kit.not-yet': 'Estas medidas aún no encajan. Dejo {kept} hasta que encajen.',
   'kit.back-to-kept': 'Volver a {kept}',
-  'kit.sides-measured':
-    'Con otro número de lados es otro cuerpo, y {groups} midió este. Quita antes sus medidas propias.',
+  'kit.sides-stay': 'Con otro número de lados es otro cuerpo, y este ya se ha usado. Añade el otro como cuerpo nuevo.',
   'kit.stock-built': 'Una torre usó {used}. Con {stock} cambiaría su resultado, y los resultados viejos nunca cambian.',
   'kit.stock-handed': 'En las listas de lo ganado hay más de {stock}. Quita antes marcas allí.',
   'kit.stock-crushed': 'De ellas, aplastadas: {crushed}',
