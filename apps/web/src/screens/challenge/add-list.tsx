@@ -36,7 +36,13 @@ export function AddList({ added }: { readonly added: (id: string) => void }) {
             <button type="button" className="btn" onClick={() => add(one)}>
               <b>{one.name}</b>
               <small>
-                {words.capital(words.names.grades[one.gradePreset])}. {words.capital(inClass.order(one.ranking))}.
+                {[
+                  words.names.grades[one.gradePreset],
+                  inClass.order(one.ranking),
+                  ...one.requirements.map((rule) => inClass.ruleTitle(rule)),
+                ]
+                  .map((text) => `${words.capital(text)}.`)
+                  .join(' ')}
               </small>
             </button>
           </li>

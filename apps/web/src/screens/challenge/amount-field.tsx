@@ -11,6 +11,7 @@ export function AmountField({
   measure,
   value,
   limits,
+  emptyText,
   change,
   clear,
 }: {
@@ -19,6 +20,7 @@ export function AmountField({
   /** In the engine's unit; null: none is set. */
   readonly value: number | null;
   readonly limits: AmountLimits;
+  readonly emptyText?: string;
   readonly change: (value: number) => void;
   readonly clear?: () => void;
 }) {
@@ -32,6 +34,7 @@ export function AmountField({
       unitName={noun === '' ? inClass.unit(measure).name : noun}
       ruler={ruler}
       {...limits}
+      emptyText={emptyText}
       change={change}
       clear={clear}
     />

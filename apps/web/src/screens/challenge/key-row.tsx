@@ -61,6 +61,7 @@ export function KeyRow({
         label={say('challenge.round-to')}
         measure={by}
         value={roundTo === 0 ? null : roundTo}
+        emptyText={say('challenge.not-rounded')}
         limits={{ ...limitsOf(by), whole: false }}
         change={(step) => change({ roundTo: step })}
         clear={() => change({ roundTo: 0 })}

@@ -9,6 +9,7 @@ export function PointsField({
   value,
   least = -POINTS_MOST,
   unitName,
+  emptyText,
   change,
   clear,
 }: {
@@ -17,6 +18,7 @@ export function PointsField({
   readonly value: number | null;
   readonly least?: number;
   readonly unitName?: string;
+  readonly emptyText?: string;
   readonly change: (points: number) => void;
   readonly clear?: () => void;
 }) {
@@ -30,6 +32,7 @@ export function PointsField({
       ruler={ruler}
       least={least}
       most={POINTS_MOST}
+      emptyText={emptyText}
       change={change}
       clear={clear}
     />

@@ -46,7 +46,7 @@ export function PointsRowFields({ row, removed }: { readonly row: PointsRow; rea
       <SelectField
         label={say('challenge.rounding')}
         value={rounding}
-        options={ROUNDINGS.map((way) => ({ id: way, text: words.capital(words.names.rounding[way]) }))}
+        options={ROUNDINGS.map((way) => ({ id: way, text: say(`challenge.rounded-${way}`) }))}
         choose={(way) => change((old) => ({ ...old, rounding: way }))}
       />
       {(['capPoints', 'floorPoints'] as const).map((limit) => (
@@ -54,6 +54,7 @@ export function PointsRowFields({ row, removed }: { readonly row: PointsRow; rea
           key={limit}
           label={say(limit === 'capPoints' ? 'challenge.cap' : 'challenge.floor')}
           value={row[limit] ?? null}
+          emptyText={say('challenge.no-limit')}
           change={(value) => change((old) => withLimit(old, limit, value))}
           clear={() => change((old) => withLimit(old, limit, null))}
         />

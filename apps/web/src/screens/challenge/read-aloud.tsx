@@ -1,5 +1,6 @@
 // The rules as sentences, to read to the class or to show on the projector.
 
+import type { Requirement } from '@cairnmark/scoring';
 import { useRef } from 'preact/hooks';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -29,7 +30,7 @@ function Sentences() {
   const { challenge, words, inClass, say } = useForm();
   const { points, requirements, supply } = challenge;
   const sentence = (text: string): string => `${words.capital(text)}${/[.!?]$/.test(text) ? '' : '.'}`;
-  const rules = requirements.map((rule) => sentence(inClass.statedRule(rule)));
+  const rules = requirements.map((rule) => sentence(inClass.statedRule(asPhrase(rule))));
   const rows = points.map((row) => sentence(inClass.statedRow(row)));
   const wins = [
     sentence(inClass.order(challenge.ranking)),
@@ -60,3 +61,7 @@ function Sentences() {
     </>
   );
 }
+
+/** What hangs on a rule stands behind its text, so the text is no sentence of its own there. */
+const asPhrase = (rule: Requirement): Requirement =>
+  rule.kind === 'judged' ? { ...rule, text: rule.text.replace(/(?<=[^.])\.$/, '') } : rule;

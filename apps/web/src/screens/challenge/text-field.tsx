@@ -2,6 +2,7 @@
 
 import { useId, useState } from 'preact/hooks';
 import { useForm } from './form.ts';
+import { plainText } from './plain-text.ts';
 
 export function TextField({
   label,
@@ -56,11 +57,3 @@ export function TextField({
     </div>
   );
 }
-
-/** Without control characters, trimmed, no longer than a file may hold. */
-export const plainText = (typed: string, most: number): string =>
-  typed
-    .replace(/\p{Cc}+/gu, ' ')
-    .trim()
-    .slice(0, most)
-    .trim();

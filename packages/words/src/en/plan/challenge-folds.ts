@@ -16,6 +16,7 @@ export const challengeFolds = {
   'challenge.more': 'more',
   'challenge.less': 'less',
   'challenge.round-to': 'Rounded to',
+  'challenge.not-rounded': 'not rounded',
   'challenge.add-key': 'Add one for ties',
   'challenge.places-note':
     'A value is rounded once, before it is compared. Leave the field empty for no rounding. Equal values share a place: 1, 2, 2, 4. Neighbours within measuring error are marked and never put together.',

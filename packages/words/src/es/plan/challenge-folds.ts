@@ -15,6 +15,7 @@ export const challengeFolds = {
   'challenge.more': 'más',
   'challenge.less': 'menos',
   'challenge.round-to': 'Redondeado a',
+  'challenge.not-rounded': 'sin redondear',
   'challenge.add-key': 'Añadir una para empates',
   'challenge.places-note':
     'Un valor se redondea una vez, antes de compararlo. Deja el campo vacío para no redondear. Los valores iguales comparten puesto: 1, 2, 2, 4. Los vecinos dentro del error de medida se marcan y nunca se juntan.',
