@@ -63,7 +63,10 @@ it('what is typed in inches is kept in mm, and what makes no sense is told besid
   await height.getByLabel(englishPlan('challenge.cap')).fill('4');
   await page.keyboard.press('Enter');
   await height.getByText('The most points (4) are fewer than the least points (9).').waitFor();
-  await page.getByText('1 point for every 2.54 cm, rounded down, at least 9 points').waitFor();
+  await page
+    .locator('.chal-aloud > .chal-part')
+    .filter({ hasText: '1 point for every 2.54 cm, rounded down, at least 9 points' })
+    .waitFor();
   await page.getByRole('button', { name: english('frame.settings') }).click();
   await page.getByRole('button', { name: english('units.in'), exact: true }).click();
   await page.keyboard.press('Escape');
