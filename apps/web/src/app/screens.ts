@@ -5,6 +5,7 @@ import type { ComponentType } from 'preact';
 export type LoadScreen = () => Promise<ComponentType>;
 
 export const SCREENS: Readonly<Record<string, LoadScreen>> = {
+  '/new': async () => (await import('../screens/new/new-class.tsx')).default,
   '/class': async () => (await import('../screens/class/class-plan.tsx')).default,
   '/challenge': async () => (await import('../screens/challenge/challenge-plan.tsx')).default,
   '/kit': async () => (await import('../screens/kit/kit-plan.tsx')).default,
