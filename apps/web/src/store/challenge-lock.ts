@@ -2,6 +2,7 @@
 // are there so that a slip in the rules can be mended, and what was built still stands where it was built.
 
 import type { Attempt, ClassRecord } from '@cairnmark/engine';
+import { isPlayed } from './played.ts';
 
 /** Ids of copied tries begin with it. A try that was begun by a group has the ids of its challenge and group before its number. */
 export const COPIED = 'copied';
@@ -11,7 +12,7 @@ export const isLocked = ({ attempts }: ClassRecord, challenge: string): boolean 
 
 /** Whether the challenge has tries, all of them copies. */
 export const hasCopiesOnly = (record: ClassRecord, challenge: string): boolean =>
-  record.attempts.some((attempt) => attempt.challenge === challenge) && !isLocked(record, challenge);
+  isPlayed(record, challenge) && !isLocked(record, challenge);
 
 /** A copy that nobody has changed since, and whose build still stands under another challenge. */
 const isCopy = (one: Attempt, all: readonly Attempt[]): boolean =>
