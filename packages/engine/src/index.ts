@@ -34,6 +34,7 @@ export { countingReports } from './standings/counting.ts';
 export { entryOf } from './standings/entry.ts';
 export { unmeasuredLosses } from './standings/losses.ts';
 export { standings } from './standings/standings.ts';
+export { pieceCounts, stockOf, supplyFacts, supplyOf } from './supply/supply-facts.ts';
 export * from './types.ts';
 export { ENGINE_VERSION } from './version.ts';
 export type { Change } from './why/changes.ts';

@@ -27,6 +27,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
         {at.challenge.kit.kinds.map((kind) => {
           // A piece that was crushed after it was built with leaves fewer than none.
           const count = Math.max(0, left.get(kind.id) ?? 0);
+          const notEarned = kind.stock > 0 && editor.bench.stock.get(kind.id) === 0;
           const solid = editor.bench.solids.get(kind.id);
           return (
             <li key={kind.id}>
@@ -47,7 +48,11 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span className="name">
                   {kind.name}
-                  <small>{count === 0 ? screen.say('build.all-used') : sizesText(kind, at.group, words)}</small>
+                  <small>
+                    {count === 0
+                      ? screen.say(notEarned ? 'build.not-earned' : 'build.all-used')
+                      : sizesText(kind, at.group, words)}
+                  </small>
                 </span>
                 <span className="left">
                   {count}

@@ -27,14 +27,14 @@ export function Start() {
           <button
             type="button"
             className="btn main"
-            onClick={() => open(() => openFirst(words.say('start.our-group')))}
+            onClick={() => open(() => openFirst(words.say('start.our-group')), 'pupil')}
           >
             {words.say('start.first-go')}
           </button>
         </Way>
         <h2>{words.say('start.teaching')}</h2>
         <Way title={words.say('start.demo')} what={words.say('start.demo-what', DEMO_SIZE)}>
-          <button type="button" className="btn" onClick={() => open(openDemo)}>
+          <button type="button" className="btn" onClick={() => open(openDemo, 'teacher')}>
             {words.say('start.demo-open')}
           </button>
         </Way>
@@ -52,7 +52,7 @@ export function Start() {
               accept=".json,application/json"
               onChange={({ currentTarget }) => {
                 const [file] = currentTarget.files ?? [];
-                if (file !== undefined) open(() => openFile(file, words.language));
+                if (file !== undefined) open(() => openFile(file, words.language), 'teacher');
                 currentTarget.value = '';
               }}
             />
