@@ -11,7 +11,11 @@ import { ROOT } from '../../tools/files.ts';
 export function howToLaunch(edges: 'smooth' | 'plain'): LaunchOptions {
   const executablePath = findBrowser(thisMachine(ROOT));
   if (executablePath === undefined) throw new Error(NONE);
-  return { executablePath, headless: true, args: edges === 'smooth' ? ARGUMENTS : [...ARGUMENTS, '--webgl-antialiasing-mode=none'] };
+  return {
+    executablePath,
+    headless: true,
+    args: edges === 'smooth' ? ARGUMENTS : [...ARGUMENTS, '--webgl-antialiasing-mode=none'],
+  };
 }
 
 /** This machine under a name that browsers do not trust as they trust it under its own: as a laptop in a school network. */
