@@ -2,16 +2,16 @@
 // nothing else. Where more than that only costs points, the group may take it and pay.
 
 import type { Challenge, Group } from '@cairnmark/engine';
-import { supplyOf } from '@cairnmark/engine';
 import type { SupplyEvent } from '@cairnmark/scoring';
+import { piecesOf } from '@cairnmark/scoring';
 
 export function stockToBuild(
   challenge: Challenge,
   group: Group,
   events: readonly SupplyEvent[],
 ): ReadonlyMap<string, number> {
-  const earned = onlyEarned(challenge) ? supplyOf(events, challenge, group) : null;
-  return new Map(challenge.kit.kinds.map(({ id, stock }) => [id, earned === null ? stock : (earned.pieces[id] ?? 0)]));
+  const earned = onlyEarned(challenge) ? piecesOf(events, group.id) : null;
+  return new Map(challenge.kit.kinds.map(({ id, stock }) => [id, earned === null ? stock : (earned.get(id) ?? 0)]));
 }
 
 const onlyEarned = ({ requirements }: Challenge): boolean =>
