@@ -1,4 +1,6 @@
 import { defineConfig } from 'vite';
+import { offline } from './vite/offline.ts';
+import { oneFile } from './vite/one-file.ts';
 
 // Scripts that several screens share. Left alone they come in small ones, which pack worse, or lie in one that every screen
 // loads; tests/e2e/sizes.e2e.ts holds what each screen may load.
@@ -11,8 +13,17 @@ const DRAWING =
 const EARNED =
   /scoring\/src\/(supply\/supplies|ranking\/places|rounding\/sum)|engine\/src\/(facts\/fact\.|supply\/supply-facts)/;
 
+const SHARED = {
+  includeDependenciesRecursively: false,
+  groups: [
+    { name: 'drawing', test: DRAWING },
+    { name: 'earned', test: EARNED },
+  ],
+};
+
 // The pages may lie in any folder of any web host, so every address in them is relative.
-export default defineConfig({
+// With `--mode one-file` all of it becomes one page (see vite/one-file.ts).
+export default defineConfig(({ mode }) => ({
   base: './',
   resolve: { conditions: ['@cairnmark/source', 'module', 'browser', 'import', 'default'] },
   worker: { format: 'es' },
@@ -21,16 +32,7 @@ export default defineConfig({
     manifest: true,
     sourcemap: true,
     chunkSizeWarningLimit: 4000,
-    rolldownOptions: {
-      output: {
-        codeSplitting: {
-          includeDependenciesRecursively: false,
-          groups: [
-            { name: 'drawing', test: DRAWING },
-            { name: 'earned', test: EARNED },
-          ],
-        },
-      },
-    },
+    ...(mode === 'one-file' ? {} : { rolldownOptions: { output: { codeSplitting: SHARED } } }),
   },
-});
+  plugins: [mode === 'one-file' ? oneFile('icon.svg') : offline('src/offline/service-worker.ts')],
+}));

@@ -33,9 +33,10 @@ function Screen() {
   const { builds, again } = useSpoken();
   const [location] = useLocation();
   const classOpen = useSession((session) => session.record !== null);
+  const language = useSession((session) => session.language);
   useEffect(() => {
-    if (classOpen) fetchAhead();
-  }, [classOpen]);
+    if (classOpen) fetchAhead(language);
+  }, [classOpen, language]);
   const role = useSession((session) => session.role);
   const load = SCREENS[location];
   if (load === undefined) return <Start />;

@@ -25,6 +25,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
       {help && <Help text="help.shelf" />}
       <ul>
         {at.challenge.kit.kinds.map((kind) => {
+          // A piece that was crushed after it was built with leaves fewer than none.
           const count = Math.max(0, left.get(kind.id) ?? 0);
           const notEarned = kind.stock > 0 && editor.bench.stock.get(kind.id) === 0;
           const solid = editor.bench.solids.get(kind.id);

@@ -1,7 +1,8 @@
-// How many pieces of each kind a group may build with: what the class has, or what the group earned where a build may hold
+// How many pieces of each kind a group may build with: what the class has whole, or what the group earned where a build may hold
 // nothing else. Where more than that only costs points, the group may take it and pay.
 
 import type { Challenge, Group } from '@cairnmark/engine';
+import { wholePieces } from '@cairnmark/engine';
 import type { SupplyEvent } from '@cairnmark/scoring';
 import { piecesOf } from '@cairnmark/scoring';
 
@@ -11,7 +12,9 @@ export function stockToBuild(
   events: readonly SupplyEvent[],
 ): ReadonlyMap<string, number> {
   const earned = onlyEarned(challenge) ? piecesOf(events, group.id) : null;
-  return new Map(challenge.kit.kinds.map(({ id, stock }) => [id, earned === null ? stock : (earned.get(id) ?? 0)]));
+  return new Map(
+    challenge.kit.kinds.map((kind) => [kind.id, earned === null ? wholePieces(kind) : (earned.get(kind.id) ?? 0)]),
+  );
 }
 
 const onlyEarned = ({ requirements }: Challenge): boolean =>
