@@ -13,11 +13,16 @@ const DRAWING =
 const EARNED =
   /scoring\/src\/(supply\/supplies|ranking\/places|rounding\/sum)|engine\/src\/(facts\/fact\.|supply\/supply-facts)/;
 
+/** What every screen of an open class shows numbers with and asks for them with. */
+const FIELDS =
+  /web\/src\/(parts\/(field|no-class|length-|number-|use-typed|verdict-sign|written-units)|store\/observed-changes|app\/use-build-words)/;
+
 const SHARED = {
   includeDependenciesRecursively: false,
   groups: [
     { name: 'drawing', test: DRAWING },
     { name: 'earned', test: EARNED },
+    { name: 'fields', test: FIELDS },
   ],
 };
 
