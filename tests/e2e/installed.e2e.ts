@@ -49,7 +49,7 @@ interface Manifest {
 /** A browser with a profile on the disk: one that forgets everything installs nothing. */
 async function ownProfile(): Promise<Page> {
   const profile = mkdtempSync(join(tmpdir(), 'cairnmark-'));
-  const context = await chromium.launchPersistentContext(profile, { ...howToLaunch(), locale: 'en-GB' });
+  const context = await chromium.launchPersistentContext(profile, { ...howToLaunch('plain'), locale: 'en-GB' });
   onTestFinished(async () => {
     await context.close();
     rmSync(profile, { recursive: true, force: true, maxRetries: 3 });
