@@ -57,12 +57,16 @@ export const letters: Part<string> = {
 };
 
 function writeSign(sign: string, out: BitsOut): void {
-  const often = OFTEN.indexOf(sign);
-  if (often >= 0) return out.put(often, OFTEN_BITS);
-  const seldom = SELDOM.indexOf(sign);
-  out.put(seldom >= 0 ? SELDOM_FOLLOWS : POINT_FOLLOWS, OFTEN_BITS);
-  if (seldom >= 0) out.put(seldom, SELDOM_BITS);
-  else out.put(sign.codePointAt(0) ?? 0, POINT_BITS);
+  const [often, seldom] = [OFTEN.indexOf(sign), SELDOM.indexOf(sign)];
+  if (often >= 0) {
+    out.put(often, OFTEN_BITS);
+  } else if (seldom >= 0) {
+    out.put(SELDOM_FOLLOWS, OFTEN_BITS);
+    out.put(seldom, SELDOM_BITS);
+  } else {
+    out.put(POINT_FOLLOWS, OFTEN_BITS);
+    out.put(sign.codePointAt(0) ?? 0, POINT_BITS);
+  }
 }
 
 function readSign(from: BitsIn): string {
