@@ -2,7 +2,7 @@
 // on any screen that has the words of the planning screens.
 
 import type { Attempt, ClassRecord } from '@cairnmark/engine';
-import { useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { NotRead } from './not-read.tsx';
 import { OfferedTry } from './offered-try.tsx';
@@ -20,6 +20,11 @@ export function BringIn({
 }) {
   const { say } = usePlanWords();
   const { brought, reading, read } = useBrought();
+  const list = useRef<HTMLUListElement>(null);
+  // What was read may stand below the edge of the window.
+  useLayoutEffect(() => {
+    if (reading === null) list.current?.scrollIntoView({ block: 'nearest' });
+  }, [reading]);
   return (
     <div className="share-in" aria-busy={reading !== null}>
       <p>{say('share.bring-what')}</p>
@@ -45,7 +50,7 @@ export function BringIn({
             : ''}
       </p>
       {brought.length > 0 && (
-        <ul className="share-brought">
+        <ul ref={list} className="share-brought">
           {brought.map((one) => (
             <li key={one.key}>
               {one.read.kind === 'offered' ? (

@@ -123,7 +123,7 @@ function TakeIn({
           <div className="badbox">
             <p>{say('share.refused')}</p>
             {faults.slice(0, TOLD_MOST).map((fault) => (
-              <p key={fault.path.join()}>{words.issue(fault)}</p>
+              <p key={fault.path.join()}>{words.issue(ofTry(fault))}</p>
             ))}
           </div>
         )}
@@ -140,6 +140,10 @@ function TakeIn({
     </>
   );
 }
+
+/** The place in the try: which one of the class it would be says nothing. */
+const ofTry = (fault: FileIssue): FileIssue =>
+  fault.path[0] === 'attempts' ? { ...fault, path: fault.path.slice(2) } : fault;
 
 /** Faults told at once: nobody reads further. */
 const TOLD_MOST = 5;

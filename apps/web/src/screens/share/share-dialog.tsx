@@ -23,7 +23,7 @@ function ShareDialog({ at }: { readonly at: At }) {
       <HelpArea>
         <div className="share">
           {at.attempt !== null && <WayOut at={{ ...at, attempt: at.attempt }} />}
-          <section>
+          <section className="share-bring">
             <h3>{say('share.bring')}</h3>
             <BringIn
               record={at.record}
