@@ -5,7 +5,7 @@ export default defineConfig({
   ...onSources,
   test: {
     ...freshRun(process.env),
-    include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
+    include: ['packages/*/src/**/*.test.ts', 'apps/*/src/**/*.test.ts', 'apps/*/vite/*.test.ts', 'tests/**/*.test.ts'],
     // In the long run one family may take minutes.
     testTimeout: process.env['CAIRNMARK_LONG'] === '1' ? 900_000 : 60_000,
     // No test leaves anything behind in a module, so the files share one loading of the packages: four times faster.

@@ -22,7 +22,7 @@ const EMPTY = '<!doctype html><meta charset="utf-8"><title>Empty</title><h1>Empt
 
 export async function run(report: Report): Promise<void> {
   const site = await serveFolder(buildApp('bench'), { '/empty.html': EMPTY });
-  const browser = await chromium.launch(howToLaunch());
+  const browser = await chromium.launch(howToLaunch('smooth'));
   try {
     const pages = { empty: `${site.address}empty.html`, app: site.address };
     const times = { empty: [] as number[], app: [] as number[] };

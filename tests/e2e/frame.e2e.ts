@@ -17,6 +17,7 @@ it('Tab goes through Start in the order of reading, and the focus is seen at eac
       `button ${english('frame.settings')}`,
       `button ${english('start.first-go')}`,
       `button ${english('start.demo-open')}`,
+      `link ${english('start.new-go')}`,
       `input ${english('start.file-choose')}`,
     ].map((name) => ({ name, fault: null })),
   );

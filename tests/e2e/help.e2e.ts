@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { goTo, openDemo, openScreen } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
-import { english, spanish } from './tools/words.ts';
+import { english, englishPlan, spanish } from './tools/words.ts';
 
 const ask = async (scope: Locator, text = english('frame.help')): Promise<void> =>
   scope.getByRole('button', { name: text, exact: true }).press('Enter');
@@ -78,6 +78,15 @@ it('every control of the Board, of the settings and of the choice of a group has
     expect(rest, name).toEqual([]);
     await page.keyboard.press('Escape');
   }
+});
+
+it('every control of the Challenge screen has its sentence, those in its folds too', async () => {
+  const page = await openApp();
+  await openDemo(page, 'challenge');
+  await page.getByRole('button', { name: englishPlan('challenge.copy'), exact: true }).click();
+  for (const fold of await page.locator('.chal-fold').all()) await fold.locator('summary').click();
+  await ask(main(page));
+  expect(await unexplained(main(page))).toEqual([]);
 });
 
 it('every part of Build has its sentences, by touch and in Spanish', async () => {

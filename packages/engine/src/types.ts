@@ -19,8 +19,10 @@ export interface KindOfPiece {
   /** The name the class uses, as typed by the teacher. */
   readonly name: string;
   readonly solid: SolidSpec;
-  /** Pieces of this kind that the class has. */
+  /** Pieces of this kind that the class has made. */
   readonly stock: number;
+  /** Of these, pieces that are crushed and out of use until somebody repairs them; absent: none. */
+  readonly crushed?: number;
   readonly material: Material;
   /** What its faces are of, as the teacher calls it: frictions of pairs are about such names. */
   readonly surface: string;

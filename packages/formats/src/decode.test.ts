@@ -40,7 +40,7 @@ describe('decode', () => {
       },
     ]);
     expect(issuesOf(JSON.stringify({ ...KIT, version: 7 }))).toEqual([
-      { code: 'version-newer', path: ['version'], details: { version: 7, newest: 2 } },
+      { code: 'version-newer', path: ['version'], details: { version: 7, newest: 3 } },
     ]);
     expect(issuesOf(JSON.stringify({ ...KIT, name: null, kinds: 'none' }))).toEqual([
       { code: 'wrong-type', path: ['name'], details: { expected: 'string', received: 'null' } },
@@ -95,7 +95,7 @@ describe('a file made to make the program stall', () => {
 describe('encode', () => {
   it('writes two blanks a level, the format first, and a line end at the end', () => {
     expect(encode('kit', { frictions: [], kinds: [], name: 'Box', id: 'box' })).toBe(
-      '{\n  "format": "cairnmark/kit",\n  "version": 2,\n  "id": "box",\n  "name": "Box",\n  "kinds": [],\n  "frictions": []\n}\n',
+      '{\n  "format": "cairnmark/kit",\n  "version": 3,\n  "id": "box",\n  "name": "Box",\n  "kinds": [],\n  "frictions": []\n}\n',
     );
   });
 

@@ -12,7 +12,7 @@ describe('JSON Schema', () => {
 
   it('asks for the two outermost keys and lets no unknown key pass', () => {
     expect(jsonSchemaOf('kit')).toMatchObject({
-      properties: { format: { const: 'cairnmark/kit' }, version: { const: 2 }, kinds: { maxItems: 100 } },
+      properties: { format: { const: 'cairnmark/kit' }, version: { const: 3 }, kinds: { maxItems: 100 } },
       required: ['format', 'version', 'id', 'name', 'kinds', 'frictions'],
       additionalProperties: false,
     });

@@ -1,6 +1,7 @@
 // Files as each version wrote them. They are never rewritten: whatever later versions bring, these are read for ever.
 
 import { readdirSync, readFileSync } from 'node:fs';
+import type { Kit } from '@cairnmark/engine';
 import { describe, expect, it } from 'vitest';
 import { decode } from './decode.ts';
 import type { Format } from './formats.ts';
@@ -214,5 +215,20 @@ describe('kept files', () => {
       ['height', 'observed', 'agrees'],
       ['paper', null, 'not-measured'],
     ]);
+  });
+
+  it('kit, challenge and class of their next versions say which pieces are crushed', () => {
+    const crushed = ({ kinds }: Kit) => kinds.map((kind) => [kind.stock, kind.crushed]);
+    expect(crushed(keptFile('kit', 3))).toEqual([
+      [7, undefined],
+      [5, 2],
+      [3, undefined],
+    ]);
+    expect(crushed(keptFile('challenge', 4).kit)[1]).toEqual([5, 2]);
+    expect(keptFile('class', 4).challenges.map(({ kit }) => crushed(kit)[1])).toEqual([[5, 2]]);
+  });
+
+  it('of versions without crushed pieces have none of them', () => {
+    expect(keptFile('kit', 2).kinds.map(({ crushed }) => crushed)).toEqual([undefined, undefined, undefined]);
   });
 });

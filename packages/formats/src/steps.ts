@@ -2,6 +2,7 @@
 // its steps. A step gets plain JSON and returns new plain JSON: what it does not find in its place it leaves as it is, for
 // the schema to refuse.
 
+import { CRUSHED_STEPS } from './steps/crushed.ts';
 import { FAIRNESS_STEPS } from './steps/fairness.ts';
 import { OPEN_RESULT_STEPS } from './steps/open-results.ts';
 import { STABILITY_STEPS } from './steps/stability.ts';
@@ -17,7 +18,7 @@ export interface Step {
   readonly up: (content: Content) => Content;
 }
 
-export const STEPS: readonly Step[] = [...STABILITY_STEPS, ...FAIRNESS_STEPS, ...OPEN_RESULT_STEPS];
+export const STEPS: readonly Step[] = [...STABILITY_STEPS, ...FAIRNESS_STEPS, ...OPEN_RESULT_STEPS, ...CRUSHED_STEPS];
 
 /** The version that is written today: one more than the steps that lead to it. */
 export const presentVersion = (format: string, steps: readonly Step[]): number =>

@@ -13,6 +13,7 @@ export * from './mesh/mesh.ts';
 export * from './outline/index.ts';
 export * from './solids/body.ts';
 export * from './solids/catalogue.ts';
+export { FEWEST_SIDES, LARGEST_SIZE_MM, MOST_SIDES, SMALLEST_SIZE_MM } from './solids/sizes.ts';
 export * from './solids/types.ts';
 export * from './stability/index.ts';
 export * from './stack/index.ts';

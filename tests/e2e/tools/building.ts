@@ -37,6 +37,13 @@ export async function verdict(page: Page): Promise<string> {
   return page.locator('.verdict h2').innerText();
 }
 
+/** Asks why, and gives what is answered, line by line. */
+export async function whyLines(page: Page): Promise<string[]> {
+  await verdict(page);
+  await page.getByRole('button', { name: english('verdict.show-why') }).click();
+  return page.locator('.why > ul > li').allInnerTexts();
+}
+
 /** One of the six numbers under the build, as it is read: "38.0 cm". */
 export async function number(page: Page, name: string): Promise<string> {
   await page.locator('.verdict[aria-busy="false"]').waitFor();

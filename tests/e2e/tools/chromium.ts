@@ -4,11 +4,18 @@ import type { LaunchOptions } from 'playwright-core';
 import { findBrowser, NONE, thisMachine } from '../../tools/browser.mjs';
 import { ROOT } from '../../tools/files.ts';
 
-/** How playwright-core is to start it. Throws an Error with a sentence when there is no browser. */
-export function howToLaunch(): LaunchOptions {
+/**
+ * How playwright-core is to start it. Drawn in software, smooth edges take more than half of the time: only who looks at
+ * the pictures asks for them. Throws an Error with a sentence when there is no browser.
+ */
+export function howToLaunch(edges: 'smooth' | 'plain'): LaunchOptions {
   const executablePath = findBrowser(thisMachine(ROOT));
   if (executablePath === undefined) throw new Error(NONE);
-  return { executablePath, headless: true, args: ARGUMENTS };
+  return {
+    executablePath,
+    headless: true,
+    args: edges === 'smooth' ? ARGUMENTS : [...ARGUMENTS, '--webgl-antialiasing-mode=none'],
+  };
 }
 
 /** This machine under a name that browsers do not trust as they trust it under its own: as a laptop in a school network. */

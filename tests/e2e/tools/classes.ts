@@ -46,7 +46,8 @@ export async function openStart(page: Page): Promise<void> {
 export async function savedClass(page: Page): Promise<{ name: string; text: string }> {
   await page.getByRole('button', { name: english('frame.settings') }).click();
   const saving = page.waitForEvent('download');
-  await page.getByRole('button', { name: english('frame.class-file') }).click();
+  const dialog = page.getByRole('dialog', { name: english('frame.settings') });
+  await dialog.getByRole('button', { name: english('frame.class-file') }).click();
   const download = await saving;
   const chunks: Buffer[] = [];
   for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);

@@ -21,8 +21,14 @@ export interface Device {
   readonly touch?: boolean;
   /** Pieces drop and views turn. Off unless asked for: a browser that draws in software draws each step slowly. */
   readonly motion?: boolean;
+  /** Where the app is, when it is not the one that is served for all tests. */
+  readonly address?: string;
+  /** Has no network from the start, and never had. */
+  readonly neverOnline?: boolean;
   /** Without network once the page stands; see also `page.context().setOffline`. */
   readonly offline?: boolean;
+  /** Keeps the app itself, so that it starts without network. */
+  readonly keeps?: boolean;
   /** Reached over plain http by a name in the school's network, where browsers allow less than on this machine. */
   readonly overNetwork?: boolean;
   /** What the test itself makes the page tell: a network that fails, for instance. */
@@ -41,8 +47,10 @@ export const PROJECTOR = { width: 1920, height: 1080 } as const;
 export const NARROW = { width: 320, height: 640 } as const;
 
 export async function openApp(device: Device = {}): Promise<Page> {
-  const address = inject('appAddress').replace('127.0.0.1', device.overNetwork === true ? SCHOOL_HOST : '127.0.0.1');
+  const { overNetwork, address: asked = inject('appAddress') } = device;
+  const address = asked.replace('127.0.0.1', overNetwork === true ? SCHOOL_HOST : '127.0.0.1');
   const page = await newPage(await freshContext(device), address, device.provokes);
+  if (device.neverOnline === true) await page.context().setOffline(true);
   await page.goto(`${address}${device.at ?? ''}`);
   await page.locator('h1').first().waitFor({ state: 'attached' });
   if (device.offline === true) await page.context().setOffline(true);
@@ -82,7 +90,14 @@ async function freshContext(device: Device): Promise<BrowserContext> {
   return context;
 }
 
-function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion }: Device): BrowserContextOptions {
+function optionsOf({
+  viewport = CHROMEBOOK,
+  colorScheme,
+  locale,
+  touch,
+  motion,
+  keeps,
+}: Device): BrowserContextOptions {
   return {
     viewport,
     colorScheme: colorScheme ?? 'light',
@@ -91,5 +106,7 @@ function optionsOf({ viewport = CHROMEBOOK, colorScheme, locale, touch, motion }
     hasTouch: touch === true,
     isMobile: touch === true,
     reducedMotion: motion === true ? 'no-preference' : 'reduce',
+    // Every page is from the network, where a test can hold it up; keeping the app offline has tests of its own.
+    serviceWorkers: keeps === true ? 'allow' : 'block',
   };
 }

@@ -19,7 +19,8 @@ declare module 'vitest' {
 
 export default async function serveAndLaunch(project: TestProject): Promise<() => Promise<void>> {
   const folder = buildApp('e2e');
-  const browser = await chromium.launchServer(howToLaunch());
+  const looksAtPictures = project.config.include.some((files) => files.includes('pictures'));
+  const browser = await chromium.launchServer(howToLaunch(looksAtPictures ? 'smooth' : 'plain'));
   const site = await serveFolder(folder);
   project.provide('builtFolder', folder);
   project.provide('appAddress', site.address);

@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core';
 export function watch(page: Page, address: string): readonly string[] {
   const faults: string[] = [];
   page.on('console', (line) => {
-    if (!isIcon(line.location().url)) faults.push(`console ${line.type()}: ${line.text()}`);
+    if (!isIcon(line.location().url) && line.text() !== NOT_KEPT) faults.push(`console ${line.type()}: ${line.text()}`);
   });
   page.on('requestfailed', (request) => {
     const why = request.failure()?.errorText ?? '';
@@ -29,6 +29,9 @@ export function watch(page: Page, address: string): readonly string[] {
   });
   return faults;
 }
+
+/** What playwright-core prints itself on a device that is not to keep the app. */
+const NOT_KEPT = 'Service Worker registration blocked by Playwright';
 
 /** The browser asks for the icon by itself, again and again, without network too. */
 const isIcon = (url: string): boolean => url.endsWith('/icon.svg');

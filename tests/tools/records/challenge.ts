@@ -16,27 +16,32 @@ const solid: fc.Arbitrary<SolidSpec> = fc.oneof(
   }),
 );
 
+/** Pieces made, and how many of them are crushed, where it is said. */
+const counts = fc.nat(50).chain((stock) => optional({ crushed: fc.nat(stock) }).map((some) => ({ stock, ...some })));
+
 const bareKit: fc.Arbitrary<Kit> = fc.record({
   id,
   name: text,
   kinds: named(
-    fc.record({
-      id,
-      name: text,
-      solid,
-      stock: fc.nat(50),
-      material: fc.oneof(
-        fc.record({
-          kind: fc.constant('folded-paper' as const),
-          gramsPerM2: number(60, 300),
-          base: fc.constantFrom('closed' as const, 'open' as const),
-          printedNet: fc.boolean(),
-        }),
-        fc.record({ kind: fc.constant('full' as const), densityGPerCm3: number(0.01, 9) }),
-      ),
-      surface: fc.constantFrom('paper', 'wood'),
-      friction: number(0, 1),
-    }),
+    fc
+      .record({
+        id,
+        name: text,
+        solid,
+        counts,
+        material: fc.oneof(
+          fc.record({
+            kind: fc.constant('folded-paper' as const),
+            gramsPerM2: number(60, 300),
+            base: fc.constantFrom('closed' as const, 'open' as const),
+            printedNet: fc.boolean(),
+          }),
+          fc.record({ kind: fc.constant('full' as const), densityGPerCm3: number(0.01, 9) }),
+        ),
+        surface: fc.constantFrom('paper', 'wood'),
+        friction: number(0, 1),
+      })
+      .map(({ counts: both, ...kind }) => ({ ...kind, ...both })),
     1,
   ),
   frictions: fc.constant([]),

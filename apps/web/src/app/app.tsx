@@ -2,11 +2,12 @@
 // stick serve the app.
 
 import { useEffect } from 'preact/hooks';
-import { Router, useLocation } from 'wouter-preact';
+import { Redirect, Router, useLocation } from 'wouter-preact';
 import { useHashLocation } from 'wouter-preact/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
 import { Frame } from './frame.tsx';
+import { isElsewhere, tabsOf } from './roles.ts';
 import type { LoadScreen } from './screens.ts';
 import { fetchAhead, SCREENS } from './screens.ts';
 import { Speaking } from './speaking.tsx';
@@ -32,11 +33,14 @@ function Screen() {
   const { builds, again } = useSpoken();
   const [location] = useLocation();
   const classOpen = useSession((session) => session.record !== null);
+  const language = useSession((session) => session.language);
   useEffect(() => {
-    if (classOpen) fetchAhead();
-  }, [classOpen]);
+    if (classOpen) fetchAhead(language);
+  }, [classOpen, language]);
+  const role = useSession((session) => session.role);
   const load = SCREENS[location];
   if (load === undefined) return <Start />;
+  if (classOpen && isElsewhere(role, location)) return <Redirect to={tabsOf(role)[0]} replace />;
   if (classOpen && builds === null) return <Waiting again={again} />;
   // The key parts the screens: without it one that was left stays, out of date, until the next has arrived.
   return <Later key={location} load={load} />;

@@ -1,7 +1,7 @@
 // Wraps a screen on which a class is planned or run: its words come together with it, in the language of the device.
 
 import { loadPlanWords } from '@cairnmark/words';
-import type { ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useCallback } from 'preact/hooks';
 import { NoClass } from '../parts/no-class.tsx';
 import { useAt } from '../store/use-session.ts';
@@ -13,25 +13,28 @@ import { useScreenWords } from './use-words.ts';
 /** `Screen` gets where the class is at work, and stands only while a class is open. */
 export function planning(Screen: ComponentType<{ readonly at: At }>): ComponentType {
   return function Planned() {
-    const { language, say } = useScreenWords();
     const at = useAt();
-    const { what, lost, again } = useArrival(useCallback(() => loadPlanWords(language), [language]));
     if (at === null) return <NoClass />;
-    if (what !== null) {
-      return (
-        <PlanContext value={what}>
-          <Screen at={at} />
-        </PlanContext>
-      );
-    }
-    if (!lost) return <p className="page">{say('frame.loading')}</p>;
     return (
-      <div className="page">
-        <p role="alert">{say('frame.not-here-what')}</p>
-        <button type="button" className="btn main" onClick={again}>
-          {say('frame.again')}
-        </button>
-      </div>
+      <PlanSpeaking>
+        <Screen at={at} />
+      </PlanSpeaking>
     );
   };
+}
+
+/** Hands the words of the planning screens down to what stands within. */
+export function PlanSpeaking({ children }: { readonly children: ComponentChildren }) {
+  const { language, say } = useScreenWords();
+  const { what, lost, again } = useArrival(useCallback(() => loadPlanWords(language), [language]));
+  if (what !== null) return <PlanContext value={what}>{children}</PlanContext>;
+  if (!lost) return <p className="page">{say('frame.loading')}</p>;
+  return (
+    <div className="page">
+      <p role="alert">{say('frame.not-here-what')}</p>
+      <button type="button" className="btn main" onClick={again}>
+        {say('frame.again')}
+      </button>
+    </div>
+  );
 }

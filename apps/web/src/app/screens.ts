@@ -1,10 +1,13 @@
 // The screens that come over the network when they are first opened, by their addresses.
 
+import type { Language } from '@cairnmark/words';
+import { loadPlanWords } from '@cairnmark/words';
 import type { ComponentType } from 'preact';
 
 export type LoadScreen = () => Promise<ComponentType>;
 
 export const SCREENS: Readonly<Record<string, LoadScreen>> = {
+  '/new': async () => (await import('../screens/new/new-class.tsx')).default,
   '/class': async () => (await import('../screens/class/class-plan.tsx')).default,
   '/challenge': async () => (await import('../screens/challenge/challenge-plan.tsx')).default,
   '/kit': async () => (await import('../screens/kit/kit-plan.tsx')).default,
@@ -16,12 +19,14 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
 };
 
 /**
- * Gets all of them while nothing else is to do, so that a lesson goes on when the network does not. A slow device that
- * works out the class is never idle for long: after IDLE_MS they are fetched in any case.
+ * Gets all of them with their words while nothing else is to do, so that a lesson goes on when the network does not: over
+ * plain http in a school network no browser keeps the app, and a first visit may be cut off before it is kept. A slow device
+ * that works out the class is never idle for long: after IDLE_MS they are fetched in any case.
  */
-export function fetchAhead(): void {
+export function fetchAhead(language: Language): void {
   const fetchAll = (): void => {
-    for (const load of Object.values(SCREENS)) load().catch(() => undefined);
+    const all = [...Object.values(SCREENS), () => loadPlanWords(language)];
+    for (const load of all) load().catch(() => undefined);
   };
   // Not every browser tells when it is idle.
   if ('requestIdleCallback' in window) requestIdleCallback(fetchAll, { timeout: IDLE_MS });

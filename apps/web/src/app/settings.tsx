@@ -1,4 +1,4 @@
-// Language and units of this device.
+// Language and units of this device, and who holds it.
 
 import { LANGUAGES } from '@cairnmark/words';
 import { useRef } from 'preact/hooks';
@@ -7,6 +7,7 @@ import { Choice } from '../parts/choice.tsx';
 import { Dialog } from '../parts/dialog.tsx';
 import { Icon } from '../parts/icon.tsx';
 import { useSession } from '../store/use-session.ts';
+import { RoleChoice } from './role-choice.tsx';
 import { SaveClass } from './save-class.tsx';
 import { unitsInUse } from './units-in-use.ts';
 import { useScreenWords } from './use-words.ts';
@@ -35,6 +36,7 @@ export function Settings() {
             chosen={units}
             choose={measureIn}
           />
+          {open && <RoleChoice />}
           {open && <SaveClass />}
           <HelpArea>
             <HelpButton />
@@ -42,7 +44,12 @@ export function Settings() {
               items={[
                 ['help.language', words.say('frame.language')],
                 ['help.units', words.say('frame.units')],
-                ...(open ? [['help.class-file', words.say('frame.class-file')] as const] : []),
+                ...(open
+                  ? ([
+                      ['help.role', words.say('role.who')],
+                      ['help.class-file', words.say('frame.class-file')],
+                    ] as const)
+                  : []),
               ]}
             />
           </HelpArea>

@@ -20,6 +20,8 @@ export interface NumberFieldProps extends Limits {
   readonly unit: Unit;
   /** Stands behind the field in place of the name of the unit: "cm³ per cm²". */
   readonly unitName?: string | undefined;
+  /** What an empty field means: "no limit". */
+  readonly emptyText?: string | undefined;
   /** As lengths are shown on this device. */
   readonly ruler: Ruler;
   readonly change: (value: number) => void;
@@ -50,6 +52,7 @@ export function NumberField(props: NumberFieldProps) {
           className="in n"
           type="text"
           inputMode={keyboardFor(props)}
+          placeholder={props.emptyText}
           autoComplete="off"
           enterKeyHint="done"
           value={field.text}

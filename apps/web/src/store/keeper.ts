@@ -10,6 +10,8 @@ export interface Keeper {
   keep(classId: string, record: ClassRecord): void;
   /** The storage holds this already. */
   holds(classId: string, record: ClassRecord): void;
+  /** Takes the class out of the storage, once everything that was on its way there has arrived. */
+  erase(classId: string): Promise<Kept>;
 }
 
 export function createKeeper(storage: ClassStorage, tell: (saved: Kept | 'saving') => void): Keeper {
@@ -33,6 +35,13 @@ export function createKeeper(storage: ClassStorage, tell: (saved: Kept | 'saving
     },
     holds: (classId, record) => {
       held = { classId, record };
+    },
+    erase: async (classId) => {
+      const turn = writing.then(() => storage.remove(classId));
+      writing = turn;
+      const erased = await turn;
+      if (erased === 'kept' && held?.classId === classId) held = null;
+      return erased;
     },
   };
 }

@@ -12,6 +12,7 @@ import { addAttempt, attemptsOf, changeAttempt, newAttempt } from './class-chang
 import { nowWithZone } from './clock.ts';
 import type { Place, Role, Units } from './device.ts';
 import { languageOf, recall, remember } from './device.ts';
+import { forgetClass } from './forget-class.ts';
 import { createKeeper } from './keeper.ts';
 import type { LayoutHistory } from './layout-history.ts';
 import { layoutHistory } from './layout-history.ts';
@@ -32,6 +33,8 @@ export interface Session extends LayoutHistory {
   begin(classId: string, record: ClassRecord): void;
   /** Shows a class as it was kept; goes to where it was left. */
   resume(classId: string, record: ClassRecord): void;
+  /** Deletes everything of the class from this device, and closes it. Unless it is 'kept', it is there as before. */
+  erase(): Promise<Kept>;
   goTo(place: Partial<Place>): void;
   change(change: Change): void;
   /** Changes the try at work; begins one when there is none. */
@@ -75,6 +78,15 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         // Other classes may have tries of the same names, so no history outlives its class.
         set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId), histories: {} });
         rememberNow();
+      },
+      erase: async () => {
+        const { place } = get();
+        const erased = place === null ? 'kept' : await keeper.erase(place.classId);
+        if (erased !== 'kept') return erased;
+        if (place !== null) forgetClass(place.classId);
+        set({ record: null, place: null, saved: 'kept', board: NEW_BOARD, histories: {} });
+        rememberNow();
+        return erased;
       },
       goTo: (change) => {
         const { record, place } = get();

@@ -2,11 +2,10 @@
 
 import type { HighsRuntime, LinearSolver } from '@cairnmark/geometry';
 import { highsSolver } from '@cairnmark/geometry';
-import address from 'highs/runtime?url';
 
 export async function loadSolver(): Promise<LinearSolver> {
   const { default: load } = await import('highs');
-  // The module's types are those of its CommonJS build; what is imported is the loader itself.
-  const loader = load as unknown as (options: object) => Promise<HighsRuntime>;
-  return highsSolver(await loader({ locateFile: () => address }));
+  // The module's types are those of its CommonJS build; what is imported is the loader itself. It knows where its runtime is.
+  const loader = load as unknown as () => Promise<HighsRuntime>;
+  return highsSolver(await loader());
 }

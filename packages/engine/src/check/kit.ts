@@ -14,6 +14,7 @@ export function kitIssues({ kinds, frictions }: Kit, path: Path): EngineIssue[] 
   return [
     ...idsTwice(kinds, [...path, 'kinds']),
     ...kinds.flatMap(({ solid }, k) => sizeIssues(solid, [...path, 'kinds', k, 'solid', 'sizes'])),
+    ...kinds.flatMap(({ crushed = 0, stock }, k) => outOfRange(crushed, [...path, 'kinds', k, 'crushed'], 0, stock)),
     ...frictionIssues(frictions, new Set([...kinds.map(({ surface }) => surface), TABLE]), [...path, 'frictions']),
   ];
 }

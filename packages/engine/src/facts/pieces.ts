@@ -3,7 +3,7 @@
 import type { Layout } from '@cairnmark/geometry';
 import type { Pieces } from '@cairnmark/scoring';
 import type { ReportedFact, StockBreach } from '../report-types.ts';
-import type { Kit } from '../types.ts';
+import type { KindOfPiece, Kit } from '../types.ts';
 import { plainFact } from './fact.ts';
 import { kindFactId, SETS_ID } from './ids.ts';
 
@@ -23,7 +23,10 @@ export function usedByKind(layout: Layout, kit: Kit): Pieces {
   return used.length === 0 ? null : Object.fromEntries(kit.kinds.map(({ id }) => [id, timesIn(used, id)]));
 }
 
-/** The kinds of which more pieces were used than the kit has. */
+/** Pieces that can be built with now. A build is judged by all that were made: crushing one changes no old result. */
+export const wholePieces = ({ stock, crushed = 0 }: Pick<KindOfPiece, 'stock' | 'crushed'>): number => stock - crushed;
+
+/** The kinds of which more pieces were used than the class has made. */
 export function stockBreaches(layout: Layout, kit: Kit): StockBreach[] {
   const used = piecesUsed(layout);
   return kit.kinds

@@ -15,6 +15,10 @@ export function presetOf(grade: GradePreset): Preset {
   return { ruler, pi, hidden: MEASURES.map(({ id }) => id).filter((id) => shown !== 'all' && !shown.includes(id)) };
 }
 
+/** As fine as the grade reads, in the units that its rulers have. */
+export const rulerFor = (grade: GradePreset, units: 'cm' | 'in'): RulerId =>
+  units === 'cm' ? PRESETS[grade].ruler : INCHES[grade];
+
 const EARLY: readonly string[] = ['height', 'pieces', 'kinds', 'faces', 'edges', 'corners', 'flat-faces'];
 const MIDDLE: readonly string[] = [
   ...EARLY,
@@ -33,4 +37,11 @@ const PRESETS: Readonly<
   'grades-2-3': { ruler: 'cm', pi: '3', shown: EARLY },
   'grades-4-5': { ruler: 'half-cm', pi: '3.14', shown: MIDDLE },
   'grades-6-8': { ruler: 'mm', pi: 'key', shown: 'all' },
+};
+
+/** Whole inches, fourths (3.MD.B.4, NGA and CCSSO 2010), then as fine as rulers are. */
+const INCHES: Readonly<Record<GradePreset, RulerId>> = {
+  'grades-2-3': 'inch',
+  'grades-4-5': 'quarter-inch',
+  'grades-6-8': 'sixteenth-inch',
 };

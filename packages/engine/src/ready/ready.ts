@@ -6,7 +6,7 @@ import { CONTACT_MM, rulerOf } from '@cairnmark/geometry';
 import type { PointsRow, RankingKey, Requirement } from '@cairnmark/scoring';
 import { SETS_ID, TILT_ID } from '../facts/ids.ts';
 import type { Challenge, GradePreset, Kit } from '../types.ts';
-import { presetOf } from './presets.ts';
+import { presetOf, rulerFor } from './presets.ts';
 
 export const READY_IDS = [
   'tallest',
@@ -19,9 +19,20 @@ export const READY_IDS = [
 export type ReadyId = (typeof READY_IDS)[number];
 
 /** `pieces`: how many a build may have, where the challenge counts them; null: as many as are usual for it. */
-export function readyChallenge(id: ReadyId, name: string, kit: Kit, pieces: number | null): Challenge {
-  const { grade, labels, usualPieces, plan } = READY[id];
-  const { ruler, pi, hidden } = presetOf(grade);
+export const readyChallenge = (id: ReadyId, name: string, kit: Kit, pieces: number | null): Challenge =>
+  readyChallengeFor(id, name, kit, pieces, { grade: READY[id].grade, units: 'cm' });
+
+/** The same for a class of another grade, or one that measures in inches. */
+export function readyChallengeFor(
+  id: ReadyId,
+  name: string,
+  kit: Kit,
+  pieces: number | null,
+  { grade, units }: { readonly grade: GradePreset; readonly units: 'cm' | 'in' },
+): Challenge {
+  const { labels, usualPieces, plan } = READY[id];
+  const { pi, hidden } = presetOf(grade);
+  const ruler = rulerFor(grade, units);
   const { first, tieBreaks = [], points = [], requirements = [] } = plan(pieces ?? usualPieces, rulerOf(ruler).stepMm);
   const asked = new Set([first.by, ...tieBreaks.map(({ by }) => by), ...points.map(({ measure }) => measure)]);
   return {

@@ -1,7 +1,7 @@
 // What a group earned in the supply game of a challenge, as facts that rows and rules may ask for.
 
 import { makeSolid, schoolCounts } from '@cairnmark/geometry';
-import type { Supply, SupplyEvent } from '@cairnmark/scoring';
+import type { PieceCounts, Supply, SupplyEvent } from '@cairnmark/scoring';
 import { supplies, supplyFactValues } from '@cairnmark/scoring';
 import { kindsOf } from '../evaluate/kinds.ts';
 import { plainFact } from '../facts/fact.ts';
@@ -20,9 +20,14 @@ export const stockOf = ({ kit }: Challenge): Readonly<Record<string, number>> =>
 
 export function supplyFacts(supply: Supply | null, challenge: Challenge, group: Group): ReportedFact[] {
   if (supply === null) return [];
-  const specs = kindsOf(challenge, group);
-  const kinds = challenge.kit.kinds.map((kind) => countsOf(kind, specs, challenge));
+  const kinds = pieceCounts(challenge, group);
   return Object.entries(supplyFactValues(supply, kinds)).map(([id, value]) => plainFact(id, value, 'observed'));
+}
+
+/** Faces, edges and corners of one piece of each kind of the kit, as the challenge counts them. */
+export function pieceCounts(challenge: Challenge, group: Group): PieceCounts[] {
+  const specs = kindsOf(challenge, group);
+  return challenge.kit.kinds.map((kind) => countsOf(kind, specs, challenge));
 }
 
 const emptySupply = (group: string): Supply => ({

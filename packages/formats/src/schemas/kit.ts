@@ -40,6 +40,7 @@ const kindOfPiece = z.strictObject({
   name,
   solid: z.strictObject({ solid: z.enum(SOLID_IDS), sizes }),
   stock: wholeBetween(0, PIECES_MOST),
+  crushed: z.exactOptional(wholeBetween(0, PIECES_MOST)),
   material,
   surface: name,
   friction,

@@ -2,6 +2,7 @@
 
 import type { ComponentChildren } from 'preact';
 import { useCallback, useState } from 'preact/hooks';
+import { useMay } from '../../app/use-may.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import { FreezeButton, FreezeNote } from './freeze.tsx';
@@ -24,6 +25,7 @@ export function Tools<T>({
   const words = useScreenWords();
   const showOnBoard = useSession((session) => session.showOnBoard);
   const [told, setTold] = useState('');
+  const mayDecide = useMay('decide');
   const { step } = rows;
   const stepAndTell = useCallback(
     (by: 1 | -1): void => {
@@ -32,18 +34,18 @@ export function Tools<T>({
     },
     [step, tell],
   );
-  useRevealKeys(rows.reveal !== null, stepAndTell);
+  useRevealKeys(mayDecide && rows.reveal !== null, stepAndTell);
   return (
     <div className="board-tools">
       <div className="board-said">
         {freezing.frozen === null && <p className="mut">{children}</p>}
         <FreezeNote frozen={freezing.frozen} />
-        {rows.reveal !== null && <p className="mut">{words.say('board.keys')}</p>}
+        {mayDecide && rows.reveal !== null && <p className="mut">{words.say('board.keys')}</p>}
       </div>
       <p className="vh" role="status">
         {told}
       </p>
-      {rows.reveal === null ? (
+      {!mayDecide ? null : rows.reveal === null ? (
         <div className="board-buttons">
           <FreezeButton freezing={freezing} />
           <button

@@ -41,7 +41,7 @@ export default function BuildScreen() {
 
 function BuildAt({ at }: { readonly at: At }) {
   const words = useBuildWords(at.challenge, at.record);
-  const bench = useBench(at.challenge, at.group);
+  const bench = useBench(at);
   const editor = useEditor(at, bench);
   const [preview, setPreview] = usePreview();
   // What is judged while a piece is dragged is the build that it would give.

@@ -25,7 +25,9 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
       {help && <Help text="help.shelf" />}
       <ul>
         {at.challenge.kit.kinds.map((kind) => {
-          const count = left.get(kind.id) ?? 0;
+          // A piece that was crushed after it was built with leaves fewer than none.
+          const count = Math.max(0, left.get(kind.id) ?? 0);
+          const notEarned = kind.stock > 0 && editor.bench.stock.get(kind.id) === 0;
           const solid = editor.bench.solids.get(kind.id);
           return (
             <li key={kind.id}>
@@ -33,7 +35,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 type="button"
                 className="kind"
                 data-kind={kind.id}
-                aria-disabled={count <= 0}
+                aria-disabled={count === 0}
                 onClick={() => add(kind)}
                 onPointerDown={({ clientX, clientY, currentTarget, pointerId, button, isPrimary }) => {
                   if (door !== 'lay' || button !== 0 || !isPrimary) return;
@@ -46,7 +48,11 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                 {solid !== undefined && <SolidPicture solid={solid} scale={scale} />}
                 <span className="name">
                   {kind.name}
-                  <small>{count <= 0 ? screen.say('build.all-used') : sizesText(kind, at.group, words)}</small>
+                  <small>
+                    {count === 0
+                      ? screen.say(notEarned ? 'build.not-earned' : 'build.all-used')
+                      : sizesText(kind, at.group, words)}
+                  </small>
                 </span>
                 <span className="left">
                   {count}

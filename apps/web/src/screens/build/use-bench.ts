@@ -5,17 +5,22 @@ import type { Challenge, Group } from '@cairnmark/engine';
 import { kindsOf } from '@cairnmark/engine';
 import type { SolidsByKind } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
+import type { SupplyEvent } from '@cairnmark/scoring';
 import { useMemo } from 'preact/hooks';
+import type { At } from '../../store/where-at.ts';
+import { NO_STROKES } from '../../workers/use-engine.ts';
+import { stockToBuild } from './stock-to-build.ts';
 
-export function useBench(challenge: Challenge, group: Group): Bench {
-  return useMemo(() => benchOf(challenge, group), [challenge, group]);
+export function useBench({ challenge, group, record }: At): Bench {
+  const events = record.supplies[challenge.id] ?? NO_STROKES;
+  return useMemo(() => benchOf(challenge, group, events), [challenge, group, events]);
 }
 
 /** Kinds whose sizes do not fit together have no solid: the class check tells of them. */
-export function benchOf(challenge: Challenge, group: Group): Bench {
+function benchOf(challenge: Challenge, group: Group, events: readonly SupplyEvent[]): Bench {
   return {
     solids: solidsOf(challenge, group),
-    stock: new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock])),
+    stock: stockToBuild(challenge, group, events),
     slackMm: challenge.slackMm,
   };
 }

@@ -3,6 +3,8 @@
 import { piecesUsed } from '@cairnmark/engine';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
+import { NO_STROKES } from '../../workers/use-engine.ts';
+import { stockToBuild } from './stock-to-build.ts';
 
 export interface NumbersPieces {
   /** Pieces of each kind that may still be used. */
@@ -13,13 +15,14 @@ export interface NumbersPieces {
 }
 
 /** A drawn build has its pieces from the drawing: adding to its list changes nothing. */
-export function useNumbersPieces({ attempt, challenge }: At): NumbersPieces {
+export function useNumbersPieces({ attempt, challenge, group, record }: At): NumbersPieces {
   const layOut = useSession((session) => session.layOut);
   const layout = attempt?.layout;
   const drawn = layout !== undefined && layout.kind !== 'numbers-only' && layout.pieces.length > 0;
   const pieces = layout === undefined ? [] : piecesUsed(layout);
   const used = countsOf(pieces);
-  const left = new Map(challenge.kit.kinds.map(({ id, stock }) => [id, stock - (used.get(id) ?? 0)]));
+  const stock = stockToBuild(challenge, group, record.supplies[challenge.id] ?? NO_STROKES);
+  const left = new Map([...stock].map(([id, count]) => [id, count - (used.get(id) ?? 0)]));
   return {
     used,
     left,

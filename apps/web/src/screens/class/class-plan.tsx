@@ -1,15 +1,69 @@
-// The class: its groups, and what may be done with it as a whole.
+// The class: its groups, who is measured, who holds the device, and what may be done with the class as a whole.
 
 import { usePlanWords } from '../../app/plan-words.ts';
 import { planning } from '../../app/planning.tsx';
+import { SaveClass } from '../../app/save-class.tsx';
+import { useScreenWords } from '../../app/use-words.ts';
+import { HelpArea, HelpButton, HelpTexts } from '../../parts/asked-help.tsx';
+import { NameField } from '../../parts/name-field.tsx';
+import { useEdit } from '../../store/edit-class.ts';
+import type { At } from '../../store/where-at.ts';
+import './class.css';
+import { CopyClass } from './copy-class.tsx';
+import { DeleteClass } from './delete-class.tsx';
+import { Groups } from './groups.tsx';
+import { Holder } from './holder.tsx';
+import { Measured } from './measured.tsx';
 
 export default planning(ClassPlan);
 
-function ClassPlan() {
+function ClassPlan({ at: { record } }: { readonly at: At }) {
   const { say } = usePlanWords();
+  const screen = useScreenWords();
+  const edit = useEdit();
   return (
-    <div className="page">
-      <h1>{say('class.title')}</h1>
-    </div>
+    <HelpArea>
+      <div className="page class-plan">
+        <div className="class-head">
+          <h1>
+            <span className="vh">{say('class.title')}: </span>
+            {record.name}
+          </h1>
+          {record.invented && <p className="mut">{screen.say('frame.invented')}</p>}
+          <HelpButton />
+        </div>
+        <HelpTexts
+          items={[
+            [say('class.help-rename'), say('class.group-name')],
+            [say('class.help-late'), say('class.late'), say('class.add')],
+            [say('class.help-join'), say('class.join')],
+            [say('class.help-take-out'), say('class.take-out')],
+            [say('class.help-holder'), say('class.holder')],
+            [say('class.help-copy'), say('class.copy')],
+            [say('class.help-delete'), say('class.delete')],
+          ]}
+        />
+        <div className="class-columns">
+          <Groups record={record} />
+          <div className="class-side">
+            <Measured record={record} />
+            <Holder />
+            <section className="sec">
+              <h2>{say('class.whole')}</h2>
+              <NameField
+                label={say('class.name')}
+                name={record.name}
+                change={(name) => edit((before) => ({ ...before, name }))}
+              />
+              <div className="class-actions">
+                <SaveClass />
+                <CopyClass record={record} />
+                <DeleteClass record={record} />
+              </div>
+            </section>
+          </div>
+        </div>
+      </div>
+    </HelpArea>
   );
 }

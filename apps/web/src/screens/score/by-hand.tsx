@@ -3,6 +3,7 @@
 import type { DecisionMade } from '@cairnmark/engine';
 import { decisionsMade } from '@cairnmark/engine';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
@@ -17,6 +18,7 @@ export function ByHand() {
   const { at, inClass, say } = useCard();
   const { decisions, adjustments } = at.attempt;
   const moment = useMoments();
+  const mayDecide = useMay('decide');
   return (
     <section className="sec card-by-hand">
       <h2>{say('score-card.by-hand')}</h2>
@@ -31,13 +33,17 @@ export function ByHand() {
           </li>
         ))}
       </ul>
-      <HelpList
-        items={[
-          ['help.take-back', say('score-card.take-back')],
-          ['help.give', say('score-card.give')],
-        ]}
-      />
-      <GivePoints />
+      {mayDecide && (
+        <>
+          <HelpList
+            items={[
+              ['help.take-back', say('score-card.take-back')],
+              ['help.give', say('score-card.give')],
+            ]}
+          />
+          <GivePoints />
+        </>
+      )}
     </section>
   );
 }
@@ -47,6 +53,7 @@ function Decided({ made }: { readonly made: DecisionMade }) {
   const { report, inClass, words, say } = useCard();
   const changeTry = useSession((session) => session.changeTry);
   const moment = useMoments();
+  const mayDecide = useMay('decide');
   const [asking, setAsking] = useState(false);
   const [missing, setMissing] = useState(false);
   const [reason, setReason] = useState('');
@@ -75,13 +82,15 @@ function Decided({ made }: { readonly made: DecisionMade }) {
   return (
     <li ref={row} tabIndex={-1}>
       {say('score-card.decided-at', { sentence, when })}
-      <span className="card-form-row">
-        {asking && <ReasonField value={reason} change={setReason} />}
-        <button type="button" className="btn" onClick={asking ? takeBack : () => setAsking(true)}>
-          {say('score-card.take-back')}
-          <span className="vh">: {inClass.label(decision.measure)}</span>
-        </button>
-      </span>
+      {mayDecide && (
+        <span className="card-form-row">
+          {asking && <ReasonField value={reason} change={setReason} />}
+          <button type="button" className="btn" onClick={asking ? takeBack : () => setAsking(true)}>
+            {say('score-card.take-back')}
+            <span className="vh">: {inClass.label(decision.measure)}</span>
+          </button>
+        </span>
+      )}
       <span role="status" className="oops">
         {missing ? say('score-card.take-back-missing') : ''}
       </span>

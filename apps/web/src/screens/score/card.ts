@@ -5,11 +5,11 @@ import type { ScreenWords } from '@cairnmark/words';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { BuildWords } from '../../app/use-build-words.ts';
+import type { Person } from '../../parts/use-person.ts';
 import type { At } from '../../store/where-at.ts';
 import type { Bill } from './bill.ts';
 import type { ScoreLines } from './lines.ts';
 import type { CoveringHere } from './use-ours-first.ts';
-import type { Person } from './use-person.ts';
 
 export interface Card extends BuildWords {
   readonly say: ScreenWords['say'];

@@ -1,6 +1,7 @@
 // What is behind a line: the three values side by side, the working on squared paper, the points, and a person's say.
 
 import type { ReportedFact } from '@cairnmark/engine';
+import { useMay } from '../../app/use-may.ts';
 import { useCard } from './card.ts';
 import { Decide } from './decide.tsx';
 import type { ScoreLine } from './lines.ts';
@@ -9,6 +10,7 @@ import { WorkingSheet } from './working-sheet.tsx';
 
 export function LineDetail({ line }: { readonly line: ScoreLine }) {
   const { at, inClass, report, say, covering } = useCard();
+  const mayDecide = useMay('decide');
   const { fact, own } = line;
   const expected = own === null ? null : inClass.ownExpected(own, at.challenge.own.pi);
   const { gaps } = report;
@@ -26,7 +28,7 @@ export function LineDetail({ line }: { readonly line: ScoreLine }) {
         </ul>
       )}
       {own !== null && own.verdict !== 'agrees' && expected !== null && <p className="card-told">{expected}</p>}
-      {fact !== null && isDecidable(fact) && <Decide fact={fact} />}
+      {mayDecide && fact !== null && isDecidable(fact) && <Decide fact={fact} />}
     </>
   );
 }

@@ -2,6 +2,7 @@
 
 import { MARK_MOST } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
+import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -19,16 +20,21 @@ const MARKS = Array.from({ length: MARK_MOST + 1 }, (_, mark) => ({ id: String(m
 export function Marks() {
   const { at, say, person } = useCard();
   const [missing, setMissing] = useState(false);
+  const mayJudge = useMay('judge');
   const judge = asName(person.typed);
   return (
     <section className="sec card-marks">
       <h2>{say('score-card.marks')}</h2>
-      <p className="mut">{say('score-card.marks-what')}</p>
-      <HelpList items={[['help.marks', say('score-card.marks')]]} />
-      <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} />
-      <p role="status" className="oops">
-        {missing && judge === '' ? say('score-card.judge-missing') : ''}
-      </p>
+      {mayJudge && (
+        <>
+          <p className="mut">{say('score-card.marks-what')}</p>
+          <HelpList items={[['help.marks', say('score-card.marks')]]} />
+          <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} />
+          <p role="status" className="oops">
+            {missing && judge === '' ? say('score-card.judge-missing') : ''}
+          </p>
+        </>
+      )}
       <ul className="card-ruled">
         {markedCriteria(at.challenge.criteria, at.attempt.judged).map((marked) => (
           <OneCriterion key={marked.criterion.id} marked={marked} judge={judge} nobody={() => setMissing(true)} />
@@ -48,19 +54,24 @@ function OneCriterion({
   readonly nobody: () => void;
 }) {
   const { at, inClass, words, say } = useCard();
+  const mayJudge = useMay('judge');
   const changeTry = useSession((session) => session.changeTry);
   const row = useRef<HTMLLIElement>(null);
   const chosen = markOf(at.attempt.judged, judge, criterion.id);
   return (
     <li className="card-criterion" ref={row}>
-      <Choice
-        label={criterion.name}
-        options={MARKS}
-        chosen={chosen === null ? null : String(chosen)}
-        choose={(mark) =>
-          judge === '' ? nobody() : changeTry(withMark({ judge, criterion: criterion.id, mark: Number(mark) }))
-        }
-      />
+      {mayJudge ? (
+        <Choice
+          label={criterion.name}
+          options={MARKS}
+          chosen={chosen === null ? null : String(chosen)}
+          choose={(mark) =>
+            judge === '' ? nobody() : changeTry(withMark({ judge, criterion: criterion.id, mark: Number(mark) }))
+          }
+        />
+      ) : (
+        <h3>{criterion.name}</h3>
+      )}
       <div>
         <p aria-live="polite">
           {mean === null
@@ -73,17 +84,19 @@ function OneCriterion({
             return (
               <li key={mark.judge}>
                 {say('score-card.mark', told)}
-                <button
-                  type="button"
-                  className="btn bare"
-                  aria-label={say('score-card.remove-mark', { ...told, criterion: criterion.name })}
-                  onClick={() => {
-                    changeTry(withoutMark(mark.judge, criterion.id));
-                    row.current?.querySelector('button')?.focus();
-                  }}
-                >
-                  <Icon name="take-off" />
-                </button>
+                {mayJudge && (
+                  <button
+                    type="button"
+                    className="btn bare"
+                    aria-label={say('score-card.remove-mark', { ...told, criterion: criterion.name })}
+                    onClick={() => {
+                      changeTry(withoutMark(mark.judge, criterion.id));
+                      row.current?.querySelector('button')?.focus();
+                    }}
+                  >
+                    <Icon name="take-off" />
+                  </button>
+                )}
               </li>
             );
           })}

@@ -1,6 +1,7 @@
 // Which rules the build keeps, each with its number. Yes/no rules are judged here by a person.
 
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -46,6 +47,7 @@ export function Rules() {
 
 function Rule({ rule, line }: { readonly rule: Requirement; readonly line: RequirementLine }) {
   const { report, inClass, words, say, covering } = useCard();
+  const mayJudge = useMay('judge');
   const { verdict, note, consequence } = line;
   const tolerance = report.facts.find(({ id }) => id === line.measure)?.tolerance ?? 0;
   const title = words.capital(inClass.ruleTitle(rule));
@@ -58,7 +60,7 @@ function Rule({ rule, line }: { readonly rule: Requirement; readonly line: Requi
         <span className="vh">{say(`score-card.${verdict}`)}: </span>
         {inFull ? inClass.rule(line, rule, tolerance) : title}
         {note !== null && !inFull && <small className="mut">{say('score-card.note-told', { note })}</small>}
-        {rule.kind === 'judged' && <JudgeRule rule={rule} title={title} />}
+        {rule.kind === 'judged' && mayJudge && <JudgeRule rule={rule} title={title} />}
       </div>
       <b className="card-value">
         {covered ? '?' : valueOf(line, tolerance, inClass, say)}

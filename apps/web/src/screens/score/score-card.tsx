@@ -14,9 +14,9 @@ import { scoreLines } from './lines.ts';
 import { NoTry } from './no-try.tsx';
 import { PrintCard } from './print-card.tsx';
 import './score.css';
+import { usePerson } from '../../parts/use-person.ts';
 import { Sheet } from './sheet.tsx';
 import { useOursFirst } from './use-ours-first.ts';
-import { usePerson } from './use-person.ts';
 import { usePlaces } from './use-places.ts';
 import { Refused, Working } from './working-it-out.tsx';
 

@@ -1,6 +1,7 @@
 // A person confirms that the real build is as the card tells. Until then, and again after a change, it is provisional.
 
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useMay } from '../../app/use-may.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { withSeenBy } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -12,6 +13,7 @@ export function SeenBy() {
   const { at, say, person } = useCard();
   const changeTry = useSession((session) => session.changeTry);
   const [missing, setMissing] = useState(false);
+  const mayConfirm = useMay('confirm');
   const { confirmedBy } = at.attempt;
   const box = useRef<HTMLDivElement>(null);
   const pressed = useRef(false);
@@ -35,12 +37,16 @@ export function SeenBy() {
         <span className="card-seen-told">
           <Icon name="yes" /> {say('score-card.seen-by', { who: confirmedBy })}
         </span>
-        <button type="button" className="btn" onClick={() => see(null)}>
-          {say('score-card.seen-undo')}
-        </button>
+        {mayConfirm && (
+          <button type="button" className="btn" onClick={() => see(null)}>
+            {say('score-card.seen-undo')}
+          </button>
+        )}
       </div>
     );
   }
+  // Pupils show it, and somebody else looks.
+  if (!mayConfirm) return <p className="mut">{say('score-card.provisional')}</p>;
   return (
     <div ref={box}>
       <p className="mut">{say('score-card.seen-what')}</p>

@@ -1,5 +1,6 @@
 // All tries of the group at the challenge, with what they brought, and which of them counts.
 
+import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { chooseAttempt } from '../../store/class-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -29,6 +30,7 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
   const goTo = useSession((session) => session.goTo);
   const change = useSession((session) => session.change);
   const moment = useMoments();
+  const mayDecide = useMay('decide');
   const shown = attempt.id === at.attempt.id;
   const { kind } = attempt.state;
   const notes = [
@@ -62,7 +64,7 @@ function Try({ row: { attempt, number, total, counts } }: { readonly row: TryRow
             {say('score-card.show-try', { number })}
           </button>
         )}
-        {at.challenge.attemptCounts === 'chosen' && (
+        {mayDecide && at.challenge.attemptCounts === 'chosen' && (
           <button
             type="button"
             className="btn"

@@ -4,6 +4,7 @@ import type { ClassRecord } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
 import type { Language } from '@cairnmark/words';
 import { loadScreenWords } from '@cairnmark/words';
+import { freshId } from '../../store/fresh-id.ts';
 import type { ClassStorage, KeptClass } from '../../store/storage.ts';
 import type { Refusal } from './refusal.ts';
 
@@ -50,7 +51,3 @@ async function refused(title: string, issues: readonly FileIssue[], language: La
   const { refusalOf } = await import('./refusal.ts');
   return { ok: false, refusal: await refusalOf(title, issues, language) };
 }
-
-/** 128 bits by chance. Browsers keep their own maker of such ids from pages that come over plain http, as in a school network. */
-const freshId = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');

@@ -1,5 +1,6 @@
 // The first screen: look round the demo class, open a class file, go on where you were.
 
+import { Link } from 'wouter-preact';
 import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
@@ -26,16 +27,21 @@ export function Start() {
           <button
             type="button"
             className="btn main"
-            onClick={() => open(() => openFirst(words.say('start.our-group')))}
+            onClick={() => open(() => openFirst(words.say('start.our-group')), 'pupil')}
           >
             {words.say('start.first-go')}
           </button>
         </Way>
         <h2>{words.say('start.teaching')}</h2>
         <Way title={words.say('start.demo')} what={words.say('start.demo-what', DEMO_SIZE)}>
-          <button type="button" className="btn" onClick={() => open(openDemo)}>
+          <button type="button" className="btn" onClick={() => open(openDemo, 'teacher')}>
             {words.say('start.demo-open')}
           </button>
+        </Way>
+        <Way title={words.say('start.new')} what={words.say('start.new-what')}>
+          <Link className="btn" href="/new">
+            {words.say('start.new-go')}
+          </Link>
         </Way>
         <Way title={words.say('start.file')} what={words.say('start.file-what')}>
           <label className="btn">
@@ -46,7 +52,7 @@ export function Start() {
               accept=".json,application/json"
               onChange={({ currentTarget }) => {
                 const [file] = currentTarget.files ?? [];
-                if (file !== undefined) open(() => openFile(file, words.language));
+                if (file !== undefined) open(() => openFile(file, words.language), 'teacher');
                 currentTarget.value = '';
               }}
             />

@@ -4,6 +4,8 @@ import type { ClassRecord } from '@cairnmark/engine';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { useLocation } from 'wouter-preact';
 import { useScreenWords } from '../../app/use-words.ts';
+import type { Role } from '../../store/device.ts';
+import { pinOf } from '../../store/pins.ts';
 import type { Session } from '../../store/session.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
@@ -17,7 +19,8 @@ export interface Opening {
   /** The class that is open on the page, where the device keeps none of it; null: there is none. */
   readonly unkept: ClassRecord | null;
   readonly refusal: Refusal | null;
-  open(how: () => Promise<Opened>): void;
+  /** `holder`: who has the device from now on; null: who had it before. */
+  open(how: () => Promise<Opened>, holder: Role | null): void;
   goOn(kept: KeptClass): void;
   /** Back to the class that is open. */
   goBack(): void;
@@ -34,7 +37,7 @@ export function useOpening(): Opening {
   const [refusal, setRefusal] = useState<Refusal | null>(null);
   const isOpening = useRef(false);
   const goBack = (): void => navigate('/build');
-  const open = (how: () => Promise<Opened>): void => {
+  const open = (how: () => Promise<Opened>, holder: Role | null): void => {
     // A double tap would open the demo twice, and keep two of it.
     if (isOpening.current) return;
     isOpening.current = true;
@@ -48,7 +51,8 @@ export function useOpening(): Opening {
       .then((opened) => {
         isOpening.current = false;
         if (!opened.ok) return setRefusal(opened.refusal);
-        const { begin, resume } = store.getState();
+        const { begin, resume, handTo } = store.getState();
+        if (holder !== null) handTo(holder);
         (opened.isKept ? resume : begin)(opened.classId, opened.record);
         goBack();
       });
@@ -60,7 +64,7 @@ export function useOpening(): Opening {
     open,
     goOn: (one) => {
       if (holdsMore(store.getState(), one.id)) goBack();
-      else open(() => openKept(one, storage, words.language));
+      else open(() => openKept(one, storage, words.language), pinOf(one.id) === null ? null : 'pupil');
     },
     goBack,
   };

@@ -4,8 +4,7 @@ import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { kit } from './kit.ts';
 import { recordSheet } from './record-sheet.ts';
-import { roles } from './roles.ts';
 import { share } from './share.ts';
 import { supplyGame } from './supply-game.ts';
 
-export const plan = { ...classPlan, ...challenge, ...kit, ...supplyGame, ...recordSheet, ...share, ...roles };
+export const plan = { ...classPlan, ...challenge, ...kit, ...supplyGame, ...recordSheet, ...share };

@@ -13,6 +13,7 @@ export const build = {
   'build.shelf-hint-numbers': 'Tap a piece for each one you used.',
   'build.left': 'left',
   'build.all-used': 'All used',
+  'build.not-earned': 'None earned',
   'build.add': 'Put on top:',
   'build.add-number': 'One more:',
   'build.list': 'Bottom to top',

@@ -40,4 +40,11 @@ export const frame = {
   'frame.help': 'What is this?',
   'frame.refused': 'This class cannot be scored as it is:',
   'frame.settings': 'Settings',
+  'role.who': 'Who holds this device?',
+  'role.pupil': 'Pupils',
+  'role.measurer': 'Measurer',
+  'role.judge': 'Judge',
+  'role.teacher': 'Teacher',
+  'role.pin': 'PIN of the teacher',
+  'role.pin-wrong': 'That is not the PIN. Try again.',
 } as const;

@@ -6,6 +6,7 @@ export const help = {
   'help.settings': 'Language and units of this device, and the class as a file.',
   'help.language': 'Changes the words on this device. The class stays as it is.',
   'help.units': 'Shows lengths in cm or in inches. What was measured stays as it is.',
+  'help.role': 'Pupils build, a measurer measures, a judge gives marks. The teacher does everything.',
   'help.class-file': 'Puts the whole class into a file. You can open it on another computer.',
   'help.group': 'Shows the builds of another group.',
   'help.challenge': 'Shows what this group built in another challenge.',

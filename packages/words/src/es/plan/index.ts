@@ -5,7 +5,6 @@ import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { kit } from './kit.ts';
 import { recordSheet } from './record-sheet.ts';
-import { roles } from './roles.ts';
 import { share } from './share.ts';
 import { supplyGame } from './supply-game.ts';
 
@@ -16,5 +15,4 @@ export const plan: PlanTexts = {
   ...supplyGame,
   ...recordSheet,
   ...share,
-  ...roles,
 };

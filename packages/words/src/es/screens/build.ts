@@ -15,6 +15,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'build.shelf-hint-numbers': 'Toca una pieza por cada una que usaste.',
   'build.left': 'quedan',
   'build.all-used': 'Todas usadas',
+  'build.not-earned': 'Ninguna ganada',
   'build.add': 'Poner encima:',
   'build.add-number': 'Una más:',
   'build.list': 'De abajo arriba',

@@ -42,4 +42,11 @@ export const frame: Readonly<Record<keyof typeof pattern, string>> = {
   'frame.help': '¿Qué es esto?',
   'frame.refused': 'Esta clase no se puede puntuar así:',
   'frame.settings': 'Ajustes',
+  'role.who': '¿Quién tiene este aparato?',
+  'role.pupil': 'Alumnos',
+  'role.measurer': 'Medidor',
+  'role.judge': 'Juez',
+  'role.teacher': 'Docente',
+  'role.pin': 'PIN del docente',
+  'role.pin-wrong': 'Ese no es el PIN. Prueba otra vez.',
 };

@@ -8,6 +8,7 @@ export const help: Readonly<Record<keyof typeof pattern, string>> = {
   'help.settings': 'El idioma y las unidades de este aparato, y la clase como archivo.',
   'help.language': 'Cambia las palabras en este aparato. La clase queda igual.',
   'help.units': 'Muestra las longitudes en cm o en pulgadas. Lo medido queda igual.',
+  'help.role': 'Los alumnos construyen, un medidor mide, un juez pone notas. El docente lo hace todo.',
   'help.class-file': 'Pone toda la clase en un archivo. Puedes abrirlo en otro ordenador.',
   'help.group': 'Muestra las construcciones de otro grupo.',
   'help.challenge': 'Muestra lo que este grupo construyó en otro reto.',

@@ -1,0 +1,82 @@
+// Keeps the whole app on the device, so that it starts and goes on without a network. It stands beside the page as a script
+// of its own; the build writes VERSION and FILES in front of it (apps/web/vite/offline.ts).
+//
+// One version is one shelf. A page is answered from the shelf of the worker that it began with, so a screen that it opens
+// late is still there when a newer version has been put on the web host. The newer one fills its own shelf and waits until
+// no page is open any more, or until the only page is just beginning and asks for it (take-newer.ts). Then the old shelf goes.
+
+/// <reference lib="webworker" />
+
+declare const self: ServiceWorkerGlobalScope;
+/** Tells the files of one build from those of every other. */
+declare const VERSION: string;
+/** Addresses beside the page, without the page itself. */
+declare const FILES: readonly string[];
+
+/** Relative to the scope. Not by a file's name: some hosts send that on to the folder, and what was sent on is no page. */
+const PAGE = './';
+/** Several copies of the app may lie on one host, in folders of their own. */
+const SHELVES = `cairnmark ${self.registration.scope} `;
+const SHELF = `${SHELVES}${VERSION}`;
+
+self.oninstall = (event) => event.waitUntil(fill());
+self.onactivate = (event) => event.waitUntil(begin());
+self.onfetch = (event) => {
+  const name = nameOf(event.request);
+  if (name !== null) event.respondWith(kept(name, event.request));
+};
+self.onmessage = ({ data, source, ports: [port] }) => {
+  if (source instanceof Client) void answer(data, source.id).then((yes) => port?.postMessage(yes));
+};
+
+/** All or nothing: a shelf with a gap would be found out when there is no network. */
+async function fill(): Promise<void> {
+  const shelf = await caches.open(SHELF);
+  try {
+    // What has its version in its name may come from the browser's memory of the network; the rest may be old there.
+    await shelf.addAll(
+      FILES.map((name) => new Request(name, { cache: isNamedByContent(name) ? 'default' : 'reload' })),
+    );
+    await shelf.add(new Request(PAGE, { cache: 'reload' }));
+    const page = (await (await shelf.match(PAGE))?.text()) ?? '';
+    const named = [...page.matchAll(/"\.\/(assets\/[^"]+)"/g)].map(([, name = '']) => name);
+    if (!named.every((name) => FILES.includes(name)))
+      throw new RangeError('the page on the host is of another version');
+  } catch (error) {
+    await caches.delete(SHELF);
+    throw error;
+  }
+}
+
+const isNamedByContent = (name: string): boolean => name.startsWith('assets/');
+
+/** No page of an older version is open now. A page that came before there was any worker is served from here on, too. */
+async function begin(): Promise<void> {
+  const old = (await caches.keys()).filter((name) => name.startsWith(SHELVES) && name !== SHELF);
+  await Promise.all(old.map((name) => caches.delete(name)));
+  await self.clients.claim();
+}
+
+/** What of ours is asked for; null for all else that a host may hold in the same folder. */
+function nameOf(request: Request): string | null {
+  const { origin, pathname } = new URL(request.url);
+  const scope = new URL(self.registration.scope);
+  if (request.method !== 'GET' || origin !== scope.origin || !pathname.startsWith(scope.pathname)) return null;
+  const name = pathname.slice(scope.pathname.length);
+  if (name === '' || name === 'index.html') return request.mode === 'navigate' ? PAGE : null;
+  return FILES.includes(name) ? name : null;
+}
+
+/** From the network only when a browser short of room has thrown it away. */
+async function kept(name: string, request: Request): Promise<Response> {
+  const shelf = await caches.open(SHELF);
+  return (await shelf.match(name)) ?? fetch(request);
+}
+
+/** To a page that is just beginning: whether it is the only one open; and this version goes on at once when it asks for that. */
+async function answer(question: unknown, asking: string): Promise<boolean> {
+  const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const alone = pages.every(({ id }) => id === asking);
+  if (alone && question === 'take-over') await self.skipWaiting();
+  return alone;
+}

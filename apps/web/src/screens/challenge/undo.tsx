@@ -1,0 +1,37 @@
+// Says that a challenge was taken out, and puts it back.
+
+import { Icon } from '../../parts/icon.tsx';
+import { putBack } from '../../store/challenge-copies.ts';
+import { useSession } from '../../store/use-session.ts';
+import { useForm } from './form.ts';
+import type { Gone } from './lifted.ts';
+import { Told } from './told.tsx';
+import { useHandFocus } from './use-hand-focus.ts';
+import { useMake } from './use-make.ts';
+
+export function Undo({ gone, done }: { readonly gone: Gone | null; readonly done: () => void }) {
+  const { say } = useForm();
+  const { faults, makeInClass } = useMake();
+  const goTo = useSession((session) => session.goTo);
+  const { area, hand } = useHandFocus<HTMLDivElement>();
+  const undo = (): void => {
+    if (gone === null || !makeInClass(putBack(gone.before, gone.id))) return;
+    goTo({ challenge: gone.id });
+    done();
+    hand(() => document.querySelector<HTMLElement>('.chal-top [aria-pressed="true"]'));
+  };
+  return (
+    <div role="status" ref={area} className="chal-undo">
+      {gone !== null && (
+        <p className="note">
+          <span>{say('challenge.gone', { name: gone.name })}</span>
+          <button type="button" className="btn" onClick={undo}>
+            <Icon name="undo" />
+            {say('challenge.put-back')}
+          </button>
+        </p>
+      )}
+      <Told faults={faults} />
+    </div>
+  );
+}

@@ -1,0 +1,33 @@
+// Hands the focus on when what had it is gone, or when something new is there to be filled in.
+
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+
+interface HandFocus<E extends HTMLElement> {
+  readonly area: RefObject<E>;
+  /** Once the change is on the page. */
+  readonly hand: (find: (area: E) => HTMLElement | null | undefined) => void;
+}
+
+export function useHandFocus<E extends HTMLElement>(): HandFocus<E> {
+  const area = useRef<E>(null);
+  const wanted = useRef<((area: E) => HTMLElement | null | undefined) | null>(null);
+  useLayoutEffect(() => {
+    const find = wanted.current;
+    wanted.current = null;
+    if (find !== null && area.current !== null) find(area.current)?.focus();
+  });
+  return {
+    area,
+    hand: (find) => {
+      wanted.current = find;
+    },
+  };
+}
+
+/** The first thing to fill in of the last row. */
+export const inLastRow = (area: HTMLElement): HTMLElement | null | undefined =>
+  [...area.querySelectorAll<HTMLElement>('.chal-row')].at(-1)?.querySelector<HTMLElement>('select, input');
+
+/** The button that adds a row. */
+export const onAdd = (area: HTMLElement): HTMLElement | null => area.querySelector<HTMLElement>('.chal-add button');

@@ -1,0 +1,85 @@
+// The table of kinds. Where one was taken away, a line offers to put it back.
+
+import { schoolCounts } from '@cairnmark/geometry';
+import { Fragment } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import { KindRow } from './kind-row.tsx';
+import { useKit } from './use-kit.ts';
+import './kit-table.css';
+
+/** `fresh`: the kind that was just added; its name has the focus. */
+export function KindsTable({ fresh }: { readonly fresh: string | null }) {
+  const { at, say, words, inClass, solids, done } = useKit();
+  const { kinds } = at.challenge.kit;
+  const { counting } = at.challenge;
+  const unit = (measure: string) => ({ unit: inClass.unit(measure).name });
+  return (
+    <section aria-label={say('kit.table')}>
+      <table className="kit-table">
+        <thead>
+          <tr>
+            <th scope="col">{say('kit.solid')}</th>
+            <th scope="col">{say('kit.height', unit('height'))}</th>
+            <th scope="col">{say('kit.sizes', unit('height'))}</th>
+            <th scope="col">{say('kit.stock')}</th>
+            <th scope="col" className="r">
+              {say('kit.volume', unit('volume'))}
+            </th>
+            <th scope="col" className="r opt">
+              {say('kit.paper', unit('paper'))}
+            </th>
+            <th scope="col" className="r opt">
+              {say('kit.faces')}
+            </th>
+            <th scope="col" className="r opt">
+              {say('kit.edges')}
+            </th>
+            <th scope="col" className="r opt">
+              {say('kit.vertices')}
+            </th>
+            <th scope="col">
+              <span className="vh">{say('kit.more')}</span>
+            </th>
+          </tr>
+        </thead>
+        {kinds.map((kind, k) => {
+          const solid = solids.get(kind.id);
+          return (
+            <Fragment key={kind.id}>
+              {done?.gone === k && <PutBack />}
+              {solid !== undefined && (
+                <KindRow
+                  kind={kind}
+                  solid={solid}
+                  counts={schoolCounts(solid.counts, counting)}
+                  fresh={kind.id === fresh}
+                />
+              )}
+            </Fragment>
+          );
+        })}
+        {done?.gone === kinds.length && <PutBack />}
+      </table>
+      <p className="mut kit-counted">{say('kit.counted', { convention: words.names.counting[counting] })}</p>
+    </section>
+  );
+}
+
+/** The button that took the kind away is gone: its focus comes here. */
+function PutBack() {
+  const { say, done, undo } = useKit();
+  const button = useRef<HTMLButtonElement>(null);
+  useLayoutEffect(() => button.current?.focus(), []);
+  return (
+    <tbody>
+      <tr className="kit-gone">
+        <td colSpan={10}>
+          <span role="status">{done?.text}</span>
+          <button ref={button} type="button" className="btn" onClick={undo}>
+            {say('kit.put-back')}
+          </button>
+        </td>
+      </tr>
+    </tbody>
+  );
+}

@@ -1,0 +1,61 @@
+// Puts together what the parts of the Kit screen share, and remembers the way back from the last change.
+
+import type { FileIssue } from '@cairnmark/formats';
+import { makeSolid } from '@cairnmark/geometry';
+import { useMemo, useState } from 'preact/hooks';
+import { usePlanWords } from '../../app/plan-words.ts';
+import { useBuildWords } from '../../app/use-build-words.ts';
+import { kitScale } from '../../drawing/kit-scale.ts';
+import { useEdit } from '../../store/edit-class.ts';
+import { kitUse } from '../../store/kit-scope.ts';
+import { backFrom } from '../../store/kit-undo.ts';
+import { useSessionStore } from '../../store/use-session.ts';
+import type { At } from '../../store/where-at.ts';
+import { LARGER } from './kind-picture.tsx';
+import type { Done, KitAtWork } from './use-kit.ts';
+
+export function useKitAt(at: At): KitAtWork {
+  const { say } = usePlanWords();
+  const built = useBuildWords(at.challenge, at.record);
+  const store = useSessionStore();
+  const edit = useEdit();
+  const [done, setDone] = useState<Done | null>(null);
+  const { kinds } = at.challenge.kit;
+  const solids = useMemo(
+    () =>
+      new Map(
+        kinds.flatMap(({ id, solid }) => {
+          const made = makeSolid(solid);
+          return made.ok ? [[id, made.value] as const] : [];
+        }),
+      ),
+    [kinds],
+  );
+  const scale = useMemo(() => LARGER * kitScale(solids.values()), [solids]);
+  const told = (issues: readonly FileIssue[]): readonly string[] => [
+    ...new Set(issues.map((issue) => built.words.issue({ ...issue, path: [] }))),
+  ];
+  return {
+    ...built,
+    at,
+    say,
+    use: kitUse(at.record, at.challenge),
+    solids,
+    scale,
+    done,
+    told,
+    make: (change, text, gone) => {
+      const before = store.getState().record;
+      const faults = edit(change);
+      const after = store.getState().record;
+      if (faults.length > 0 || before === null || after === null || before === after) return told(faults);
+      setDone({ text, back: backFrom(before, after), gone: gone ?? null });
+      return [];
+    },
+    undo: () => {
+      if (done === null) return;
+      edit(done.back);
+      setDone(null);
+    },
+  };
+}

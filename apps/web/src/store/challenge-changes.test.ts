@@ -1,0 +1,131 @@
+import { demoClass } from '@cairnmark/demo';
+import type { Challenge } from '@cairnmark/engine';
+import { READY_IDS, readyChallenge } from '@cairnmark/engine';
+import { faultsOf } from '@cairnmark/formats';
+import { describe, expect, it } from 'vitest';
+import {
+  addCriterion,
+  addRow,
+  addRule,
+  changeChallenge,
+  removeCriterion,
+  removeRule,
+  withLimit,
+} from './challenge-changes.ts';
+import { addWithBuilds, copyOf } from './challenge-copies.ts';
+import { withWeight } from './day-changes.ts';
+import { emptyChallenge } from './empty-challenge.ts';
+import {
+  addKey,
+  isAskedFor,
+  keysOf,
+  moveKey,
+  removeKey,
+  withGrade,
+  withHeight,
+  withReward,
+  withShown,
+  withSupply,
+} from './rule-settings.ts';
+
+const CLASS = demoClass();
+const [TALL, , WALL] = CLASS.challenges as [Challenge, Challenge, Challenge];
+const COPY = copyOf(CLASS, WALL);
+/** A copy of Harbour Wall with its builds: answers and marks hang on its rules. */
+const WITH_BUILDS = addWithBuilds(COPY, WALL.id)(CLASS);
+
+describe('rows and rules', () => {
+  it('get ids that are told apart, also where a measure is named with a colon', () => {
+    const row = { measure: 'kind:cube', points: 1, per: 1, rounding: 'none' } as const;
+    const twice = addRow(row)(addRow(row)(TALL));
+    expect(twice.points.map(({ id }) => id)).toEqual(['height', 'kind-cube', 'kind-cube-2']);
+    const rule = { kind: 'only-kinds', kinds: ['cube'], consequence: { kind: 'must' } } as const;
+    const ruled = changeChallenge(TALL.id, (one) => addRule(rule)(addRule(rule)(one)))(CLASS);
+    expect(ruled.challenges[0]?.requirements.map(({ id }) => id).slice(-2)).toEqual(['only-kinds', 'only-kinds-2']);
+    expect(faultsOf('class', ruled)).toEqual([]);
+  });
+
+  it('lose a limit without a trace', () => {
+    const [row] = TALL.points;
+    if (row === undefined) throw new RangeError('Tall Light has no row');
+    expect(withLimit(withLimit(row, 'capPoints', 30), 'capPoints', null)).toEqual(row);
+  });
+
+  it('a yes/no rule goes with the answers given to it, a criterion with its marks', () => {
+    const answered = WITH_BUILDS.attempts.filter(
+      ({ challenge, answers }) => challenge === COPY.id && 'no-tape' in answers,
+    );
+    expect(answered.length).toBeGreaterThan(0);
+    const unruled = removeRule(COPY.id, 'no-tape')(WITH_BUILDS);
+    expect(faultsOf('class', unruled)).toEqual([]);
+    expect(unruled.attempts.filter(({ challenge }) => challenge !== COPY.id)).toEqual(CLASS.attempts);
+    const rowless = changeChallenge(COPY.id, (one) => ({
+      ...one,
+      points: one.points.filter(({ measure }) => measure !== 'judged:idea'),
+    }))(WITH_BUILDS);
+    expect(faultsOf('class', removeCriterion(COPY.id, 'idea')(rowless))).toEqual([]);
+    expect(faultsOf('class', removeCriterion(COPY.id, 'idea')(WITH_BUILDS)).map(({ code }) => code)).toEqual([
+      'measure-unknown',
+    ]);
+  });
+
+  it('a criterion that was hidden leaves nothing hidden that is not there', () => {
+    const [hidden] = [addCriterion('Neat')(TALL)].map(withShown('judged:neat', false));
+    const record = { ...CLASS, challenges: [hidden as Challenge], attempts: [] };
+    expect(removeCriterion(TALL.id, 'neat')(record).challenges[0]?.hidden).toEqual([]);
+  });
+});
+
+describe('what is compared', () => {
+  const three = addKey({ by: 'volume', better: 'more', roundTo: 0 })(
+    addKey({ by: 'pieces', better: 'less', roundTo: 1 })(TALL),
+  );
+  const order = (challenge: Challenge): string[] => keysOf(challenge).map(({ by }) => by);
+
+  it('is asked in the order that somebody set, the first included', () => {
+    expect(order(three)).toEqual(['height', 'pieces', 'volume']);
+    expect(order(moveKey(1, -1)(three))).toEqual(['pieces', 'height', 'volume']);
+    expect(order(moveKey(0, -1)(three))).toEqual(['height', 'pieces', 'volume']);
+    expect(order(removeKey(0)(three))).toEqual(['pieces', 'volume']);
+  });
+
+  it('is never nothing', () => {
+    expect(removeKey(0)(TALL)).toBe(TALL);
+    expect(withHeight('ruler', false)({ ...TALL, heightCounts: ['ruler'] }).heightCounts).toEqual(['ruler']);
+  });
+});
+
+describe('settings', () => {
+  it('a grade sets ruler, pi and what is hidden, but hides nothing that the rules ask for', () => {
+    const early = withGrade('grades-2-3')(WALL);
+    expect([early.ruler, early.own.pi]).toEqual(['cm', '3']);
+    expect(early.hidden).toContain('paper');
+    expect(early.hidden).not.toContain('courtyard-area');
+    expect(isAskedFor('courtyard-area', early)).toBe(true);
+    expect(withShown('paper', true)(early).hidden).not.toContain('paper');
+    expect(withGrade('grades-6-8')(early).hidden).toEqual([]);
+  });
+
+  it('without the game nothing stays hidden that only the game has', () => {
+    const game = { ends: { kind: 'stock-empty' }, handOver: 'at-a-touch', dropped: 'must-be-fetched' } as const;
+    const played = withShown('earned:pieces', false)(withSupply(game)(TALL));
+    expect(faultsOf('challenge', withSupply(null)(played))).toEqual([]);
+  });
+
+  it('one reward a measure, and none again', () => {
+    const twice = withReward('volume', 3)(withReward('volume', 2)(TALL));
+    expect(twice.own.rewards).toEqual([{ measure: 'volume', points: 3 }]);
+    expect(withReward('volume', null)(twice)).toEqual(TALL);
+  });
+
+  it('a usual weight is not listed', () => {
+    const heavy = withWeight(TALL.id, 2)(CLASS);
+    expect(heavy.day.weights).toEqual({ [TALL.id]: 2 });
+    expect(withWeight(TALL.id, 1)(heavy)).toEqual(CLASS);
+  });
+
+  it('an empty challenge and every ready one can be kept with any kit of the class', () => {
+    const fresh = [...READY_IDS.map((id) => readyChallenge(id, id, WALL.kit, null)), emptyChallenge('New', WALL)];
+    expect(fresh.flatMap((one) => faultsOf('challenge', one))).toEqual([]);
+  });
+});

@@ -1,0 +1,125 @@
+// Challenges come and go as a whole: a new one, a copy, a copy with its builds, and one that is taken out and put back.
+
+import type { Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
+import { COPIED } from './challenge-lock.ts';
+import type { Change } from './class-changes.ts';
+import { idFor } from './ids.ts';
+
+/** The same rules under a name and an id of their own. */
+export function copyOf(record: ClassRecord, challenge: Challenge): Challenge {
+  const name = nameTold(
+    challenge.name,
+    record.challenges.map((one) => one.name),
+  );
+  return withOwnId(record, { ...challenge, name });
+}
+
+/** The challenge with an id that no other one of the class has. */
+export function withOwnId({ challenges }: ClassRecord, challenge: Challenge): Challenge {
+  const taken = challenges.map(({ id }) => id);
+  return { ...challenge, id: idFor(challenge.name, taken, 'challenge') };
+}
+
+/** A name that is told apart from all others by a number: "Tall Light 2", then "Tall Light 3". */
+export function nameTold(name: string, taken: readonly string[]): string {
+  if (!taken.includes(name)) return name;
+  const stem = name.replace(/\s+\d+$/, '') || name;
+  let number = 2;
+  let told = numbered(stem, number);
+  while (taken.includes(told)) {
+    number += 1;
+    told = numbered(stem, number);
+  }
+  return told;
+}
+
+const numbered = (stem: string, number: number): string =>
+  `${stem.slice(0, NAME_CHARACTERS_MOST - String(number).length - 1)} ${number}`;
+
+/** Right behind another one, or last where that is not there. */
+export const addChallenge =
+  (challenge: Challenge, behind: string): Change =>
+  (record) => {
+    const place = record.challenges.findIndex(({ id }) => id === behind);
+    const at = place < 0 ? record.challenges.length : place + 1;
+    return {
+      ...record,
+      challenges: [...record.challenges.slice(0, at), challenge, ...record.challenges.slice(at)],
+    };
+  };
+
+/**
+ * A copy together with all that was built, seen, marked and earned under the first one, which stays as it is. It weighs
+ * nothing in the day, so that no build counts there twice, until somebody says otherwise.
+ */
+export const addWithBuilds =
+  (copy: Challenge, original: string): Change =>
+  (record) => {
+    const taken = new Set(record.attempts.map(({ id }) => id));
+    const attempts = record.attempts
+      .filter(({ challenge }) => challenge === original)
+      .map((attempt) => {
+        const id = idFor(COPIED, taken, COPIED);
+        taken.add(id);
+        return { ...attempt, id, challenge: copy.id };
+      });
+    const added = addChallenge(copy, original)(record);
+    const strokes = record.supplies[original];
+    return {
+      ...added,
+      attempts: [...added.attempts, ...attempts],
+      supplies: strokes === undefined ? added.supplies : { ...added.supplies, [copy.id]: strokes },
+      day: { ...added.day, weights: { ...added.day.weights, [copy.id]: 0 } },
+    };
+  };
+
+/** With its tries, its supply lists, its weight in the day, and sizes measured of kinds that no other challenge has. */
+export const removeChallenge =
+  (id: string): Change =>
+  (record) => {
+    const challenges = record.challenges.filter((one) => one.id !== id);
+    const { [id]: _strokes, ...supplies } = record.supplies;
+    const { [id]: _weight, ...weights } = record.day.weights;
+    const kinds = new Set(challenges.flatMap(({ kit }) => kit.kinds.map((kind) => kind.id)));
+    return {
+      ...record,
+      challenges,
+      attempts: record.attempts.filter(({ challenge }) => challenge !== id),
+      supplies,
+      day: { ...record.day, weights },
+      groups: record.groups.map((group) => measuredOnly(group, (kind) => kinds.has(kind))),
+    };
+  };
+
+/** Undoes a removal: all that `before` held of the challenge, into the class as it is now. */
+export const putBack =
+  (before: ClassRecord, id: string): Change =>
+  (record) => {
+    const place = before.challenges.findIndex((one) => one.id === id);
+    const challenge = before.challenges[place];
+    if (challenge === undefined || record.challenges.some((one) => one.id === id)) return record;
+    const [strokes, weight] = [before.supplies[id], before.day.weights[id]];
+    const groups = new Set(record.groups.map((group) => group.id));
+    return {
+      ...record,
+      challenges: [...record.challenges.slice(0, place), challenge, ...record.challenges.slice(place)],
+      attempts: [...record.attempts, ...before.attempts.filter((one) => one.challenge === id && groups.has(one.group))],
+      supplies: strokes === undefined ? record.supplies : { ...record.supplies, [id]: strokes },
+      day: weight === undefined ? record.day : { ...record.day, weights: { ...record.day.weights, [id]: weight } },
+      groups: record.groups.map((group) => ({
+        ...group,
+        measured: { ...measuredOf(before, group.id, challenge), ...group.measured },
+      })),
+    };
+  };
+
+function measuredOnly(group: Group, keep: (kind: string) => boolean): Group {
+  const kept = Object.entries(group.measured).filter(([kind]) => keep(kind));
+  return kept.length === Object.keys(group.measured).length ? group : { ...group, measured: Object.fromEntries(kept) };
+}
+
+function measuredOf(before: ClassRecord, group: string, { kit }: Challenge): Group['measured'] {
+  const old = before.groups.find(({ id }) => id === group);
+  return old === undefined ? {} : measuredOnly(old, (kind) => kit.kinds.some(({ id }) => id === kind)).measured;
+}

@@ -1,0 +1,40 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { plainName, readNames } from './group-names.ts';
+
+describe('names of groups', () => {
+  it('are read line by line, and from a row of a spreadsheet', () => {
+    expect(readNames('Puffins\r\nTerns\n\nGannets', []).names).toEqual(['Puffins', 'Terns', 'Gannets']);
+    expect(readNames('Puffins\tTerns; Gannets, Eiders', []).names).toEqual(['Puffins', 'Terns', 'Gannets', 'Eiders']);
+  });
+
+  it('lose the numbers of a numbered list, but not one of their own', () => {
+    expect(readNames('1. Puffins\n2) Terns\nTable 3\n4', []).names).toEqual(['Puffins', 'Terns', 'Table 3', '4']);
+  });
+
+  it('that stand there twice are taken once, and told', () => {
+    expect(readNames('Terns, Puffins, terns', ['PUFFINS'])).toEqual({
+      names: ['Terns'],
+      twice: ['Puffins', 'terns'],
+      tooLong: [],
+    });
+  });
+
+  it('too long for a class file are left out, and told', () => {
+    const long = 'Auks'.repeat(21);
+    expect(readNames(`Terns, ${long}`, [])).toEqual({ names: ['Terns'], twice: [], tooLong: [long] });
+  });
+
+  it('whatever is pasted, they are names that a class file takes, each once', () => {
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), (text) => {
+        const { names } = readNames(text, []);
+        for (const name of names) {
+          expect(name).toMatch(/^[^\p{Cc}]{1,80}$/u);
+          expect(name).toBe(plainName(name).length > 0 ? name : '');
+        }
+        expect(new Set(names).size).toBe(names.length);
+      }),
+    );
+  });
+});

@@ -1,0 +1,51 @@
+import { MOST_PIECES, rulerOf } from '@cairnmark/geometry';
+import { describe, expect, it } from 'vitest';
+import { challengeIssues } from '../check/challenge.ts';
+import { kitIssues } from '../check/kit.ts';
+import { READY_KINDS, readyKit } from './kits.ts';
+import { READY_IDS, readyChallengeFor } from './ready.ts';
+
+const NAMES = {
+  cube: 'Cube',
+  cuboid: 'Cuboid',
+  'triangular-prism': 'Triangular prism',
+  'hexagonal-prism': 'Hexagonal prism',
+  'square-pyramid': 'Square pyramid',
+  cylinder: 'Cylinder',
+  cone: 'Cone',
+  ball: 'Ball',
+};
+
+describe('the kit to begin with', () => {
+  it('is in order, and has enough for every group', () => {
+    const kit = readyKit('Paper solids', NAMES, 7);
+    expect(kitIssues(kit, [])).toEqual([]);
+    expect(kit.kinds.map(({ id }) => id)).toEqual(READY_KINDS);
+    expect(kit.kinds.map(({ stock }) => stock)).toEqual([28, 21, 21, 14, 14, 21, 14, 7]);
+  });
+
+  it('never has more of a kind than a kit may hold', () => {
+    const stocks = readyKit('Paper solids', NAMES, MOST_PIECES / 3).kinds.map(({ stock }) => stock);
+    expect(Math.max(...stocks)).toBe(MOST_PIECES);
+  });
+});
+
+describe('a challenge that is ready to run', () => {
+  const kit = readyKit('Paper solids', NAMES, 6);
+
+  it.each(READY_IDS)('%s is in order for every grade, in cm and in inches', (id) => {
+    for (const grade of ['grades-2-3', 'grades-4-5', 'grades-6-8'] as const) {
+      for (const units of ['cm', 'in'] as const) {
+        const challenge = readyChallengeFor(id, 'Ready', kit, null, { grade, units });
+        expect(challengeIssues(challenge, [])).toEqual([]);
+        expect(challenge.gradePreset).toBe(grade);
+        expect(rulerOf(challenge.ruler).unit === 'in').toBe(units === 'in');
+      }
+    }
+  });
+
+  it('is ranked by whole divisions of its own ruler', () => {
+    const inches = readyChallengeFor('tallest', 'Tallest', kit, 5, { grade: 'grades-4-5', units: 'in' });
+    expect(inches.ranking.first).toEqual({ by: 'height', better: 'more', roundTo: 25.4 / 4 });
+  });
+});

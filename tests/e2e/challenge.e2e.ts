@@ -1,0 +1,104 @@
+// The Challenge screen, as a teacher uses it: a copy with one rule changed, a slip mended after groups have built, units,
+// what is refused, and a challenge that goes and comes back.
+
+import { decode } from '@cairnmark/formats';
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { onCard } from './tools/card.ts';
+import { copyChallenge, fold, openChallenge, openFolds, row } from './tools/challenge.ts';
+import { openScreen, reload, savedClass } from './tools/classes.ts';
+import { openApp } from './tools/open-app.ts';
+import { english, englishPlan } from './tools/words.ts';
+
+const record = async (page: Page) => {
+  const decoded = decode((await savedClass(page)).text, 'class');
+  if (!decoded.ok) throw new RangeError(JSON.stringify(decoded.issues));
+  return decoded.value.value;
+};
+
+const button = (page: Page, name: Parameters<typeof englishPlan>[0]) =>
+  page.getByRole('button', { name: (englishPlan as (key: string) => string)(name), exact: true });
+
+it('rules that groups have built under are read only; a copy with one of them changed is two taps', async () => {
+  const page = await openApp();
+  await openChallenge(page);
+  await page.getByText(englishPlan('challenge.locked')).waitFor();
+  expect(await page.locator('.chal-rules').locator('input, select').first().isDisabled()).toBe(true);
+  expect(await page.locator('.chal-rules button:visible').count()).toBe(0);
+  await copyChallenge(page);
+  await page.keyboard.type('Taller Light');
+  await row(page, 'Exactly 5 pieces').getByLabel(englishPlan('challenge.comparison')).selectOption('at-least');
+  const { challenges } = await record(page);
+  expect(challenges.map(({ name }) => name).slice(0, 2)).toEqual(['Tall Light', 'Taller Light']);
+  expect(
+    challenges.map(({ requirements: [rule] }) => rule?.kind === 'measured' && rule.comparison).slice(0, 2),
+  ).toEqual(['exactly', 'at-least']);
+});
+
+it('a slip is mended in a copy with the builds: the first results stay, those of the copy follow the rule', async () => {
+  const page = await openApp();
+  await openChallenge(page);
+  await button(page, 'challenge.copy-with-builds').click();
+  await page.getByText(englishPlan('challenge.copied')).waitFor();
+  await row(page, 'Height').getByLabel(englishPlan('challenge.row-points'), { exact: true }).fill('3');
+  await page.keyboard.press('Enter');
+  await reload(page);
+  await page.getByText(englishPlan('challenge.copied')).waitFor();
+  const after = await record(page);
+  expect(after.day.weights).toEqual({ 'tall-light-2': 0 });
+  await openScreen(page, 'score');
+  await onCard(page);
+  // 37.9 cm: 37 whole centimetres, at 3 points each.
+  expect(await page.locator('.card-head').innerText()).toContain('111');
+});
+
+it('what is typed in inches is kept in mm, and what makes no sense is told beside its row', async () => {
+  const page = await openApp();
+  await openChallenge(page);
+  await copyChallenge(page);
+  const height = row(page, 'Height');
+  await height.getByLabel(englishPlan('challenge.per')).fill('1 in');
+  await page.keyboard.press('Enter');
+  await height.getByLabel(englishPlan('challenge.floor')).fill('9');
+  await height.getByLabel(englishPlan('challenge.cap')).fill('4');
+  await page.keyboard.press('Enter');
+  await height.getByText('The most points (4) are fewer than the least points (9).').waitFor();
+  await page
+    .locator('.chal-aloud > .chal-part')
+    .filter({ hasText: '1 point for every 2.54 cm, rounded down, at least 9 points' })
+    .waitFor();
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  await page.getByRole('button', { name: english('units.in'), exact: true }).click();
+  await page.keyboard.press('Escape');
+  expect(await height.getByLabel(englishPlan('challenge.per')).inputValue()).toBe('1');
+  await openFolds(page, 'gaps');
+  await fold(page, 'gaps').getByLabel(englishPlan('challenge.slack')).fill('1');
+  await page.keyboard.press('Enter');
+  await fold(page, 'gaps')
+    .getByText(/^1 is too large: .* in is the most\. I kept/)
+    .waitFor();
+  expect((await record(page)).challenges[1]?.points[0]).toMatchObject({ per: 25.4, floorPoints: 9 });
+});
+
+it('a ready challenge is added with the kit, taken out, and put back', async () => {
+  const page = await openApp();
+  await openChallenge(page);
+  await button(page, 'challenge.add').click();
+  await page.getByRole('button', { name: /^Largest courtyard/ }).click();
+  await page.locator('.chal-name input:focus').waitFor();
+  await button(page, 'challenge.remove').click();
+  await page.getByText('Largest courtyard is taken out.').waitFor();
+  expect((await record(page)).challenges).toHaveLength(3);
+  await button(page, 'challenge.put-back').click();
+  await page.locator('.chal-top [aria-pressed="true"]').filter({ hasText: 'Largest courtyard' }).waitFor();
+  const [kit, added] = (await record(page)).challenges.flatMap((one, k) => (k % 3 === 0 ? [one.kit] : []));
+  expect(added).toEqual(kit);
+  // A played one asks twice.
+  await page.locator('.chal-top').getByRole('button', { name: 'Tall Light', exact: true }).click();
+  await button(page, 'challenge.remove').click();
+  await button(page, 'challenge.remove-all').click();
+  await page.getByText(englishPlan('challenge.goes-sure')).waitFor();
+  await button(page, 'challenge.remove-sure').click();
+  await page.getByText('Tall Light is taken out.').waitFor();
+  expect((await record(page)).attempts.some(({ challenge }) => challenge === 'tall-light')).toBe(false);
+});

@@ -1,0 +1,53 @@
+// The app as one file, opened from a stick on a device that never had a network. The watch over the page sees to it that it
+// asks for nothing but itself.
+
+import { spawnSync } from 'node:child_process';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { beforeAll, expect, it } from 'vitest';
+import { ROOT } from '../tools/files.ts';
+import { openClass, openDemo, reload, savedClass } from './tools/classes.ts';
+import { openApp } from './tools/open-app.ts';
+import { buildsAndScores, judgesFort, opensEveryScreen, speaksSpanish } from './tools/whole-app.ts';
+
+/** What `npm run build` makes, put elsewhere, and what it says. */
+const made = { said: '', address: '' };
+
+beforeAll(() => {
+  const folder = '.cache/web-ways';
+  const words = { cwd: ROOT, encoding: 'utf8', env: { ...process.env, NO_COLOR: '1' } } as const;
+  const { stdout, stderr } = spawnSync(process.execPath, ['apps/web/build.mjs', folder], words);
+  made.said = `${stdout}${stderr}`;
+  made.address = pathToFileURL(join(ROOT, folder, 'cairnmark.html')).href;
+});
+
+const fromStick = () => openApp({ address: made.address, neverOnline: true });
+
+it('is built together with the folder for a web host, and it is said where both are and how large', () => {
+  expect(made.said.replaceAll('\\', '/').split('\n')).toEqual([
+    expect.stringMatching(/^\.cache\/web-ways\/web +\d\.\d MB {2}a folder for any web host$/),
+    expect.stringMatching(/^\.cache\/web-ways\/cairnmark\.html +\d\.\d MB {2}one file, for a USB stick$/),
+    '',
+  ]);
+});
+
+it('builds and scores a tower, keeps it through a reload, and gives it out as a file that opens', async () => {
+  const page = await fromStick();
+  await openDemo(page);
+  await buildsAndScores(page);
+  const before = await savedClass(page);
+  await reload(page);
+  expect(page.url()).toBe(`${made.address}#/board`);
+  expect((await savedClass(page)).text).toBe(before.text);
+  const other = await fromStick();
+  await openClass(other, before.text);
+  expect((await savedClass(other)).text).toBe(before.text);
+});
+
+it('has every screen inside, the large solver and Spanish', async () => {
+  const page = await fromStick();
+  await openDemo(page);
+  await opensEveryScreen(page);
+  await judgesFort(page);
+  await speaksSpanish(page);
+});
