@@ -5,11 +5,10 @@ import type { Attempt } from '@cairnmark/engine';
 import { decode, encode, encodeCode } from '@cairnmark/formats';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { qrPicture } from '../../apps/web/src/screens/share/qr-picture.ts';
 import { addReading, head, onCard } from './tools/card.ts';
 import { goTo, openDemo, openScreen, savedClass } from './tools/classes.ts';
 import { openApp, TABLET } from './tools/open-app.ts';
-import { bring, fileOf, openShare, photoOf, told } from './tools/sharing.ts';
+import { bring, drawingOf, fileOf, openShare, photoOf, told } from './tools/sharing.ts';
 import { english, englishPlan } from './tools/words.ts';
 
 const [first] = demoClass().attempts as [Attempt];
@@ -81,7 +80,7 @@ it('codes that are spoiled, from elsewhere or newer are refused in a sentence, a
   const code = encodeCode({ attempt: first, prints: { rules: 1, kit: 2, sizes: 3 } });
   const text = code.ok ? code.value : '';
   const spoiled = text.slice(0, 40) + (text[40] === 'A' ? 'B' : 'A') + text.slice(41);
-  const drawn = (coded: string) => photoOf(page, { sizePx: 500 }, drawingOf(coded));
+  const drawn = async (coded: string) => photoOf(page, { sizePx: 500 }, await drawingOf(coded));
   await bring(page, await drawn(spoiled), await drawn('https://school.example'), await drawn('CAIRN9:00'));
   const [misread, others, newer] = await told(page);
   expect(misread).toContain('A part of this code was not read as it stands.');
@@ -122,8 +121,3 @@ it('files come in beside what is here, for the group that is chosen; what this c
     { ...strange, group: 'terns' },
   ]);
 });
-
-const drawingOf = (text: string): string => {
-  const { size, path } = qrPicture(text);
-  return `<svg viewBox="0 0 ${size} ${size}"><rect class="share-ground" width="${size}" height="${size}"/><path d="${path}"/></svg>`;
-};

@@ -1,6 +1,9 @@
 // Tries on their way from device to device, as people hand them over.
 
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
+import { prepareZXingModule, writeBarcode } from 'zxing-wasm/writer';
 import { english, englishPlan } from './words.ts';
 
 /** A file as an input takes it. */
@@ -53,3 +56,13 @@ export const fileOf = (name: string, text: string): Handed => ({
   mimeType: 'application/json',
   buffer: Buffer.from(text),
 });
+
+/** A QR code of any text, drawn by another program than the app's. */
+export async function drawingOf(text: string): Promise<string> {
+  const wasm = readFileSync(createRequire(import.meta.url).resolve('zxing-wasm/writer/zxing_writer.wasm'));
+  prepareZXingModule({ overrides: { wasmBinary: wasm.buffer.slice(0) as ArrayBuffer } });
+  const { svg } = await writeBarcode(text, { format: 'QRCode' });
+  // It stands there in points, with nothing behind it.
+  const [, size] = /<svg width="(\d+)"/.exec(svg) ?? [];
+  return svg.slice(svg.indexOf('<svg')).replace('<svg ', `<svg viewBox="0 0 ${size} ${size}" style="background:#fff" `);
+}

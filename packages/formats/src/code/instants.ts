@@ -25,7 +25,7 @@ export const instant: Part<string> = {
 };
 
 interface Moment {
-  /** On the wall, since the turn of 2000. */
+  /** On the wall, since the turn of 2000, in a calendar whose months all have 31 days. */
   readonly seconds: number;
   /** null: not written. */
   readonly thousandths: number | null;
@@ -33,32 +33,39 @@ interface Moment {
   readonly zone: number;
 }
 
-/** Up to 2136. */
+/** Up to 2133. */
 const SECONDS_BITS = 32;
 const THOUSANDTHS_BITS = 10;
 const ZONE_BITS = 8;
 
-const START_MS = Date.UTC(2000, 0, 1);
+const FIRST_YEAR = 2000;
 const QUARTERS_AN_HOUR = 4;
 /** A day behind UTC, and one: 0 is taken. */
 const EARLIEST = 24 * QUARTERS_AN_HOUR + 1;
 
 function momentOf(text: string): Moment | null {
-  const found = /^(\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d)(?:\.(\d{3}))?(Z|[+-]\d\d:\d\d)$/.exec(text);
+  const found = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d):(\d\d)(?:\.(\d{3}))?(Z|[+-]\d\d:\d\d)$/.exec(text);
   if (found === null) return null;
-  const [, wall = '', thousandths, zone = 'Z'] = found;
-  const seconds = (Date.parse(`${wall}Z`) - START_MS) / 1000;
-  const moment = { seconds, thousandths: thousandths === undefined ? null : Number(thousandths), zone: zoneOf(zone) };
-  // Before 2000, quarters that are none, a leap second: whatever would not come back as it stands.
+  const [year = 0, month = 0, day = 0, hours = 0, minutes = 0, rest = 0] = found.slice(1, 7).map(Number);
+  const days = ((year - FIRST_YEAR) * 12 + month - 1) * 31 + day - 1;
+  const seconds = ((days * 24 + hours) * 60 + minutes) * 60 + rest;
+  const thousandths = found[7] === undefined ? null : Number(found[7]);
+  const moment = { seconds, thousandths, zone: zoneOf(found[8] ?? '') };
+  // Before 2000, a part of a quarter, a leap second: whatever would not come back as it stands.
   return seconds >= 0 && seconds < 2 ** SECONDS_BITS && textOf(moment) === text ? moment : null;
 }
 
 function textOf({ seconds, thousandths, zone }: Moment): string | null {
-  const wall = new Date(START_MS + seconds * 1000).toISOString().slice(0, 'yyyy-mm-ddThh:mm:ss'.length);
   const behind = zoneText(zone);
   if (behind === null || (thousandths ?? 0) > 999) return null;
-  return `${wall}${thousandths === null ? '' : `.${String(thousandths).padStart(3, '0')}`}${behind}`;
+  const days = Math.floor(seconds / 86_400);
+  const months = Math.floor(days / 31);
+  const date = [FIRST_YEAR + Math.floor(months / 12), two((months % 12) + 1), two((days % 31) + 1)].join('-');
+  const wall = [Math.floor(seconds / 3600) % 24, Math.floor(seconds / 60) % 60, seconds % 60].map(two).join(':');
+  return `${date}T${wall}${thousandths === null ? '' : `.${String(thousandths).padStart(3, '0')}`}${behind}`;
 }
+
+const two = (part: number): string => String(part).padStart(2, '0');
 
 function zoneOf(text: string): number {
   if (text === 'Z') return 0;
@@ -69,7 +76,6 @@ function zoneOf(text: string): number {
 function zoneText(zone: number): string | null {
   if (zone === 0) return 'Z';
   const quarters = zone - EARLIEST;
-  const two = (part: number): string => String(part).padStart(2, '0');
   const hours = Math.floor(Math.abs(quarters) / QUARTERS_AN_HOUR);
   if (hours >= 24) return null;
   return `${quarters < 0 ? '-' : '+'}${two(hours)}:${two((Math.abs(quarters) % QUARTERS_AN_HOUR) * 15)}`;
