@@ -150,7 +150,10 @@ async function fiveOf(page: Page, group: string, kind: string): Promise<void> {
 /** The Board of the challenge at work: the groups from the top, and all that it says. */
 async function board(page: Page): Promise<{ order: string[]; text: string }> {
   await openScreen(page, 'board');
-  await page.locator('.rank-table tbody tr').nth(GROUPS.length - 2).waitFor();
+  await page
+    .locator('.rank-table tbody tr')
+    .nth(GROUPS.length - 2)
+    .waitFor();
   await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
   const text = await page.getByRole('main').innerText();
   const order = GROUPS.map((name) => [name, text.indexOf(name)] as const)

@@ -1,13 +1,17 @@
 // All languages together, for programs that have every text at hand: the terminal and the tests.
 
+import type { CardTexts, CardWords } from './cards.ts';
+import { cardWordsIn } from './cards.ts';
 import type { Catalogue, CommandTexts, EnglishCommands } from './catalogue.ts';
 import { commands as enCommands } from './en/commands.ts';
 import { english } from './en/index.ts';
 import { plan as enPlan } from './en/plan/index.ts';
+import { cards as enCards } from './en/screens/cards.ts';
 import { screens as enScreens } from './en/screens/index.ts';
 import { commands as esCommands } from './es/commands.ts';
 import { spanish } from './es/index.ts';
 import { plan as esPlan } from './es/plan/index.ts';
+import { cards as esCards } from './es/screens/cards.ts';
 import { screens as esScreens } from './es/screens/index.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
@@ -26,6 +30,7 @@ export interface TerminalWords extends Words {
 
 const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spanish };
 const COMMANDS: Readonly<Record<Language, CommandTexts>> = { en: enCommands, es: esCommands };
+const CARDS: Readonly<Record<Language, CardTexts>> = { en: enCards, es: esCards };
 const PLANS: Readonly<Record<Language, PlanTexts>> = { en: enPlan, es: esPlan };
 const SCREENS: Readonly<Record<Language, ScreenTexts>> = { en: enScreens, es: esScreens };
 
@@ -37,5 +42,9 @@ export const terminalWords = (language: Language): TerminalWords => ({
 });
 
 export const screenWords = (language: Language): ScreenWords => screenWordsIn(language, SCREENS[language]);
+
+/** Those with the words of the Score card and the Board. */
+export const cardWords = (language: Language): CardWords =>
+  cardWordsIn(language, { ...SCREENS[language], ...CARDS[language] });
 
 export const planWords = (language: Language): PlanWords => planWordsIn(language, PLANS[language]);

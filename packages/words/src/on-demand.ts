@@ -1,5 +1,7 @@
 // One language at a time, loaded when it is asked for: a device reads one language, and its first screen no words about builds.
 
+import type { CardTexts, CardWords } from './cards.ts';
+import { cardWordsIn } from './cards.ts';
 import type { Catalogue } from './catalogue.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
@@ -20,6 +22,11 @@ const SCREENS: Load<ScreenTexts> = {
   es: async () => (await import('./es/screens/index.ts')).screens,
 };
 
+const CARDS: Load<CardTexts> = {
+  en: async () => (await import('./en/screens/cards.ts')).cards,
+  es: async () => (await import('./es/screens/cards.ts')).cards,
+};
+
 const PLANS: Load<PlanTexts> = {
   en: async () => (await import('./en/plan/index.ts')).plan,
   es: async () => (await import('./es/plan/index.ts')).plan,
@@ -35,3 +42,8 @@ export const loadScreenWords = async (language: Language): Promise<ScreenWords> 
 
 export const loadPlanWords = async (language: Language): Promise<PlanWords> =>
   planWordsIn(language, await PLANS[language]());
+
+export async function loadCardWords(language: Language): Promise<CardWords> {
+  const [screens, cards] = await Promise.all([SCREENS[language](), CARDS[language]()]);
+  return cardWordsIn(language, { ...screens, ...cards });
+}

@@ -7,6 +7,7 @@ import { useHashLocation } from 'wouter-preact/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
 import { Frame } from './frame.tsx';
+import { Lost } from './lost.tsx';
 import { isElsewhere, tabsOf } from './roles.ts';
 import type { LoadScreen } from './screens.ts';
 import { fetchAhead, SCREENS } from './screens.ts';
@@ -55,16 +56,5 @@ function Later({ load }: { readonly load: LoadScreen }) {
 /** `again`: it did not come, and can be asked for once more. */
 function Waiting({ again }: { readonly again: (() => void) | null }) {
   const words = useScreenWords();
-  if (again === null) return <p className="page">{words.say('frame.loading')}</p>;
-  return (
-    <div className="page">
-      <div role="alert">
-        <h1>{words.say('frame.not-here')}</h1>
-        <p>{words.say('frame.not-here-what')}</p>
-      </div>
-      <button type="button" className="btn main" onClick={again}>
-        {words.say('frame.again')}
-      </button>
-    </div>
-  );
+  return again === null ? <p className="page">{words.say('frame.loading')}</p> : <Lost again={again} />;
 }

@@ -6,6 +6,7 @@ import { useCallback } from 'preact/hooks';
 import { NoClass } from '../parts/no-class.tsx';
 import { useAt } from '../store/use-session.ts';
 import type { At } from '../store/where-at.ts';
+import { Lost } from './lost.tsx';
 import { PlanContext } from './plan-words.ts';
 import { useArrival } from './use-arrival.ts';
 import { useScreenWords } from './use-words.ts';
@@ -28,13 +29,5 @@ export function PlanSpeaking({ children }: { readonly children: ComponentChildre
   const { language, say } = useScreenWords();
   const { what, lost, again } = useArrival(useCallback(() => loadPlanWords(language), [language]));
   if (what !== null) return <PlanContext value={what}>{children}</PlanContext>;
-  if (!lost) return <p className="page">{say('frame.loading')}</p>;
-  return (
-    <div className="page">
-      <p role="alert">{say('frame.not-here-what')}</p>
-      <button type="button" className="btn main" onClick={again}>
-        {say('frame.again')}
-      </button>
-    </div>
-  );
+  return lost ? <Lost again={again} /> : <p className="page">{say('frame.loading')}</p>;
 }

@@ -1,7 +1,7 @@
 // The screens that come over the network when they are first opened, by their addresses.
 
 import type { Language } from '@cairnmark/words';
-import { loadPlanWords } from '@cairnmark/words';
+import { loadCardWords, loadPlanWords } from '@cairnmark/words';
 import type { ComponentType } from 'preact';
 
 export type LoadScreen = () => Promise<ComponentType>;
@@ -25,7 +25,7 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
  */
 export function fetchAhead(language: Language): void {
   const fetchAll = (): void => {
-    const all = [...Object.values(SCREENS), () => loadPlanWords(language)];
+    const all = [...Object.values(SCREENS), () => loadCardWords(language), () => loadPlanWords(language)];
     for (const load of all) load().catch(() => undefined);
   };
   // Not every browser tells when it is idle.

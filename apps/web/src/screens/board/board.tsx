@@ -1,6 +1,6 @@
 // The board: who stands where, for the projector. Ranking by challenge and of the whole day, or each group's own progress.
 
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords, withCardWords } from '../../app/card-words.tsx';
 import { NoClass } from '../../parts/no-class.tsx';
 import { useSession } from '../../store/use-session.ts';
 import './bars.css';
@@ -10,8 +10,10 @@ import './rank.css';
 import './narrow.css';
 import { OpenBoard } from './open-board.tsx';
 
-export default function Board() {
-  const words = useScreenWords();
+export default withCardWords(Board);
+
+function Board() {
+  const words = useCardWords();
   const record = useSession((session) => session.record);
   if (record === null) return <NoClass />;
   if (record.challenges.length > 0) return <OpenBoard record={record} />;

@@ -2,8 +2,8 @@
 
 import type { Challenge } from '@cairnmark/engine';
 import { useMemo } from 'preact/hooks';
+import { useCardWords } from '../../app/card-words.tsx';
 import { useBuildWords } from '../../app/use-build-words.ts';
-import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import { boardLines } from './lines.ts';
 import { OwnProgress } from './own-progress.tsx';
@@ -17,7 +17,7 @@ export function ChallengeBoard({
   challenge,
   freezing,
 }: Shown & { readonly challenge: Challenge; readonly freezing: Freezing }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   const view = useSession((session) => session.board.view);
   const { words, inClass, ruler } = useBuildWords(challenge, record);
   const scene = useMemo(

@@ -1,7 +1,8 @@
 // The whole day: places over all challenges, what each challenge brought, and how they add up.
 
 import { useCallback } from 'preact/hooks';
-import { useScreenWords, useWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
+import { useWords } from '../../app/use-words.ts';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { dayRows } from './day.ts';
 import { DayTable } from './day-table.tsx';
@@ -18,7 +19,7 @@ import { useRows } from './use-rows.ts';
 import { Warnings } from './warnings.tsx';
 
 export function DayBoard({ record, score, freezing }: Shown & { readonly freezing: Freezing }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   const words = useWords();
   const rows = useRows(score.day, record, WHOLE_DAY);
   const scene = { record, score, words, screen };

@@ -3,13 +3,13 @@
 import type { Challenge } from '@cairnmark/engine';
 import type { Cell } from '@cairnmark/formats';
 import type { DayStanding } from '@cairnmark/scoring';
-import type { ScreenWords, Words } from '@cairnmark/words';
+import type { CardWords, Words } from '@cairnmark/words';
 import type { Shown } from './scene.ts';
 import { groupName } from './scene.ts';
 
 export interface DayScene extends Shown {
   readonly words: Words;
-  readonly screen: ScreenWords;
+  readonly screen: CardWords;
 }
 
 /** Challenges that count in the day, in the order of the class. */

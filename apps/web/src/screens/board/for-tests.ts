@@ -3,7 +3,7 @@
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS, unitOf } from '@cairnmark/engine';
 import { TILT_BANDS } from '@cairnmark/geometry';
-import { classReader, screenWords, wordsFor } from '@cairnmark/words';
+import { cardWords, classReader, wordsFor } from '@cairnmark/words';
 import { shownRuler } from '../../app/use-build-words.ts';
 import type { Units } from '../../store/device.ts';
 import type { BoardLine } from './lines.ts';
@@ -36,6 +36,6 @@ export function staged(whole: ClassRecord, id: string, units: Units | null = nul
   const words = wordsFor('en');
   const ruler = shownRuler(challenge.ruler, units);
   const inClass = words.inClass(classReader(challenge, record.groups, { ruler, bands: TILT_BANDS, unitOf }));
-  const scene = { record, score, challenge, words, ruler, inClass, screen: screenWords('en') };
+  const scene = { record, score, challenge, words, ruler, inClass, screen: cardWords('en') };
   return { scene, lines: boardLines(score, challenge) };
 }

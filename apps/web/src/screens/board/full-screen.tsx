@@ -2,11 +2,11 @@
 
 import type { RefObject } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import { Icon } from '../../parts/icon.tsx';
 
 export function FullScreen({ section }: { readonly section: RefObject<HTMLElement> }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const [isFull, setFull] = useState(document.fullscreenElement !== null);
   useEffect(() => {
     const look = (): void => setFull(document.fullscreenElement !== null);

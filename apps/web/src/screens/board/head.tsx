@@ -1,10 +1,10 @@
 // The head of the board: what is shown, the bars to choose something else, and the full screen.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import type { ScreenWords } from '@cairnmark/words';
+import type { CardWords } from '@cairnmark/words';
 import type { RefObject } from 'preact';
+import { useCardWords } from '../../app/card-words.tsx';
 import { frameHelp } from '../../app/frame-help.ts';
-import { useScreenWords } from '../../app/use-words.ts';
 import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
@@ -23,7 +23,7 @@ export function Head({
   readonly working: boolean;
   readonly section: RefObject<HTMLElement>;
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const view = useSession((session) => session.board.view);
   const showOnBoard = useSession((session) => session.showOnBoard);
   const day = { id: WHOLE_DAY, text: words.say('board.day') };
@@ -62,7 +62,7 @@ export function Head({
   );
 }
 
-const boardHelp = (words: ScreenWords) =>
+const boardHelp = (words: CardWords) =>
   [
     ['help.which', words.say('board.which')],
     ['help.view', words.say('board.view')],

@@ -1,6 +1,6 @@
 // What the bars on the board are made of, in the order in which they are set end to end.
 
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import type { Bar, Segment } from './bars.ts';
 import { hasError } from './bars.ts';
@@ -39,7 +39,7 @@ export function Legend({
   /** The rows have the sign of near neighbours without its words. */
   readonly withNear: boolean;
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const name = (part: Segment['part']): string =>
     part === 'measure' ? columnTitle(scene.challenge.ranking.first.by, scene) : partText(part, scene);
   const off = [...new Set(bars.flatMap(({ takenOff }) => takenOff?.parts ?? []))];

@@ -1,7 +1,7 @@
 import { demoClass } from '@cairnmark/demo';
 import type { ClassRecord } from '@cairnmark/engine';
 import { csvText } from '@cairnmark/formats';
-import { screenWords, wordsFor } from '@cairnmark/words';
+import { cardWords, wordsFor } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
 import { dayRows } from './day.ts';
 import type { Staged } from './for-tests.ts';
@@ -89,7 +89,7 @@ describe('the table of the day as a file', () => {
     const score = scored(record);
     const rows = (kind: ClassRecord['day']['kind']) => {
       const scene = { record: { ...record, day: { ...record.day, kind } }, score };
-      return dayRows(score.day, { ...scene, words: wordsFor('en'), screen: screenWords('en') }, false)[0];
+      return dayRows(score.day, { ...scene, words: wordsFor('en'), screen: cardWords('en') }, false)[0];
     };
     expect([rows('sum-of-place-points'), rows('mean-place')]).toEqual([
       ['Group', 'Results'],
@@ -108,7 +108,7 @@ describe('the table of the day as a file', () => {
   it('has what each challenge brought, and nothing where there is no result', () => {
     const record = demoClass();
     const score = scored(record);
-    const rows = dayRows(score.day, { record, score, words: wordsFor('en'), screen: screenWords('en') }, true);
+    const rows = dayRows(score.day, { record, score, words: wordsFor('en'), screen: cardWords('en') }, true);
     expect(rows[0]).toEqual(['Place', 'Group', 'Tall Light', 'Narrow Rock', 'Harbour Wall', 'Together', 'Results']);
     expect(rows[1]).toEqual([1, 'Gannets', 5, 5, 5, 15, '3 of 3']);
     expect(rows.at(-1)).toEqual([null, 'Petrels', 2, 3, null, null, '2 of 3']);

@@ -2,7 +2,7 @@
 
 import type { ClassRecord } from '@cairnmark/engine';
 import { useRef } from 'preact/hooks';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import { HelpArea } from '../../parts/asked-help.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -16,7 +16,7 @@ import { useFrozen } from './use-frozen.ts';
 import { Working } from './working.tsx';
 
 export function OpenBoard({ record: now }: { readonly record: ClassRecord }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const section = useRef<HTMLElement>(null);
   const freezing = useFrozen(now);
   const worked = useClassScore(freezing.record);

@@ -1,6 +1,6 @@
 // Turns the pages of a long board.
 
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import type { Rows } from './use-rows.ts';
 
@@ -9,7 +9,7 @@ export function Pager<T>({
 }: {
   readonly rows: Pick<Rows<T>, 'pages' | 'page' | 'turnTo'>;
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   if (pages.length < 2) return null;
   const turn = (to: number): void => {
     if (to >= 0 && to < pages.length) turnTo(to);

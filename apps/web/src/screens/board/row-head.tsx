@@ -1,12 +1,13 @@
 // What each row of a board begins with, of one challenge or of the whole day: the place, and the group with the way to ask
 // why it has it.
 
-import { useScreenWords, useWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
+import { useWords } from '../../app/use-words.ts';
 import type { Row } from './arrangement.ts';
 import { sharers } from './arrangement.ts';
 
 export function HeadCells({ placesHidden }: { readonly placesHidden: boolean }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   return (
     <>
       {!placesHidden && (
@@ -23,7 +24,7 @@ export function HeadCells({ placesHidden }: { readonly placesHidden: boolean }) 
 
 /** A row while places are shown one by one and its own is not yet. `cells`: how many stand behind the place. */
 export function UnshownRow({ cells }: { readonly cells: number }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   return (
     <tr className="rank-unshown">
       <td className="rank-place" />
@@ -56,7 +57,7 @@ export function RowHead(props: RowHeadProps) {
 }
 
 function Place({ row, rows }: RowHeadProps) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   if (row.place === null) {
     return (
       <td className="rank-place">
@@ -74,7 +75,7 @@ function Place({ row, rows }: RowHeadProps) {
 }
 
 function Name({ row, name, ask }: RowHeadProps) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   const words = useWords();
   if (ask === null || row.place === null) return name;
   return (

@@ -1,8 +1,8 @@
 // Hands a table to the browser as a file for a spreadsheet.
 
 import type { Cell } from '@cairnmark/formats';
+import { useCardWords } from '../../app/card-words.tsx';
 import { fileName } from '../../app/save-class.tsx';
-import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 
@@ -13,7 +13,7 @@ export function SaveTable({
   readonly name: string;
   readonly rows: () => readonly (readonly Cell[])[];
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const save = async (): Promise<void> => {
     const { csvText } = await import('@cairnmark/formats');
     saveFile(`${fileName(name)}.csv`, 'text/csv', csvText(rows()));

@@ -1,7 +1,7 @@
 // What every part of a challenge's board needs: the record and the scores that are shown, and the words for them.
 
 import type { Challenge, ClassRecord, ClassScore } from '@cairnmark/engine';
-import type { ScreenWords } from '@cairnmark/words';
+import type { CardWords } from '@cairnmark/words';
 import type { BuildWords } from '../../app/use-build-words.ts';
 
 /** `record` and `score` go together: of now, or of the moment of freezing. */
@@ -12,7 +12,7 @@ export interface Shown {
 
 export interface Scene extends Shown, BuildWords {
   readonly challenge: Challenge;
-  readonly screen: ScreenWords;
+  readonly screen: CardWords;
 }
 
 export const challengeName = ({ challenges }: ClassRecord, challenge: string): string =>

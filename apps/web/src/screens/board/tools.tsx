@@ -2,8 +2,8 @@
 
 import type { ComponentChildren } from 'preact';
 import { useCallback, useState } from 'preact/hooks';
+import { useCardWords } from '../../app/card-words.tsx';
 import { useMay } from '../../app/use-may.ts';
-import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import { FreezeButton, FreezeNote } from './freeze.tsx';
 import type { Freezing } from './use-frozen.ts';
@@ -22,7 +22,7 @@ export function Tools<T>({
   readonly tell: (place: number) => string;
   readonly children: ComponentChildren;
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const showOnBoard = useSession((session) => session.showOnBoard);
   const [told, setTold] = useState('');
   const mayDecide = useMay('decide');
@@ -76,7 +76,7 @@ function Reveal({
   readonly step: (by: 1 | -1) => void;
   readonly end: () => void;
 }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   return (
     <div className="board-buttons">
       <button type="button" className="btn" aria-disabled={done === 0} onClick={() => step(-1)}>

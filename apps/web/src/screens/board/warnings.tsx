@@ -2,7 +2,7 @@
 
 import type { DayWarning } from '@cairnmark/scoring';
 import type { Words } from '@cairnmark/words';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import type { Scene, Shown } from './scene.ts';
 import { challengeName, groupName } from './scene.ts';
 
@@ -11,7 +11,7 @@ export function Warnings({
   warnings,
   words,
 }: Pick<Shown, 'record'> & { readonly warnings: readonly DayWarning[]; readonly words: Words }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   if (warnings.length === 0) return null;
   const challengeOf = (id: string) => record.challenges.find((one) => one.id === id);
   const names = {

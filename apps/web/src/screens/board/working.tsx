@@ -1,13 +1,14 @@
 // While the scores are worked out: how far it is, and a way to stop. And what keeps a class from being scored.
 
 import type { ClassScore, EngineIssue } from '@cairnmark/engine';
-import { useScreenWords, useWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
+import { useWords } from '../../app/use-words.ts';
 import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 
 /** `worked`: of a question that was put. */
 export function Working({ worked }: { readonly worked: Asked<ClassScore> }) {
-  const words = useScreenWords();
+  const words = useCardWords();
   const engine = useEngine();
   const { progress, working, value, issues, failed, stopped, again } = worked;
   if (issues.length > 0) return <Refused issues={issues} />;
@@ -47,7 +48,7 @@ export function Working({ worked }: { readonly worked: Asked<ClassScore> }) {
 const TOLD_MOST = 5;
 
 function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
-  const screen = useScreenWords();
+  const screen = useCardWords();
   const words = useWords();
   const told = issues.slice(0, TOLD_MOST).map(words.issue);
   const more = issues.length - told.length;

@@ -2,6 +2,7 @@
 
 import { loadWords } from '@cairnmark/words';
 import { useCallback } from 'preact/hooks';
+import { Lost } from '../../app/lost.tsx';
 import { PlanSpeaking } from '../../app/planning.tsx';
 import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
@@ -21,13 +22,5 @@ function WithWords() {
   const { language, say } = useScreenWords();
   const { what, lost, again } = useArrival(useCallback(() => loadWords(language), [language]));
   if (what !== null) return <Form words={what} />;
-  if (!lost) return <p className="page">{say('frame.loading')}</p>;
-  return (
-    <div className="page">
-      <p role="alert">{say('frame.not-here-what')}</p>
-      <button type="button" className="btn main" onClick={again}>
-        {say('frame.again')}
-      </button>
-    </div>
-  );
+  return lost ? <Lost again={again} /> : <p className="page">{say('frame.loading')}</p>;
 }

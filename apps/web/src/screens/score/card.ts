@@ -1,7 +1,7 @@
 // What every part of the score card works with: the try, its report, the words, and who is at the card.
 
 import type { Attempt, Report } from '@cairnmark/engine';
-import type { ScreenWords } from '@cairnmark/words';
+import type { CardWords } from '@cairnmark/words';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { BuildWords } from '../../app/use-build-words.ts';
@@ -12,7 +12,7 @@ import type { ScoreLines } from './lines.ts';
 import type { CoveringHere } from './use-ours-first.ts';
 
 export interface Card extends BuildWords {
-  readonly say: ScreenWords['say'];
+  readonly say: CardWords['say'];
   readonly at: At & { readonly attempt: Attempt };
   /** Which try it is, counted from 1. */
   readonly number: number;

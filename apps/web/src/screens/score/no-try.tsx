@@ -1,13 +1,13 @@
 // A group that has not begun at this challenge: where to begin, or that it takes no part.
 
 import { Link } from 'wouter-preact';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import { withState } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 
 export function NoTry({ at }: { readonly at: At }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   const changeTry = useSession((session) => session.changeTry);
   return (
     <div className="page card-no-try">

@@ -1,8 +1,8 @@
 // The score card: what one try measures, which rules it keeps, what it earns, and how all of it comes about.
 
 import { useMemo } from 'preact/hooks';
+import { useCardWords, withCardWords } from '../../app/card-words.tsx';
 import { useBuildWords } from '../../app/use-build-words.ts';
-import { useScreenWords } from '../../app/use-words.ts';
 import { NoClass } from '../../parts/no-class.tsx';
 import { useAt } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
@@ -20,7 +20,9 @@ import { useOursFirst } from './use-ours-first.ts';
 import { usePlaces } from './use-places.ts';
 import { Refused, Working } from './working-it-out.tsx';
 
-export default function ScoreCard() {
+export default withCardWords(ScoreCard);
+
+function ScoreCard() {
   const at = useAt();
   if (at === null) return <NoClass />;
   const { attempt } = at;
@@ -28,7 +30,7 @@ export default function ScoreCard() {
 }
 
 function Scored({ at }: { readonly at: Card['at'] }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   const buildWords = useBuildWords(at.challenge, at.record);
   const person = usePerson();
   const answer = useReport(useBuild(at));

@@ -2,14 +2,14 @@
 
 import type { EngineIssue } from '@cairnmark/engine';
 import type { Words } from '@cairnmark/words';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useCardWords } from '../../app/card-words.tsx';
 import type { At } from '../../store/where-at.ts';
 import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 import type { Worked } from '../../workers/worked.ts';
 
 export function Working({ at, worked }: { readonly at: At; readonly worked: Asked<unknown> }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   return (
     <div className="page">
       <p className="mut">{at.challenge.name}</p>
@@ -25,7 +25,7 @@ export const textOf = ({ failed, stopped }: Worked<unknown>) =>
   failed !== null ? 'score-card.failed' : stopped ? 'verdict.stopped' : 'score-card.working';
 
 export function Again({ worked: { failed, stopped, again } }: { readonly worked: Asked<unknown> }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   if (failed === null && !stopped) return null;
   return (
     <button type="button" className="btn" onClick={again}>
@@ -36,7 +36,7 @@ export function Again({ worked: { failed, stopped, again } }: { readonly worked:
 
 /** Only a hard build is long in the making: then it says how far it is, and can be stopped. */
 export function Progress({ worked: { progress } }: { readonly worked: Worked<unknown> }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   const engine = useEngine();
   if (progress === null) return null;
   return (
@@ -51,7 +51,7 @@ export function Progress({ worked: { progress } }: { readonly worked: Worked<unk
 }
 
 export function Refused({ issues, words }: { readonly issues: readonly EngineIssue[]; readonly words: Words }) {
-  const { say } = useScreenWords();
+  const { say } = useCardWords();
   return (
     <div className="page">
       <h1>{say('score-card.title')}</h1>

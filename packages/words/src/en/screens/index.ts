@@ -1,11 +1,10 @@
-// The texts of all screens, in English.
+// The texts of the frame, of Start and of Build, and what several screens use, in English.
 
-import { board } from './board.ts';
 import { build } from './build.ts';
 import { field } from './field.ts';
 import { frame } from './frame.ts';
 import { help } from './help.ts';
-import { scoreCard } from './score-card.ts';
+import { shared } from './shared.ts';
 import { start } from './start.ts';
 
-export const screens = { ...frame, ...help, ...field, ...start, ...build, ...scoreCard, ...board };
+export const screens = { ...frame, ...help, ...field, ...start, ...build, ...shared };
