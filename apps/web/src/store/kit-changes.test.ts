@@ -40,6 +40,22 @@ describe('for which challenges a kit is used', () => {
     expect(takeAwayKind(TALL, 'icosahedron')(record)).toBe(record);
   });
 
+  it('a challenge with nothing but copies of builds can be mended, and no other takes its builds along', () => {
+    const record = unplayed('narrow-rock');
+    const tries = record.attempts.map((one, k) => ({
+      ...one,
+      id: `copied-${k}`,
+      challenge: TALL,
+      answers: {},
+      judged: [],
+    }));
+    const copied = { ...record, attempts: [...record.attempts, ...tries] };
+    expect(kitUse(copied, challengeOf(copied)).locked).toBe(false);
+    const resized = sizeKind(TALL, 'cube', { edge: 60 })(copied);
+    expect([TALL, 'narrow-rock', 'harbour-wall'].map((id) => edgeOf(resized, id))).toEqual([60, 50, 60]);
+    expect(kitUse(copied, challengeOf(copied, 'harbour-wall')).keep.map(({ id }) => id)).toEqual([TALL, 'narrow-rock']);
+  });
+
   it('a name changes in a played challenge, and leaves the sizes of a follower that went on alone', () => {
     const record = sizeKind('narrow-rock', 'cube', { edge: 60 })(unplayed(TALL));
     const named = nameKind(TALL, 'cube', 'Block')(record);

@@ -2,6 +2,7 @@
 // under. Challenges that groups have built under keep their kit as it was.
 
 import type { Challenge, ClassRecord, Kit } from '@cairnmark/engine';
+import { isLocked } from './challenge-lock.ts';
 import type { Change } from './class-changes.ts';
 import { isPlayed } from './played.ts';
 
@@ -17,7 +18,7 @@ export interface KitUse {
 export function kitUse(record: ClassRecord, at: Challenge): KitUse {
   const others = record.challenges.filter((one) => one.id !== at.id && one.kit.id === at.kit.id);
   return {
-    locked: isPlayed(record, at.id),
+    locked: isLocked(record, at.id),
     usedBy: [at, ...others.filter(({ id }) => !isPlayed(record, id))],
     keep: others.filter(({ id }) => isPlayed(record, id)),
   };
@@ -41,8 +42,11 @@ export const changeKit =
     };
   };
 
-/** Changes that results are worked out from: sizes, materials, kinds. A played challenge stays as it is. */
+/**
+ * Changes that results are worked out from: sizes, materials, kinds. A challenge that groups have built under stays as it
+ * is; one that has only copies of builds can be mended.
+ */
 export const changePieces =
   (challenge: string, change: (kit: Kit) => Kit): Change =>
   (record) =>
-    isPlayed(record, challenge) ? record : changeKit(challenge, change)(record);
+    isLocked(record, challenge) ? record : changeKit(challenge, change)(record);
