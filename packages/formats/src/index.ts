@@ -1,6 +1,10 @@
 // Versioned files: kit, challenge, attempt, class, report. Text in, record or issues out; record in, text out. And tables
 // for spreadsheets, out only.
 
+export type { CodedTry, CodeIssue, CodeIssueCode } from './code/code.ts';
+export { decodeCode, encodeCode } from './code/code.ts';
+export type { Prints } from './code/prints.ts';
+export { printsOf } from './code/prints.ts';
 export type { Cell } from './csv.ts';
 export { csvText } from './csv.ts';
 export type { FileIssue, FileIssueCode } from './decode.ts';

@@ -28,6 +28,9 @@ export const DEPTH_MOST = 64;
 /** Faults told of one file, and of one list in it: nobody reads further. */
 export const ISSUES_TOLD_MOST = 100;
 
+/** Bytes of a code on a screen: more would be finer than a tablet's camera tells apart. */
+export const CODE_BYTES_MOST = 800;
+
 /** A box of paper solids holds a dozen kinds. */
 export const KINDS_MOST = 100;
 /** Pieces of one kind, and pieces in one layout: as many as can be stacked. */

@@ -10,7 +10,14 @@ import type {
   ReadyId,
   Slip,
 } from '@cairnmark/engine';
-import type { EnvelopeIssueCode, FileIssueCode, Format, JsonIssueCode, ShapeIssueCode } from '@cairnmark/formats';
+import type {
+  CodeIssueCode,
+  EnvelopeIssueCode,
+  FileIssueCode,
+  Format,
+  JsonIssueCode,
+  ShapeIssueCode,
+} from '@cairnmark/formats';
 import type {
   BaseDefinition,
   CountingConvention,
@@ -38,7 +45,13 @@ import type { Saying } from './saying.ts';
 import type { RestingName, SizeName } from './solid-names.ts';
 import type { SideName } from './tilts.ts';
 
-export type IssueCode = FileIssueCode | JsonIssueCode | EnvelopeIssueCode | ShapeIssueCode | EngineIssue['code'];
+export type IssueCode =
+  | FileIssueCode
+  | JsonIssueCode
+  | EnvelopeIssueCode
+  | ShapeIssueCode
+  | CodeIssueCode
+  | EngineIssue['code'];
 
 /** A sentence that stands for another when the issue tells another limit: "more than" for "or more". */
 export type IssueVariant = 'not-above';

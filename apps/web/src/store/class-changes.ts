@@ -7,7 +7,12 @@ import type { Answer } from '@cairnmark/scoring';
 export type Change = (record: ClassRecord) => ClassRecord;
 
 /** A further try of a group, empty and not yet seen by anybody; `at`: ISO 8601 with zone. */
-export function newAttempt(record: ClassRecord, group: Group, challenge: Challenge, at: string): Attempt {
+export function newAttempt(
+  record: ClassRecord,
+  group: Pick<Group, 'id'>,
+  challenge: Pick<Challenge, 'id'>,
+  at: string,
+): Attempt {
   const taken = new Set(record.attempts.map(({ id }) => id));
   const stem = `${challenge.id}-${group.id}`;
   let number = attemptsOf(record, group.id, challenge.id).length + 1;

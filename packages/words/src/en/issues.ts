@@ -19,6 +19,13 @@ export const issues = {
     'A newer Cairnmark wrote this file: version {version}; the newest known here is {newest}. Open it there, or ask for an older copy.',
   'version-unknown': 'This is no version number. Write a whole number from 1 on.',
   'more-issues': 'And {count} more. Mend those above first, then check again.',
+  // A code on a screen.
+  'code-too-large': 'This try needs {bytes} bytes, and a code holds {most}. Save it as a file.',
+  'code-of-others': 'This code is not from Cairnmark. Take a photo of the code of a try.',
+  'code-newer':
+    'A newer Cairnmark made this code: version {version}; the newest known here is {newest}. Bring the try as a file, or use the newer one here.',
+  'code-misread': 'A part of this code was not read as it stands. Take the photo again: closer, straight on, sharp.',
+  'code-not-ours': 'This code does not say what Cairnmark would write. Ask for the try again, as a file.',
   // The shape of each value.
   missing: 'This is missing. Write it in.',
   'unknown-key': 'This key is not known here. Check its spelling, or take it out.',

@@ -18,6 +18,12 @@ export const issues: IssueTexts = {
     'Este archivo lo escribió un Cairnmark más nuevo: versión {version}; aquí la más nueva es la {newest}. Ábrelo allí o pide una copia más antigua.',
   'version-unknown': 'Esto no es un número de versión. Escribe un número entero desde 1.',
   'more-issues': 'Y {count} más. Arregla primero los de arriba y comprueba otra vez.',
+  'code-too-large': 'Este intento necesita {bytes} bytes y en un código caben {most}. Guárdalo como archivo.',
+  'code-of-others': 'Este código no es de Cairnmark. Haz una foto del código de un intento.',
+  'code-newer':
+    'Este código lo hizo un Cairnmark más nuevo: versión {version}; aquí la más nueva es la {newest}. Trae el intento como archivo o usa aquí el más nuevo.',
+  'code-misread': 'Una parte de este código no se leyó como está. Haz la foto otra vez: más cerca, de frente y nítida.',
+  'code-not-ours': 'Este código no dice lo que escribiría Cairnmark. Pide el intento otra vez, como archivo.',
   missing: 'Falta este dato. Escríbelo.',
   'unknown-key': 'Esta clave no se conoce aquí. Revisa cómo está escrita o quítala.',
   'wrong-type': 'Aquí hay {received}. Escribe {expected}.',

@@ -1,5 +1,7 @@
 // The class: its groups, who is measured, who holds the device, and what may be done with the class as a whole.
 
+import type { Attempt } from '@cairnmark/engine';
+import { useLocation } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { planning } from '../../app/planning.tsx';
 import { SaveClass } from '../../app/save-class.tsx';
@@ -7,8 +9,10 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { HelpArea, HelpButton, HelpTexts } from '../../parts/asked-help.tsx';
 import { NameField } from '../../parts/name-field.tsx';
 import { useEdit } from '../../store/edit-class.ts';
+import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import './class.css';
+import { BringIn } from '../share/bring-in.tsx';
 import { CopyClass } from './copy-class.tsx';
 import { DeleteClass } from './delete-class.tsx';
 import { Groups } from './groups.tsx';
@@ -18,9 +22,15 @@ import { Measured } from './measured.tsx';
 export default planning(ClassPlan);
 
 function ClassPlan({ at: { record } }: { readonly at: At }) {
+  const goTo = useSession((session) => session.goTo);
+  const [, navigate] = useLocation();
   const { say } = usePlanWords();
   const screen = useScreenWords();
   const edit = useEdit();
+  const show = ({ group, challenge, id }: Attempt): void => {
+    goTo({ group, challenge, attempt: id });
+    navigate('/score');
+  };
   return (
     <HelpArea>
       <div className="page class-plan">
@@ -38,6 +48,7 @@ function ClassPlan({ at: { record } }: { readonly at: At }) {
             [say('class.help-late'), say('class.late'), say('class.add')],
             [say('class.help-join'), say('class.join')],
             [say('class.help-take-out'), say('class.take-out')],
+            [say('class.help-bring-in'), say('class.bring-in')],
             [say('class.help-holder'), say('class.holder')],
             [say('class.help-copy'), say('class.copy')],
             [say('class.help-delete'), say('class.delete')],
@@ -47,6 +58,10 @@ function ClassPlan({ at: { record } }: { readonly at: At }) {
           <Groups record={record} />
           <div className="class-side">
             <Measured record={record} />
+            <section className="sec">
+              <h2>{say('class.bring-in')}</h2>
+              <BringIn record={record} show={show} />
+            </section>
             <Holder />
             <section className="sec">
               <h2>{say('class.whole')}</h2>

@@ -5,6 +5,7 @@ import { frameHelp } from '../../app/frame-help.ts';
 import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useSession } from '../../store/use-session.ts';
+import { ShareDoor } from '../share/share-door.tsx';
 import { useCard } from './card.ts';
 
 export function NextSteps() {
@@ -27,12 +28,14 @@ export function NextSteps() {
         <Icon name="print" />
         {say('score-card.print')}
       </button>
+      <ShareDoor />
       <HelpButton />
       <HelpList
         items={[
           ['help.again', say('score-card.again')],
           ['help.to-board', say('score-card.board')],
           ['help.print', say('score-card.print')],
+          ['help.share', say('score-card.share')],
           ...frameHelp({ say }),
         ]}
       />

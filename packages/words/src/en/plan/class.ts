@@ -53,6 +53,8 @@ export const classPlan = {
   'class.measured': 'Who is measured',
   'class.measured-of': '{measured} of {of} groups measured',
   'class.not-yet': 'Not yet: {groups}',
+  'class.bring-in': 'Bring in a try',
+  'class.help-bring-in': 'From another device: choose its file, or a photo of the code on its screen.',
   'class.holder': 'Hand the device over',
   'class.holder-what': 'Each role sees its own screens. Settings brings the device back.',
   'class.pin': '4 figures',

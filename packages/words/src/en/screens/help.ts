@@ -20,6 +20,7 @@ export const help = {
   'help.again': 'Begins a new try with the same pieces.',
   'help.to-board': 'Shows all groups of this challenge.',
   'help.print': 'Prints this card on one sheet of paper.',
+  'help.share': 'Hands this try to another device: a code to take a photo of, or a file. Brings tries in, too.',
   'help.since': 'Shows what is new since the try before.',
   'help.real': 'Opens what people saw: how it ended, the seconds, the ruler, and who looked.',
   'help.state': 'Say what the real build did: it stood, or it fell.',

@@ -52,6 +52,7 @@ export const scoreCard = {
   'score-card.again': 'Try again',
   'score-card.board': 'See the Board',
   'score-card.print': 'Print card',
+  'score-card.share': 'Share this try',
   // Lines.
   'score-card.what': 'What we measure',
   'score-card.result': 'Result',

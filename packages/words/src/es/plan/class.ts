@@ -54,6 +54,8 @@ export const classPlan = {
   'class.measured': 'Quién está medido',
   'class.measured-of': '{measured} de {of} grupos medidos',
   'class.not-yet': 'Todavía no: {groups}',
+  'class.bring-in': 'Traer un intento',
+  'class.help-bring-in': 'De otro aparato: elige su archivo, o una foto del código de su pantalla.',
   'class.holder': 'Pasar el aparato',
   'class.holder-what': 'Cada papel ve sus pantallas. Los ajustes devuelven el aparato.',
   'class.pin': '4 cifras',

@@ -22,6 +22,8 @@ export const help: Readonly<Record<keyof typeof pattern, string>> = {
   'help.again': 'Empieza un intento nuevo con las mismas piezas.',
   'help.to-board': 'Muestra todos los grupos de este reto.',
   'help.print': 'Imprime esta tarjeta en una hoja de papel.',
+  'help.share':
+    'Pasa este intento a otro dispositivo: un código para hacerle una foto, o un archivo. También trae intentos.',
   'help.since': 'Muestra qué hay de nuevo desde el intento anterior.',
   'help.real': 'Abre lo que se vio: cómo acabó, los segundos, la regla y quién miró.',
   'help.state': 'Di qué hizo la construcción de verdad: se sostuvo o se cayó.',

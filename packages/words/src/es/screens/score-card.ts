@@ -49,6 +49,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.again': 'Otro intento',
   'score-card.board': 'Ver el Tablero',
   'score-card.print': 'Imprimir la tarjeta',
+  'score-card.share': 'Compartir este intento',
   'score-card.what': 'Qué medimos',
   'score-card.result': 'Resultado',
   'score-card.own': 'Nuestro resultado',

@@ -1,0 +1,149 @@
+// A try that may come in: whose it is, what is different here, and the button that takes it in.
+
+import type { Attempt, ClassRecord } from '@cairnmark/engine';
+import type { FileIssue } from '@cairnmark/formats';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { usePlanWords } from '../../app/plan-words.ts';
+import { useWords } from '../../app/use-words.ts';
+import { takeIn } from '../../store/bring-in-changes.ts';
+import { useEdit } from '../../store/edit-class.ts';
+import { useMoments } from '../score/use-moments.ts';
+import type { Offer } from './offer.ts';
+import { offerOf } from './offer.ts';
+import type { Offered } from './read-offered.ts';
+import { TrySentences } from './try-sentences.tsx';
+
+export function OfferedTry({
+  record,
+  offered,
+  show,
+}: {
+  readonly record: ClassRecord;
+  readonly offered: Offered;
+  readonly show: (attempt: Attempt) => void;
+}) {
+  const { say } = usePlanWords();
+  const words = useWords();
+  const moment = useMoments();
+  const [groupId, setGroupId] = useState<string | null>(null);
+  const { group, challenge, attempt, held, number, warnings } = offerOf(record, offered, groupId);
+  const named = { group: group?.name ?? attempt.group, challenge: challenge?.name ?? attempt.challenge };
+  return (
+    <>
+      <p>
+        <b>
+          {group === null || challenge === null
+            ? say('share.which-unknown', named)
+            : say('share.which', { ...named, number })}
+        </b>{' '}
+        <span className="mut">{moment(attempt.at)}</span>
+      </p>
+      {challenge === null ? (
+        <p className="badbox">
+          {words.issue({ code: 'challenge-unknown', path: [], details: { challenge: attempt.challenge } })}
+        </p>
+      ) : (
+        <>
+          <TrySentences attempt={attempt} challenge={challenge} record={record} />
+          {!record.groups.some(({ id }) => id === offered.attempt.group) && (
+            <GroupChoice record={record} unknown={offered.attempt.group} chosen={groupId} choose={setGroupId} />
+          )}
+          {held.kind !== 'same' && warnings.map((warning) => <Note key={warning} text={say(`share.${warning}`)} />)}
+          {held.kind === 'other' && group !== null && <Note text={say('share.beside')} />}
+          {group !== null && <TakeIn attempt={attempt} held={held} number={number} show={show} />}
+        </>
+      )}
+    </>
+  );
+}
+
+const Note = ({ text }: { readonly text: string }) => <p className="note">{text}</p>;
+
+function GroupChoice({
+  record,
+  unknown,
+  chosen,
+  choose,
+}: {
+  readonly record: ClassRecord;
+  readonly unknown: string;
+  readonly chosen: string | null;
+  readonly choose: (id: string | null) => void;
+}) {
+  const { say } = usePlanWords();
+  const id = useId();
+  return (
+    <div className="field note">
+      <p>{say('share.group-unknown', { group: unknown })}</p>
+      <label htmlFor={id}>{say('share.group-choose')}</label>
+      <select
+        id={id}
+        className="in"
+        value={chosen ?? ''}
+        onChange={({ currentTarget }) => choose(currentTarget.value === '' ? null : currentTarget.value)}
+      >
+        <option value="">{say('share.group-none')}</option>
+        {record.groups.map((group) => (
+          <option key={group.id} value={group.id}>
+            {group.name}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** What is here already is told, and offers nothing but to be shown. */
+function TakeIn({
+  attempt,
+  held,
+  number,
+  show,
+}: Pick<Offer, 'attempt' | 'held' | 'number'> & { readonly show: (attempt: Attempt) => void }) {
+  const { say } = usePlanWords();
+  const words = useWords();
+  const edit = useEdit();
+  const [taken, setTaken] = useState(false);
+  const [faults, setFaults] = useState<readonly FileIssue[]>([]);
+  const shower = useRef<HTMLButtonElement>(null);
+  useLayoutEffect(() => {
+    // The button that was pressed is gone.
+    if (taken) shower.current?.focus();
+  }, [taken]);
+  const take = (): void => {
+    const refused = edit(takeIn(attempt));
+    setFaults(refused);
+    setTaken(refused.length === 0);
+  };
+  return (
+    <>
+      <div role="status">
+        {held.kind === 'same' && <p>{say(taken ? 'share.taken' : 'share.here', { number })}</p>}
+        {faults.length > 0 && (
+          <div className="badbox">
+            <p>{say('share.refused')}</p>
+            {faults.slice(0, TOLD_MOST).map((fault) => (
+              <p key={fault.path.join()}>{words.issue(ofTry(fault))}</p>
+            ))}
+          </div>
+        )}
+      </div>
+      {held.kind === 'same' ? (
+        <button ref={shower} type="button" className="btn" onClick={() => show(held.attempt)}>
+          {say('share.show')}
+        </button>
+      ) : (
+        <button type="button" className="btn main" onClick={take}>
+          {say('share.take')}
+        </button>
+      )}
+    </>
+  );
+}
+
+/** The place in the try: which one of the class it would be says nothing. */
+const ofTry = (fault: FileIssue): FileIssue =>
+  fault.path[0] === 'attempts' ? { ...fault, path: fault.path.slice(2) } : fault;
+
+/** Faults told at once: nobody reads further. */
+const TOLD_MOST = 5;

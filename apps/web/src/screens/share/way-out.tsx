@@ -1,0 +1,42 @@
+// A try leaves this device: as a code for the camera of another one where it has room in a code, and as a file.
+
+import type { Attempt } from '@cairnmark/engine';
+import { encode, encodeCode, printsOf } from '@cairnmark/formats';
+import { useMemo } from 'preact/hooks';
+import { usePlanWords } from '../../app/plan-words.ts';
+import { fileName } from '../../app/save-class.tsx';
+import { useWords } from '../../app/use-words.ts';
+import { Icon } from '../../parts/icon.tsx';
+import { saveFile } from '../../parts/save-file.ts';
+import type { At } from '../../store/where-at.ts';
+import { CodePicture } from './code-picture.tsx';
+
+export function WayOut({ at }: { readonly at: At & { readonly attempt: Attempt } }) {
+  const { say } = usePlanWords();
+  const words = useWords();
+  const { attempt, challenge, group, tries } = at;
+  const code = useMemo(() => encodeCode({ attempt, prints: printsOf(challenge, group) }), [attempt, challenge, group]);
+  const which = { group: group.name, challenge: challenge.name, number: tries.indexOf(attempt) + 1 };
+  const save = (): void => {
+    saveFile(`${fileName(say('share.which', which))}.json`, 'application/json', encode('attempt', attempt));
+  };
+  return (
+    <section className="share-out">
+      <p>
+        <b>{say('share.which', which)}</b>
+      </p>
+      {code.ok ? (
+        <>
+          <CodePicture text={code.value} label={say('share.code-label', which)} />
+          <p>{say('share.what')}</p>
+        </>
+      ) : (
+        <p className="note">{code.issues.map(words.issue).join(' ')}</p>
+      )}
+      <button type="button" className="btn" onClick={save}>
+        <Icon name="file" />
+        {say('share.save')}
+      </button>
+    </section>
+  );
+}
