@@ -6,7 +6,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { copyChallenge, fold, openChallenge, openFolds, row } from './tools/challenge.ts';
-import { openScreen, reload, savedClass } from './tools/classes.ts';
+import { allKept, openScreen, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan } from './tools/words.ts';
 
@@ -42,6 +42,7 @@ it('a slip is mended in a copy with the builds: the first results stay, those of
   await page.getByText(englishPlan('challenge.copied')).waitFor();
   await row(page, 'Height').getByLabel(englishPlan('challenge.row-points'), { exact: true }).fill('3');
   await page.keyboard.press('Enter');
+  await allKept(page);
   await reload(page);
   await page.getByText(englishPlan('challenge.copied')).waitFor();
   const after = await record(page);
