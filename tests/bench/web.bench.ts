@@ -44,7 +44,7 @@ export async function run(report: Report): Promise<void> {
 }
 
 async function dragged(browser: Browser, address: string): Promise<MoveTimes> {
-  const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
   try {
     const page = await context.newPage();
     await page.addInitScript(noteMoves);
@@ -58,7 +58,7 @@ async function dragged(browser: Browser, address: string): Promise<MoveTimes> {
 
 /** From asking for the page until its heading is drawn and the page is free to answer, ms. */
 async function readyMs(browser: Browser, address: string): Promise<number> {
-  const context = await browser.newContext({ viewport: { width: 1366, height: 768 } });
+  const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
   try {
     const page = await context.newPage();
     const session = await context.newCDPSession(page);

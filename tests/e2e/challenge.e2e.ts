@@ -88,6 +88,7 @@ it('a ready challenge is added with the kit, taken out, and put back', async () 
   await page.locator('.chal-name input:focus').waitFor();
   await button(page, 'challenge.remove').click();
   await page.getByText('Largest courtyard is taken out.').waitFor();
+  await page.locator('.chal-undo button:focus').waitFor();
   expect((await record(page)).challenges).toHaveLength(3);
   await button(page, 'challenge.put-back').click();
   await page.locator('.chal-top [aria-pressed="true"]').filter({ hasText: 'Largest courtyard' }).waitFor();

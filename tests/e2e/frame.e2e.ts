@@ -62,6 +62,8 @@ it('once a class is open, every screen is there without the network', async () =
   await openScreen(page, 'score');
   await openScreen(page, 'board');
   await expect.poll(() => page.getByRole('main').innerText()).toMatch(/Terns/);
+  // Its words are a file of their own.
+  await openScreen(page, 'class');
 });
 
 it('a file is chosen by keys alone', async () => {

@@ -17,7 +17,7 @@ it('without its host all of it goes on: every screen, the large solver, Spanish'
   await isKept(page);
   await site.close();
   await reload(page);
-  await openDemo(page);
+  await openDemo(page, 'class');
   await opensEveryScreen(page);
   await judgesFort(page);
   await speaksSpanish(page);

@@ -104,9 +104,12 @@ it('a teacher sets a game where there is none, and the group builds with what it
 });
 
 it('a group on its own device counts until the end, then builds with what it has earned and nothing else', async () => {
-  const before = () => localStorage.setItem('cairnmark.device', JSON.stringify({ role: 'pupil' }));
-  const page = await openApp({ before });
+  const page = await openApp();
   await openSupply(page, { kind: 'turns', turns: 1 });
+  expect(await page.locator('[data-besides]').count()).toBe(4);
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  await button(page, english('role.pupil')).click();
+  await page.keyboard.press('Escape');
   expect(await page.locator('[data-besides]').count()).toBe(2);
   await more(kind(page, 'ball')).click();
   await button(page, englishPlan('supply-game.turn-next')).click();

@@ -22,7 +22,7 @@ it.each([
 ])('sees %s', async (_, script, fault) => {
   const browser = await chromium.connect(inject('browserAddress'));
   onTestFinished(() => browser.close());
-  const page = await browser.newPage();
+  const page = await browser.newPage({ serviceWorkers: 'block' });
   const faults = watch(page, inject('appAddress'));
   await page.goto(inject('appAddress'));
   expect(faults).toEqual([]);

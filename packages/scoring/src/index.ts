@@ -21,6 +21,7 @@ export { SUPPLY_FACT_IDS, supplyFactValues } from './supply/facts.ts';
 export { supplyIssues } from './supply/issues.ts';
 export { isOver } from './supply/over.ts';
 export { stockLeft } from './supply/stock.ts';
+export { piecesOf } from './supply/strokes.ts';
 export { supplies } from './supply/supplies.ts';
 export * from './supply/types.ts';
 export * from './types.ts';

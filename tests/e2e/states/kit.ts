@@ -17,19 +17,13 @@ export const kit: readonly State[] = [
   },
   { name: 'kit', go: openKit },
   {
-    name: 'kit-slope',
-    go: async (page) => {
-      await openKit(page);
-      await page.locator('[data-kind="sq-pyramid"] .kit-slope').click();
-    },
-  },
-  {
     name: 'kit-refused',
     go: async (page) => {
       await openKit(page);
       await typeSize(page, 'sq-frustum', 'topEdge', '7');
       await typeSize(page, 'cone', 'height', '5');
       await typeSize(page, 'cube', 'edge', '6..0');
+      await page.locator('[data-kind="sq-pyramid"] .kit-slope').click();
     },
   },
   {

@@ -21,6 +21,7 @@ export function sharedPage(begin: (page: Page) => Promise<void>): () => Page {
       colorScheme: 'light',
       locale: 'en-GB',
       reducedMotion: 'reduce',
+      serviceWorkers: 'block',
     });
     const page = await context.newPage();
     page.setDefaultTimeout(WAIT_MS);

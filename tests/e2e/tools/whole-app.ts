@@ -24,17 +24,16 @@ export async function buildsAndScores(page: Page): Promise<void> {
   await allKept(page);
 }
 
-/** A fort that only the large solver judges whole is judged here as in Node. */
+/** On Build: a fort that only the large solver judges whole is judged here as in Node. */
 export async function judgesFort(page: Page): Promise<void> {
   expect(needsLargeSolver(FORT.id), 'the fort asks for the large solver').toBe(true);
-  await openScreen(page, 'build');
   await goTo(page, FORT.challenge, FORT.group);
   expect(await whyLines(page)).toEqual(inNode(FORT.id).lines);
 }
 
-/** Every screen that has a tab. */
+/** Every screen that has a tab; ends on Build. */
 export async function opensEveryScreen(page: Page): Promise<void> {
-  for (const screen of ['class', 'challenge', 'kit', 'supply', 'record', 'build', 'score', 'board'] as const) {
+  for (const screen of ['class', 'challenge', 'kit', 'supply', 'record', 'score', 'board', 'build'] as const) {
     await openScreen(page, screen);
     // Its words have come too, and are no excuse.
     await page.locator('main h1').first().waitFor();

@@ -3,7 +3,7 @@
 import type { SupplyEvent } from '@cairnmark/scoring';
 import { supplyIssues } from '@cairnmark/scoring';
 import { COUNT_MOST } from '../limits.ts';
-import { stockOf } from '../supply/supply-facts.ts';
+import { stockOf } from '../supply/stock-of.ts';
 import type { Challenge } from '../types.ts';
 import type { Path } from './checks.ts';
 import { idsTwice, outOfRange, pointsOutOfRange } from './checks.ts';

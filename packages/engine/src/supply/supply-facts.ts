@@ -7,6 +7,7 @@ import { kindsOf } from '../evaluate/kinds.ts';
 import { plainFact } from '../facts/fact.ts';
 import type { ReportedFact } from '../report-types.ts';
 import type { Challenge, Group, KindOfPiece } from '../types.ts';
+import { stockOf } from './stock-of.ts';
 
 /** null where the challenge has no supply game. A group without any stroke has earned nothing. */
 export function supplyOf(events: readonly SupplyEvent[], challenge: Challenge, group: Group): Supply | null {
@@ -14,9 +15,6 @@ export function supplyOf(events: readonly SupplyEvent[], challenge: Challenge, g
   const all = supplies(events, stockOf(challenge));
   return all.find((one) => one.group === group.id) ?? emptySupply(group.id);
 }
-
-export const stockOf = ({ kit }: Challenge): Readonly<Record<string, number>> =>
-  Object.fromEntries(kit.kinds.map(({ id, stock }) => [id, stock]));
 
 export function supplyFacts(supply: Supply | null, challenge: Challenge, group: Group): ReportedFact[] {
   if (supply === null) return [];

@@ -10,6 +10,13 @@ export type Change = readonly [kind: string, count: number];
 export const strokes = (events: readonly SupplyEvent[]): SupplyEvent[] =>
   events.filter(({ takenBack }) => takenBack !== true);
 
+/** What a group has of every kind that a stroke of its own tells of: rule [S1]. Small, for where nothing else is asked. */
+export function piecesOf(events: readonly SupplyEvent[], group: string): ReadonlyMap<string, number> {
+  const pieces = new Map<string, number>();
+  for (const event of strokes(events)) if (event.group === group) apply(changeOfGroup(event), pieces);
+  return pieces;
+}
+
 /** A dropped piece never became the group's: it changes nothing. */
 export function changeOfGroup({ what }: SupplyEvent): Change | null {
   switch (what.kind) {

@@ -3,7 +3,7 @@
 
 import { byId } from '../ranking/places.ts';
 import { exactSum } from '../rounding/sum.ts';
-import { apply, changeOfGroup, strokes } from './strokes.ts';
+import { piecesOf, strokes } from './strokes.ts';
 import type { Supply, SupplyEvent } from './types.ts';
 
 /**
@@ -23,13 +23,12 @@ export function supplies(events: readonly SupplyEvent[], stock: Readonly<Record<
 }
 
 function supplyOf(group: string, events: readonly SupplyEvent[], kinds: readonly string[]): Supply {
-  const pieces = new Map(kinds.map((kind) => [kind, 0]));
-  for (const event of events) apply(changeOfGroup(event), pieces);
+  const pieces = new Map([...kinds.map((kind) => [kind, 0] as const), ...piecesOf(events, group)]);
   return {
     group,
     pieces: Object.fromEntries(pieces),
-    dropped: piecesOf('dropped', events),
-    lost: piecesOf('lost', events),
+    dropped: countOf('dropped', events),
+    lost: countOf('lost', events),
     penaltyPoints: exactSum(events.map(({ what }) => (what.kind === 'penalty' ? what.points : 0))),
     byRound: earnedBy(events, ({ round }) => round)
       .map(([round, count]) => ({ round, pieces: count }))
@@ -40,7 +39,7 @@ function supplyOf(group: string, events: readonly SupplyEvent[], kinds: readonly
   };
 }
 
-const piecesOf = (kind: 'lost' | 'dropped', events: readonly SupplyEvent[]): number =>
+const countOf = (kind: 'lost' | 'dropped', events: readonly SupplyEvent[]): number =>
   events.reduce((sum, { what }) => (what.kind === kind ? sum + what.count : sum), 0);
 
 /** Pieces earned, by what `keyOf` says of their strokes; a stroke of which it says nothing is left out. */

@@ -25,7 +25,9 @@ export function CountsTable({ chosen }: { readonly chosen: CountingConvention })
           <tr key={way} className={way === chosen ? 'chosen' : undefined}>
             <th scope="row">{say(WAYS[way])}</th>
             {ROUND.map((solid) => (
-              <td key={solid}>{words.listed(countsOf(solid, way).map(([thing, n]) => words.counted(thing, n)))}</td>
+              <td key={solid} data-of={words.capital(words.names.solids[solid])}>
+                {words.listed(countsOf(solid, way).map(([thing, n]) => words.counted(thing, n)))}
+              </td>
             ))}
           </tr>
         ))}

@@ -4,6 +4,7 @@ import type { GradePreset } from '@cairnmark/engine';
 import { SETS_ID, STOOD_ID, TILT_ID } from '@cairnmark/engine';
 import { MEASURES } from '@cairnmark/geometry';
 import { Choice } from '../../parts/choice.tsx';
+import { Icon } from '../../parts/icon.tsx';
 import { isAskedFor, withGrade, withShown } from '../../store/rule-settings.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
@@ -44,19 +45,25 @@ function Shown() {
     <fieldset className="chal-kinds">
       <legend className="lab">{say('challenge.shown')}</legend>
       {SHOWABLE.map((measure) => {
-        const asked = isAskedFor(measure, challenge);
+        const name = words.capital(inClass.plainLabel(measure));
+        if (isAskedFor(measure, challenge)) {
+          return (
+            <p key={measure} className="chal-check asked">
+              <Icon name="yes" />
+              <span>
+                {name} <small className="mut">{say('challenge.asked-for')}</small>
+              </span>
+            </p>
+          );
+        }
         return (
           <label key={measure} className="chal-check">
             <input
               type="checkbox"
-              checked={asked || !challenge.hidden.includes(measure)}
-              disabled={asked}
+              checked={!challenge.hidden.includes(measure)}
               onChange={({ currentTarget }) => make(withShown(measure, currentTarget.checked))}
             />
-            <span>
-              {words.capital(inClass.plainLabel(measure))}
-              {asked && <small className="mut"> {say('challenge.asked-for')}</small>}
-            </span>
+            <span>{name}</span>
           </label>
         );
       })}

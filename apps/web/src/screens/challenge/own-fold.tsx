@@ -19,7 +19,7 @@ export function OwnFold() {
   const { area, hand } = useHandFocus<HTMLDivElement>();
   const { pi, closeShare, rewards } = challenge.own;
   const percent = closeShare * PERCENT;
-  const free = MEASURE_IDS.find((id) => rewards.every(({ measure }) => measure !== id));
+  const free = WORKED_OUT.find((id) => rewards.every(({ measure }) => measure !== id));
   return (
     <Fold
       title={say('challenge.own')}
@@ -72,5 +72,7 @@ export function OwnFold() {
 
 const PERCENT = 100;
 const PIS: readonly ClassPi[] = ['3', '3.14', '22/7', 'key'];
-/** Only measures of the build can be worked out by a group. */
-const MEASURE_IDS: readonly string[] = MEASURES.map(({ id }) => id);
+/** Only measures of the build can be worked out by a group; those with a formula are offered first. */
+const WORKED_OUT: readonly string[] = [
+  ...new Set(['volume', 'paper', 'footprint-area', ...MEASURES.map(({ id }) => id)]),
+];

@@ -29,7 +29,16 @@ export function PlacePoints({ day, makeInClass }: { readonly day: DayRule } & Pi
             {say('challenge.add-place')}
           </button>
           {day.placePoints.length > 1 && (
-            <button type="button" className="btn bare" onClick={() => makeInClass(removeLastPlace)}>
+            <button
+              type="button"
+              className="btn bare"
+              onClick={({ currentTarget }) => {
+                // With one place left this button goes.
+                const add = currentTarget.previousElementSibling;
+                if (makeInClass(removeLastPlace) && day.placePoints.length === 2 && add instanceof HTMLElement)
+                  add.focus();
+              }}
+            >
               <Icon name="minus" />
               {say('challenge.remove-place')}
             </button>

@@ -5,7 +5,8 @@ import { useForm } from './form.ts';
 
 export function Told({ faults }: { readonly faults: readonly FileIssue[] }) {
   const { words, say } = useForm();
-  const sentences = [...new Set(faults.map((fault) => words.issue(fault)))];
+  // They stand at their place.
+  const sentences = [...new Set(faults.map((fault) => words.capital(words.issue({ ...fault, path: [] }))))];
   return (
     <div role="status" className="chal-told">
       {sentences.map((sentence) => (

@@ -1,5 +1,6 @@
 // Says that a challenge was taken out, and puts it back.
 
+import { useLayoutEffect } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { putBack } from '../../store/challenge-copies.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -14,6 +15,10 @@ export function Undo({ gone, done }: { readonly gone: Gone | null; readonly done
   const { faults, makeInClass } = useMake();
   const goTo = useSession((session) => session.goTo);
   const { area, hand } = useHandFocus<HTMLDivElement>();
+  // The button that took it out is gone.
+  useLayoutEffect(() => {
+    if (gone !== null) area.current?.querySelector('button')?.focus();
+  }, [gone, area]);
   const undo = (): void => {
     if (gone === null || !makeInClass(putBack(gone.before, gone.id))) return;
     goTo({ challenge: gone.id });

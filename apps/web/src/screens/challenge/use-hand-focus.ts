@@ -15,7 +15,10 @@ export function useHandFocus<E extends HTMLElement>(): HandFocus<E> {
   useLayoutEffect(() => {
     const find = wanted.current;
     wanted.current = null;
-    if (find !== null && area.current !== null) find(area.current)?.focus();
+    const next = find === null || area.current === null ? null : find(area.current);
+    next?.focus();
+    // What stands in a new field is there to be typed over.
+    if (next instanceof HTMLInputElement && next.type === 'text') next.select();
   });
   return {
     area,

@@ -4,22 +4,29 @@ import type { Group, KindOfPiece } from '@cairnmark/engine';
 import type { Sizes } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
 import { useId, useState } from 'preact/hooks';
-import { HelpTexts } from '../../parts/asked-help.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { measureKind } from '../../store/kit-changes.ts';
+import { Fold } from './fold.tsx';
 import { SizesFields } from './sizes-fields.tsx';
 import { differences, sizesInWords, tenths } from './texts.ts';
 import { useKit } from './use-kit.ts';
 
 export function GroupFold() {
+  const { say } = useKit();
+  return (
+    <Fold title={say('kit.own')} help={say('kit.help-own')}>
+      {() => <OwnOfGroup />}
+    </Fold>
+  );
+}
+
+function OwnOfGroup() {
   const { at, say } = useKit();
   const id = useId();
   const [chosen, setChosen] = useState(at.group.id);
   const group = at.record.groups.find((one) => one.id === chosen) ?? at.group;
   return (
-    <details className="kit-fold">
-      <summary>{say('kit.own')}</summary>
-      <HelpTexts items={[[say('kit.help-own'), say('kit.own')]]} />
+    <>
       <p className="mut">{say('kit.own-what')}</p>
       <div className="field kit-group">
         <label htmlFor={id}>{say('kit.own-group')}</label>
@@ -41,7 +48,7 @@ export function GroupFold() {
           <OwnSizes key={`${group.id} ${kind.id}`} group={group} kind={kind} />
         ))}
       </ul>
-    </details>
+    </>
   );
 }
 

@@ -7,12 +7,12 @@ import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { nameKind, sidesStay, sizeKind } from '../../store/kit-changes.ts';
 import { KindDetails } from './kind-details.tsx';
 import { KindPicture } from './kind-picture.tsx';
-import { NameField } from './name-field.tsx';
 import { SizesFields } from './sizes-fields.tsx';
 import { StockField } from './stock-field.tsx';
 import { columnsOf } from './texts.ts';
 import { useKit } from './use-kit.ts';
 import { waysOf } from './ways.ts';
+import { WordField } from './word-field.tsx';
 
 export function KindRow({
   kind,
@@ -51,7 +51,7 @@ export function KindRow({
       <tr className="kit-row">
         <th scope="row">
           <span className="vh">{kind.name}</span>
-          <NameField label={say('kit.kind-name')} hideLabel value={kind.name} change={rename} />
+          <WordField label={say('kit.kind-name')} hideLabel value={kind.name} change={rename} />
         </th>
         <td className="kit-drawn">
           <KindPicture solid={solid} scale={scale} height={columns.height} />

@@ -10,10 +10,10 @@ import { GroupFold } from './group-fold.tsx';
 import { KindsTable } from './kinds-table.tsx';
 import { KitHead } from './kit-head.tsx';
 import { MaterialFold, MaterialSentence } from './material-fold.tsx';
-import { NameField } from './name-field.tsx';
 import { PrintFold } from './print-fold.tsx';
 import { KitContext, useKit } from './use-kit.ts';
 import { useKitAt } from './use-kit-at.ts';
+import { WordField } from './word-field.tsx';
 import './kit.css';
 import './narrow.css';
 
@@ -60,7 +60,7 @@ function KitName() {
       : make(nameKit(at.challenge.id, name), say('kit.did-name', { name }));
   return (
     <div className="kit-name">
-      <NameField label={say('kit.name')} value={kept} change={rename} />
+      <WordField label={say('kit.name')} value={kept} change={rename} />
     </div>
   );
 }

@@ -1,8 +1,8 @@
 // Material and friction of the whole kit, folded away: a sentence says what it is, and opens it.
 
 import type { RefObject } from 'preact';
-import { HelpTexts } from '../../parts/asked-help.tsx';
 import { common } from './common.ts';
+import { Fold } from './fold.tsx';
 import { MaterialFields } from './material-fields.tsx';
 import { PairFrictions } from './pair-frictions.tsx';
 import { useKit } from './use-kit.ts';
@@ -11,13 +11,15 @@ export function MaterialFold({ fold }: { readonly fold: RefObject<HTMLDetailsEle
   const { at, say } = useKit();
   const { kinds } = at.challenge.kit;
   return (
-    <details ref={fold} className="kit-fold">
-      <summary>{say('kit.material')}</summary>
-      <HelpTexts items={[[say('kit.help-material'), say('kit.material')]]} />
-      <h2>{say('kit.for-all')}</h2>
-      <MaterialFields kinds={kinds} />
-      <PairFrictions />
-    </details>
+    <Fold title={say('kit.material')} help={say('kit.help-material')} fold={fold}>
+      {() => (
+        <>
+          <h2>{say('kit.for-all')}</h2>
+          <MaterialFields kinds={kinds} />
+          <PairFrictions />
+        </>
+      )}
+    </Fold>
   );
 }
 

@@ -2,9 +2,9 @@
 
 import { rulerOf } from '@cairnmark/geometry';
 import { useState } from 'preact/hooks';
-import { HelpTexts } from '../../parts/asked-help.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { isPrinted, scaledSizes, scalePrinted } from '../../store/kit-changes.ts';
+import { Fold } from './fold.tsx';
 import { sizesInWords } from './texts.ts';
 import { useKit } from './use-kit.ts';
 
@@ -15,6 +15,15 @@ const BAR_LEAST_MM = 80;
 const BAR_MOST_MM = 120;
 
 export function PrintFold() {
+  const { say } = useKit();
+  return (
+    <Fold title={say('kit.print')} help={say('kit.help-print')}>
+      {() => <PrintBar />}
+    </Fold>
+  );
+}
+
+function PrintBar() {
   const { at, say, make, use, ruler, words } = useKit();
   const [barMm, setBarMm] = useState<number | null>(null);
   const [refused, setRefused] = useState<readonly string[]>([]);
@@ -31,9 +40,7 @@ export function PrintFold() {
     if (told.length === 0) setBarMm(null);
   };
   return (
-    <details className="kit-fold">
-      <summary>{say('kit.print')}</summary>
-      <HelpTexts items={[[say('kit.help-print'), say('kit.print')]]} />
+    <>
       <p className="mut">{say('kit.print-what')}</p>
       <LengthField
         label={say('kit.print-bar')}
@@ -63,7 +70,7 @@ export function PrintFold() {
           </p>
         ))}
       </div>
-    </details>
+    </>
   );
 }
 

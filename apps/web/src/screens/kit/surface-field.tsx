@@ -4,8 +4,8 @@ import type { KindOfPiece } from '@cairnmark/engine';
 import { TABLE } from '@cairnmark/engine';
 import { nameSurface } from '../../store/kit-materials.ts';
 import { common } from './common.ts';
-import { NameField } from './name-field.tsx';
 import { useKit } from './use-kit.ts';
+import { WordField } from './word-field.tsx';
 
 export function SurfaceField({ kinds }: { readonly kinds: readonly KindOfPiece[] }) {
   const { at, say, make, use, words } = useKit();
@@ -21,7 +21,7 @@ export function SurfaceField({ kinds }: { readonly kinds: readonly KindOfPiece[]
   };
   return (
     <div>
-      <NameField label={say('kit.surface')} value={kept} disabled={use.locked} change={rename} />
+      <WordField label={say('kit.surface')} value={kept} disabled={use.locked} change={rename} />
       <p className="mut">{say('kit.surface-what')}</p>
     </div>
   );

@@ -13,6 +13,7 @@ import { entryOf } from '../../parts/number-entry.ts';
 import { writtenUnits } from '../../parts/written-units.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { edit } from '../../store/edit-class.ts';
+import { plainName } from '../../store/group-names.ts';
 import {
   addKind,
   crushKind,
@@ -29,7 +30,6 @@ import { changeMaterial, nameSurface, pairsOf, setPairFriction } from '../../sto
 import { backFrom } from '../../store/kit-undo.ts';
 import { createSession } from '../../store/session.ts';
 import type { ClassStorage } from '../../store/storage.ts';
-import { plainName } from './name-field.tsx';
 import { newKind, SOLIDS, usualSolid } from './usual-sizes.ts';
 import { measuredBy, waysOf } from './ways.ts';
 

@@ -1,8 +1,10 @@
 // Puts together what the parts of the Kit screen share, and remembers the way back from the last change.
 
+import type { KindOfPiece } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
+import type { Solid, SolidSpec } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo, useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
@@ -21,16 +23,8 @@ export function useKitAt(at: At): KitAtWork {
   const edit = useEdit();
   const [done, setDone] = useState<Done | null>(null);
   const { kinds } = at.challenge.kit;
-  const solids = useMemo(
-    () =>
-      new Map(
-        kinds.flatMap(({ id, solid }) => {
-          const made = makeSolid(solid);
-          return made.ok ? [[id, made.value] as const] : [];
-        }),
-      ),
-    [kinds],
-  );
+  const known = useRef(new WeakMap<SolidSpec, Solid>());
+  const solids = useMemo(() => solidsOf(kinds, known.current), [kinds]);
   const scale = useMemo(() => LARGER * kitScale(solids.values()), [solids]);
   const told = (issues: readonly FileIssue[]): readonly string[] => [
     ...new Set(issues.map((issue) => built.words.issue({ ...issue, path: [] }))),
@@ -58,4 +52,21 @@ export function useKitAt(at: At): KitAtWork {
       setDone(null);
     },
   };
+}
+
+/** `known`: what was made before. A solid that stays the same object is not drawn anew. */
+function solidsOf(kinds: readonly KindOfPiece[], known: WeakMap<SolidSpec, Solid>): ReadonlyMap<string, Solid> {
+  const solids = new Map<string, Solid>();
+  for (const { id, solid: spec } of kinds) {
+    const made = known.get(spec) ?? solidOf(spec);
+    if (made === null) continue;
+    known.set(spec, made);
+    solids.set(id, made);
+  }
+  return solids;
+}
+
+function solidOf(spec: SolidSpec): Solid | null {
+  const made = makeSolid(spec);
+  return made.ok ? made.value : null;
 }

@@ -33,7 +33,7 @@ export const challenge = {
   'challenge.row-points': 'Puntos',
   'challenge.per': 'Por cada',
   'challenge.rounding': 'Redondeo',
-  'challenge.rounded-none': 'sin',
+  'challenge.rounded-none': 'ninguno',
   'challenge.rounded-down': 'hacia abajo',
   'challenge.rounded-nearest': 'al más cercano',
   'challenge.rounded-up': 'hacia arriba',

@@ -3,8 +3,9 @@
 
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { useId, useState } from 'preact/hooks';
+import { plainName } from '../../store/group-names.ts';
 
-export function NameField({
+export function WordField({
   label,
   hideLabel = false,
   value,
@@ -17,20 +18,20 @@ export function NameField({
   readonly value: string | null;
   readonly disabled?: boolean;
   /** Takes the word, or gives the sentences of why not. */
-  readonly change: (name: string) => readonly string[];
+  readonly change: (word: string) => readonly string[];
 }) {
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const [told, setTold] = useState<readonly string[]>([]);
   const settle = (): void => {
     if (typed === null) return;
-    const name = plainName(typed);
-    const refused = name === value || (name === '' && value === null) ? [] : change(name);
+    const word = plainName(typed);
+    const refused = word === value || (word === '' && value === null) ? [] : change(word);
     setTold(refused);
     setTyped(null);
   };
   return (
-    <div className="field kit-name-field">
+    <div className="field kit-word-field">
       <label htmlFor={id} className={hideLabel ? 'vh' : undefined}>
         {label}
       </label>
@@ -49,9 +50,12 @@ export function NameField({
           setTold([]);
         }}
         onBlur={settle}
-        onKeyDown={({ key }) => {
-          if (key === 'Escape') setTyped(null);
-          if (key === 'Enter') settle();
+        onKeyDown={(event) => {
+          if (event.key === 'Escape') setTyped(null);
+          if (event.key !== 'Enter') return;
+          settle();
+          // Nothing else is meant, least of all a button that takes the focus now.
+          event.preventDefault();
         }}
       />
       <div role="status" id={`${id}-answer`} className="field-answer">
@@ -64,10 +68,3 @@ export function NameField({
     </div>
   );
 }
-
-/** Without signs that cannot be seen, and without blanks around it. */
-export const plainName = (typed: string): string =>
-  typed
-    .replace(/\p{Cc}/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .trim();
