@@ -23,6 +23,8 @@ const CLASS_FILES = 'src/store/class-file.ts';
 /** A device loads one language. Both are nearly the same length; the longer one counts. */
 const WORDS = '../../packages/words/src/';
 const SCREEN_TEXTS = `${WORDS}es/screens/index.ts`;
+/** Those of the Score card and the Board come with them. */
+const CARD_TEXTS = `${WORDS}es/screens/cards.ts`;
 const BUILD_TEXTS = [`${WORDS}es/index.ts`, `${WORDS}words.ts`];
 
 /** Part -> bytes. Worked out from the folder of a build. */
@@ -30,13 +32,14 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
   const manifest: Manifest = JSON.parse(readFileSync(join(folder, '.vite/manifest.json'), 'utf8'));
   const first = reached(manifest, [FIRST, SCREEN_TEXTS], false);
   const open = new Set([...first, ...reached(manifest, [CLASS_FILES, ...BUILD_TEXTS], false)]);
-  const screen = (source: string): number => sum(folder, new Set([...open, ...reached(manifest, [source], true)]));
+  const screen = (...sources: readonly string[]): number =>
+    sum(folder, new Set([...open, ...reached(manifest, sources, true)]));
   return {
     'first screen': sum(folder, first),
     'first screen with its drawing': sum(folder, new Set([...first, ...reached(manifest, [DRAWING], true)])),
     Build: screen('src/screens/build/build.tsx'),
-    'Score card': screen('src/screens/score/score-card.tsx'),
-    Board: screen('src/screens/board/board.tsx'),
+    'Score card': screen('src/screens/score/score-card.tsx', CARD_TEXTS),
+    Board: screen('src/screens/board/board.tsx', CARD_TEXTS),
     workers: sum(folder, workersOf(folder)),
   };
 }
@@ -49,8 +52,8 @@ function reached(manifest: Manifest, sources: readonly string[], later: boolean)
     if (chunk === undefined) throw new RangeError(`the build has no ${key}`);
     if (seen.has(key)) return;
     seen.add(key);
-    // What the first screen loads later are the other screens.
-    const more = later && key !== FIRST ? (chunk.dynamicImports ?? []) : [];
+    // What the first screen loads later are the other screens; texts are named by their sources, in one language.
+    const more = later && key !== FIRST ? (chunk.dynamicImports ?? []).filter((next) => !next.startsWith(WORDS)) : [];
     for (const next of [...(chunk.imports ?? []), ...more]) follow(next);
   };
   for (const source of sources) follow(source);
