@@ -2,12 +2,12 @@
 
 import { useLayoutEffect } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { putBack } from '../../store/challenge-removal.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 import { useForm } from './form.ts';
 import type { Gone } from './lifted.ts';
 import { Told } from './told.tsx';
-import { useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function Undo({ gone, done }: { readonly gone: Gone | null; readonly done: () => void }) {
