@@ -25,14 +25,8 @@ import {
   removeRule,
   withLimit,
 } from '../../store/challenge-changes.ts';
-import {
-  addChallenge,
-  addWithBuilds,
-  copyOf,
-  putBack,
-  removeChallenge,
-  withOwnId,
-} from '../../store/challenge-copies.ts';
+import { addChallenge, addWithBuilds, copyOf, withOwnId } from '../../store/challenge-copies.ts';
+import { putBack, removeChallenge } from '../../store/challenge-removal.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { addPlace, changeDay, removeLastPlace, withPlacePoints, withWeight } from '../../store/day-changes.ts';
 import { edit } from '../../store/edit-class.ts';
