@@ -51,6 +51,8 @@ describe('an offer', () => {
     const measured = { cube: { edge: 61 } };
     expect(warnings({ ...demo, groups: demo.groups.map((one) => ({ ...one, measured })) })).toEqual(['other-sizes']);
     const renamed = { ...tallLight.kit, name: 'Another', kinds: [{ ...kind!, name: 'Another' }, ...kinds] };
+    const crushed = { ...tallLight.kit, kinds: [{ ...kind!, crushed: 1 }, ...kinds] };
+    expect(warnings(otherwise({ kit: crushed })), 'a piece crushed since changes no result').toEqual([]);
     expect(warnings(otherwise({ name: 'Another', labels: ['x'], hidden: ['volume'], kit: renamed }))).toEqual([]);
   });
 });
