@@ -22,7 +22,7 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
   await page.getByLabel(englishPlan('record-sheet.reading-of', { number: 2, group: 'Terns' })).fill('33');
   await page.keyboard.press('Tab');
   for (const group of ['Puffins', 'Terns']) {
-    await page.getByRole('button', { name: `0 pieces ${group}` }).click();
+    await page.getByRole('button', { name: `Not counted ${group}` }).click();
     const fields = page.locator('.pieces-row', { hasText: group });
     await fields.getByLabel('Cube', { exact: true }).fill('4');
     await fields.getByLabel('Cone', { exact: true }).fill('1');
