@@ -55,6 +55,9 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
 it('a judge has the marks of all groups, and a measurer the numbers', async () => {
   const page = await openApp();
   await page.getByRole('button', { name: english('start.demo-open') }).click();
+  // The device goes on to a judge, whose marks must not be signed by the teacher.
+  await openScreen(page, 'record');
+  await page.getByLabel(englishPlan('record-sheet.who')).fill('teacher');
   await openScreen(page, 'class');
   await page.getByRole('button', { name: english('role.judge') }).click();
   await page.getByRole('button', { name: 'Harbour Wall' }).click();
