@@ -3,6 +3,7 @@
 import type { ClassRecord, Group } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
+import { useWords } from '../../app/use-words.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { addGroups, mergeGroups, removeGroup, renameGroup } from '../../store/group-changes.ts';
@@ -15,7 +16,8 @@ export interface Groups {
   readonly joining: Group | null;
   undo(): void;
   add(names: readonly string[]): void;
-  rename(group: Group, name: string): void;
+  /** Gives the sentences of why not, where it was refused. */
+  rename(group: Group, name: string): readonly string[];
   startJoining(group: Group | null): void;
   join(into: Group): void;
   takeOut(group: Group): void;
@@ -29,6 +31,7 @@ interface Done {
 
 export function useGroups(record: ClassRecord): Groups {
   const { say } = usePlanWords();
+  const { issue } = useWords();
   const edit = useEdit();
   const store = useSessionStore();
   const place = useSession((session) => session.place);
@@ -60,9 +63,7 @@ export function useGroups(record: ClassRecord): Groups {
     add: (names) => {
       edit(addGroups(names));
     },
-    rename: ({ id }, name) => {
-      edit(renameGroup(id, name));
-    },
+    rename: ({ id }, name) => edit(renameGroup(id, name)).map(issue),
     startJoining: setJoining,
     join: (into) => {
       if (joining === null) return;
