@@ -1,7 +1,7 @@
 import { GROUPS_MOST } from '@cairnmark/formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readNames } from './group-names.ts';
+import { isAmong, readNames } from './group-names.ts';
 import { plainText } from './plain-text.ts';
 
 describe('names of groups', () => {
@@ -36,6 +36,10 @@ describe('names of groups', () => {
   it('beyond the most groups of a class are left out, and told', () => {
     const taken = Array.from({ length: GROUPS_MOST - 1 }, (_, k) => `Crew ${k}`);
     expect(readNames('Terns, Puffins', taken)).toMatchObject({ names: ['Terns'], tooMany: ['Puffins'] });
+  });
+
+  it('differ in more than capitals', () => {
+    expect([isAmong('TERNS', ['Puffins', 'Terns']), isAmong('Auks', ['Puffins'])]).toEqual([true, false]);
   });
 
   it('a name that begins with a number keeps it where no list was typed', () => {

@@ -35,4 +35,8 @@ export function readNames(text: string, taken: readonly string[]): ReadNames {
 /** In front of an item of a numbered list: "3. Terns". */
 const NUMBERING = /^\d+[.)]\s+/;
 
+/** Whether one of the names is the same but for capitals. */
+export const isAmong = (name: string, names: readonly string[]): boolean =>
+  names.some((one) => folded(one) === folded(name));
+
 const folded = (name: string): string => name.normalize('NFKC').toLowerCase();

@@ -7,6 +7,7 @@ import { useWords } from '../../app/use-words.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { addGroups, mergeGroups, removeGroup, renameGroup } from '../../store/group-changes.ts';
+import { isAmong } from '../../store/group-names.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 
 export interface Groups {
@@ -63,7 +64,11 @@ export function useGroups(record: ClassRecord): Groups {
     add: (names) => {
       edit(addGroups(names));
     },
-    rename: ({ id }, name) => edit(renameGroup(id, name)).map(issue),
+    rename: (group, name) => {
+      const others = record.groups.filter(({ id }) => id !== group.id).map((one) => one.name);
+      if (isAmong(name, others)) return [say('class.name-taken', { name, kept: group.name })];
+      return edit(renameGroup(group.id, name)).map(issue);
+    },
     startJoining: setJoining,
     join: (into) => {
       if (joining === null) return;
