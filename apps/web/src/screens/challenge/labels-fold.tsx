@@ -27,6 +27,7 @@ export function LabelsFold() {
             name={label}
             kind="named"
             faults={[]}
+            staysOpen
             remove={() => {
               if (change(labels.filter((_, at) => at !== k))) hand(onAdd);
             }}
