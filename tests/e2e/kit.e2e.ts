@@ -88,6 +88,8 @@ it('solids come and go, pieces are crushed and repaired, a page printed small is
   expect(await hasFocus(page.getByLabel(englishPlan('kit.print-bar')))).toBe(true);
   expect(await sizeField(page, 'cube', 'edge').inputValue()).toBe('4.85');
   await undo.click();
+  const undone = englishPlan('kit.undone', { what: englishPlan('kit.did-print', { percent: 97 }) });
+  await page.getByText(undone, { exact: true }).waitFor();
   expect(await sizeField(page, 'cube', 'edge').inputValue()).toBe('5.0');
   const { text } = await savedClass(page);
   for (const challenge of [0, 1, 2]) {
