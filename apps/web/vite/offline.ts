@@ -23,19 +23,23 @@ export function offline(source: string): Plugin {
       async handler({ dir = '' }) {
         const path = join(place.root, source);
         const { code } = await transformWithOxc(readFileSync(path, 'utf8'), path, { sourcemap: false });
-        writeFileSync(join(dir, WORKER), `${headOf(dir)}${code}`);
+        writeFileSync(join(dir, WORKER), withFilesOf(dir, code));
       },
     },
   };
 }
 
-/** The version is worked out from the contents: the same files are the same version. */
-function headOf(dir: string): string {
+/**
+ * The worker with its version and its files in front of it. The version is worked out from the contents, its own too: the
+ * same files are the same version, and two workers that differ never fill the same shelf.
+ */
+export function withFilesOf(dir: string, worker: string): string {
   const files = filesIn(dir);
-  const hash = createHash('sha256');
+  const hash = createHash('sha256').update(worker);
   for (const file of files) hash.update(file).update(readFileSync(join(dir, file)));
   const beside = files.filter((file) => file !== 'index.html');
-  return `const VERSION = ${JSON.stringify(hash.digest('hex').slice(0, 12))};\nconst FILES = ${JSON.stringify(beside)};\n`;
+  const version = hash.digest('hex').slice(0, 12);
+  return `const VERSION = ${JSON.stringify(version)};\nconst FILES = ${JSON.stringify(beside)};\n${worker}`;
 }
 
 /** What the app itself asks for, or the browser for it; not what only developers look into. */

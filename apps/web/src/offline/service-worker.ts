@@ -29,8 +29,12 @@ self.onmessage = ({ data, source, ports: [port] }) => {
   if (source instanceof Client) void answer(data, source.id).then((yes) => port?.postMessage(yes));
 };
 
-/** All or nothing: a shelf with a gap would be found out when there is no network. */
+/**
+ * All or nothing: a shelf with a gap would be found out when there is no network. A host that went back to the version that
+ * is at work has it filled once more; what fails then leaves it as it was.
+ */
 async function fill(): Promise<void> {
+  const isAtWork = await caches.has(SHELF);
   const shelf = await caches.open(SHELF);
   try {
     // What has its version in its name may come from the browser's memory of the network; the rest may be old there.
@@ -43,7 +47,7 @@ async function fill(): Promise<void> {
     if (!named.every((name) => FILES.includes(name)))
       throw new RangeError('the page on the host is of another version');
   } catch (error) {
-    await caches.delete(SHELF);
+    if (!isAtWork) await caches.delete(SHELF);
     throw error;
   }
 }
@@ -52,8 +56,10 @@ const isNamedByContent = (name: string): boolean => name.startsWith('assets/');
 
 /** No page of an older version is open now. A page that came before there was any worker is served from here on, too. */
 async function begin(): Promise<void> {
-  const old = (await caches.keys()).filter((name) => name.startsWith(SHELVES) && name !== SHELF);
-  await Promise.all(old.map((name) => caches.delete(name)));
+  // Names come in the order in which the shelves were put up: behind ours is that of a still newer version, half filled maybe.
+  const shelves = (await caches.keys()).filter((name) => name.startsWith(SHELVES));
+  const older = shelves.slice(0, Math.max(0, shelves.indexOf(SHELF)));
+  await Promise.all(older.map((name) => caches.delete(name)));
   await self.clients.claim();
 }
 
@@ -67,15 +73,17 @@ function nameOf(request: Request): string | null {
   return FILES.includes(name) ? name : null;
 }
 
-/** From the network only when a browser short of room has thrown it away. */
+/** From the network only when a browser short of room has thrown it away, or cannot get at it. */
 async function kept(name: string, request: Request): Promise<Response> {
-  const shelf = await caches.open(SHELF);
-  return (await shelf.match(name)) ?? fetch(request);
+  const there = await caches.match(name, { cacheName: SHELF }).catch(() => undefined);
+  return there ?? fetch(request);
 }
 
 /** To a page that is just beginning: whether it is the only one open; and this version goes on at once when it asks for that. */
 async function answer(question: unknown, asking: string): Promise<boolean> {
-  const pages = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  // Of all that the host has, in other folders too.
+  const open = await self.clients.matchAll({ type: 'window', includeUncontrolled: true });
+  const pages = open.filter(({ url }) => url.startsWith(self.registration.scope));
   const alone = pages.every(({ id }) => id === asking);
   if (alone && question === 'take-over') await self.skipWaiting();
   return alone;

@@ -6,8 +6,10 @@ import { serviceWorkers } from './service-workers.ts';
 /** How long a page waits for the answer whether it is the only one, before it begins as it is, ms. A slow device needs a part of it. */
 const WAIT_MS = 3000;
 
-/** True: the page is being loaded anew, and is not to begin. */
-export async function takeNewer(): Promise<boolean> {
+/** True: the page is being loaded anew, and is not to begin. Whatever goes wrong, the page begins as it is. */
+export const takeNewer = (): Promise<boolean> => taken().catch(() => false);
+
+async function taken(): Promise<boolean> {
   const workers = serviceWorkers();
   // Without a worker the page came from the network, and is as new as can be.
   if (workers === null || workers.controller === null) return false;
@@ -16,9 +18,9 @@ export async function takeNewer(): Promise<boolean> {
   if (ours?.scope !== new URL('./', location.href).href || ours.waiting === null) return false;
   // Two steps: a worker that answers too late has not taken over behind a page that went on without it.
   const alone = await Promise.race([answerOf(ours.waiting, 'alone?'), after(WAIT_MS)]);
-  const taken = alone && (await Promise.race([changeOf(workers), refusalOf(ours.waiting)]));
-  if (taken) location.reload();
-  return taken;
+  const isTaken = alone && (await Promise.race([changeOf(workers), refusalOf(ours.waiting)]));
+  if (isTaken) location.reload();
+  return isTaken;
 }
 
 /** Settles once pages are answered by the newer worker. */
@@ -27,10 +29,10 @@ const changeOf = (workers: ServiceWorkerContainer): Promise<true> =>
 
 /** Asks it to take over; settles when it does not, for a further page has been opened meanwhile. */
 const refusalOf = (worker: ServiceWorker): Promise<false> =>
-  new Promise((settle) => {
-    void answerOf(worker, 'take-over').then((taken) => {
+  new Promise((settle, fail) => {
+    answerOf(worker, 'take-over').then((taken) => {
       if (!taken) settle(false);
-    });
+    }, fail);
   });
 
 const answerOf = (worker: ServiceWorker, question: 'alone?' | 'take-over'): Promise<boolean> =>

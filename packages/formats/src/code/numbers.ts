@@ -54,7 +54,8 @@ interface Decimal {
 function decimalOf(value: number): Decimal | null {
   for (let places = 0; places <= PLACES_MOST; places += 1) {
     const digits = Math.round(value * 10 ** places);
-    if (Math.abs(digits) < 2 ** LENGTH_MOST && valueOf({ digits, places }) === value) return { digits, places };
+    // One more than the digits is written, in fewer than LENGTH_MOST bits behind its first.
+    if (Math.abs(digits) + 1 < 2 ** LENGTH_MOST && valueOf({ digits, places }) === value) return { digits, places };
   }
   return null;
 }

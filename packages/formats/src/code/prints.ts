@@ -7,7 +7,7 @@ import { crc32 } from './crc32.ts';
 export interface Prints {
   /** Of what is measured and scored and how, without its name and what only decides what is shown. */
   readonly rules: number;
-  /** Of the sizes, material, friction and number of the pieces, without their names. */
+  /** Of the sizes, material, friction and number of the pieces, without their names and how many are crushed just now. */
   readonly kit: number;
   /** Of the sizes that the group measured itself. */
   readonly sizes: number;
@@ -18,7 +18,7 @@ export const PRINT_BITS = 24;
 
 export function printsOf(challenge: Challenge, group: Group | undefined): Prints {
   const { id, name, labels, hidden, gradePreset, kit, ...rules } = challenge;
-  const kinds = kit.kinds.map(({ name, ...kind }) => kind);
+  const kinds = kit.kinds.map(({ name, crushed, ...kind }) => kind);
   return {
     rules: printOf(rules),
     kit: printOf({ kinds, frictions: kit.frictions }),

@@ -7,6 +7,7 @@ import { usePlanWords } from '../../app/plan-words.ts';
 import { useWords } from '../../app/use-words.ts';
 import { takeIn } from '../../store/bring-in-changes.ts';
 import { useEdit } from '../../store/edit-class.ts';
+import { useSession } from '../../store/use-session.ts';
 import { useMoments } from '../score/use-moments.ts';
 import type { Offer } from './offer.ts';
 import { offerOf } from './offer.ts';
@@ -26,7 +27,13 @@ export function OfferedTry({
   const words = useWords();
   const moment = useMoments();
   const [groupId, setGroupId] = useState<string | null>(null);
-  const { group, challenge, attempt, held, number, warnings } = offerOf(record, offered, groupId);
+  const role = useSession((session) => session.role);
+  const { group, challenge, attempt, comes, staysOut, held, number, warnings } = offerOf(
+    record,
+    offered,
+    groupId,
+    role,
+  );
   const named = { group: group?.name ?? attempt.group, challenge: challenge?.name ?? attempt.challenge };
   return (
     <>
@@ -48,6 +55,8 @@ export function OfferedTry({
           {!record.groups.some(({ id }) => id === offered.attempt.group) && (
             <GroupChoice record={record} unknown={offered.attempt.group} chosen={groupId} choose={setGroupId} />
           )}
+          {held.kind !== 'same' && comes.map((act) => <p key={act}>{say(`share.comes-${act}`)}</p>)}
+          {held.kind !== 'same' && staysOut.length > 0 && <Note text={say('share.stays-out')} />}
           {held.kind !== 'same' && warnings.map((warning) => <Note key={warning} text={say(`share.${warning}`)} />)}
           {held.kind === 'other' && group !== null && <Note text={say('share.beside')} />}
           {group !== null && <TakeIn attempt={attempt} held={held} number={number} show={show} />}

@@ -44,10 +44,11 @@ const LOOKS: readonly Look[] = [
 async function lookAt(whole: ImageBitmap, look: Look): Promise<string | null> {
   // The page is drawn between two looks.
   await new Promise((drawn) => setTimeout(drawn));
-  const image = await pointsOf(whole, look);
   try {
+    const image = await pointsOf(whole, look);
     return image === null ? null : decodeQR(image, { effort: Number.POSITIVE_INFINITY, timeLimit: LOOK_MS });
   } catch {
+    // Nothing is seen, or a large photo at this scale is more than the device has room for.
     return null;
   }
 }

@@ -20,12 +20,18 @@ export const share = {
   'share.no-reading': 'No height was read from the ruler.',
   'share.stood': 'It stood for {time}.',
   'share.fell': 'It fell after {time}.',
+  'share.comes-confirm': 'Somebody has seen the real build. That comes in too.',
+  'share.comes-judge': 'It has been judged. That comes in too.',
+  'share.comes-decide': 'Values were set or points given by hand. That comes in too.',
+  'share.stays-out':
+    'Who saw it, judged it or decided on it stays out. Only a device that is held by such a person takes that in.',
   'share.group-unknown': 'This class has no group "{group}".',
   'share.group-choose': 'Which group is it of?',
   'share.group-none': 'Choose a group',
   'share.other-rules': 'The rules of this challenge are other ones here. The points may come out otherwise.',
   'share.other-kit': 'The kit is another one here. The pieces may have other sizes.',
   'share.other-sizes': 'The group has measured other sizes here. What is worked out from them may come out otherwise.',
+  'share.supply-here': 'The pieces that were earned do not come in. What the Supply screen says here counts.',
   'share.rules-not-told': 'A file does not tell its rules and its kit. Check that they are the same here.',
   'share.here': 'This try is here already: it is try {number}. Nothing changes.',
   'share.beside':

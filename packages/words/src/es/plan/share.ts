@@ -20,12 +20,18 @@ export const share = {
   'share.no-reading': 'No se leyó ninguna altura con la regla.',
   'share.stood': 'Se mantuvo en pie {time}.',
   'share.fell': 'Se cayó después de {time}.',
+  'share.comes-confirm': 'Alguien ha visto la construcción real. Eso también entra.',
+  'share.comes-judge': 'Ya se valoró. Eso también entra.',
+  'share.comes-decide': 'Se fijaron valores o se dieron puntos a mano. Eso también entra.',
+  'share.stays-out':
+    'Lo que alguien vio, valoró o decidió de él se queda fuera. Solo lo trae un dispositivo en manos de esa persona.',
   'share.group-unknown': 'Esta clase no tiene ningún grupo "{group}".',
   'share.group-choose': '¿De qué grupo es?',
   'share.group-none': 'Elige un grupo',
   'share.other-rules': 'Aquí las reglas de este reto son otras. Los puntos pueden salir distintos.',
   'share.other-kit': 'Aquí el kit es otro. Las piezas pueden tener otras medidas.',
   'share.other-sizes': 'Aquí el grupo midió otras medidas. Lo que se calcula con ellas puede salir distinto.',
+  'share.supply-here': 'Las piezas ganadas no entran. Cuenta lo que dice aquí la pantalla Lo ganado.',
   'share.rules-not-told': 'Un archivo no dice sus reglas ni su kit. Comprueba que aquí sean los mismos.',
   'share.here': 'Este intento ya está aquí: es el intento {number}. No cambia nada.',
   'share.beside':
