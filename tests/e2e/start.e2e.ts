@@ -32,7 +32,11 @@ it('the demo class opens at its first group and challenge', async () => {
       .getByRole('navigation', { name: english('frame.tabs') })
       .getByRole('link')
       .allTextContents(),
-  ).toEqual([english('tab.build'), english('tab.score'), english('tab.board')]);
+  ).toEqual(
+    (['class', 'challenge', 'kit', 'supply', 'build', 'record', 'score', 'board'] as const).map((tab) =>
+      english(`tab.${tab}`),
+    ),
+  );
 });
 
 it('over plain http from a laptop in the school network the demo opens too', async () => {

@@ -2,6 +2,7 @@
 
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { Choice } from '../parts/choice.tsx';
+import { useHandFocus } from '../parts/use-hand-focus.ts';
 import type { Role } from '../store/device.ts';
 import { ROLES } from '../store/device.ts';
 import { PIN_FIGURES, pinOf } from '../store/pins.ts';
@@ -16,8 +17,9 @@ export function RoleChoice() {
   const classId = useSession(({ place }) => place?.classId ?? '');
   const [asked, setAsked] = useState<Role | null>(null);
   const pin = pinOf(classId);
+  const { area, hand } = useHandFocus<HTMLDivElement>();
   return (
-    <>
+    <div ref={area}>
       <Choice
         label={say('role.who')}
         options={ROLES.map((id) => ({ id, text: say(`role.${id}`) }))}
@@ -33,12 +35,14 @@ export function RoleChoice() {
           key={asked}
           pin={pin}
           done={() => {
+            // The field goes.
+            hand((part) => part.querySelector<HTMLElement>('[aria-pressed="true"]'));
             handTo(asked);
             setAsked(null);
           }}
         />
       )}
-    </>
+    </div>
   );
 }
 

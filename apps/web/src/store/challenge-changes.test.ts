@@ -1,6 +1,6 @@
 import { demoClass } from '@cairnmark/demo';
 import type { Challenge } from '@cairnmark/engine';
-import { READY_IDS, readyChallenge } from '@cairnmark/engine';
+import { READY_IDS, readyChallenge, readyChallengeFor } from '@cairnmark/engine';
 import { faultsOf } from '@cairnmark/formats';
 import { describe, expect, it } from 'vitest';
 import {
@@ -21,9 +21,11 @@ import {
   keysOf,
   moveKey,
   removeKey,
+  unitsOf,
   withGrade,
   withHeight,
   withReward,
+  withRuler,
   withShown,
   withSupply,
 } from './rule-settings.ts';
@@ -104,6 +106,27 @@ describe('settings', () => {
     expect(isAskedFor('courtyard-area', early)).toBe(true);
     expect(withShown('paper', true)(early).hidden).not.toContain('paper');
     expect(withGrade('grades-6-8')(early).hidden).toEqual([]);
+  });
+
+  it('a class that measures in inches goes on in inches, whatever grade is chosen', () => {
+    const inches = withRuler('inch')(TALL);
+    const rulers = (['grades-2-3', 'grades-4-5', 'grades-6-8'] as const).map((grade) => withGrade(grade)(inches).ruler);
+    expect(rulers).toEqual(['inch', 'quarter-inch', 'sixteenth-inch']);
+    expect([...READY_IDS].map((id) => unitsOf(readyChallengeFor(id, id, TALL.kit, null, { units: 'in' })))).toEqual(
+      READY_IDS.map(() => 'in'),
+    );
+  });
+
+  it('heights compared in whole divisions of the ruler are so with the next ruler; a typed step stays', () => {
+    const key = { by: 'height', better: 'more', roundTo: 5 } as const;
+    const ranked = { ...TALL, ruler: 'half-cm', ranking: { first: key, tieBreaks: [{ ...key, roundTo: 7 }] } } as const;
+    const steps = keysOf(withRuler('quarter-inch')(ranked)).map(({ roundTo }) => roundTo);
+    expect(steps).toEqual([25.4 / 4, 7]);
+  });
+
+  it('an empty challenge compares heights as its own ruler reads', () => {
+    const empty = emptyChallenge('New', withRuler('inch')(TALL));
+    expect([empty.ruler, empty.ranking.first.roundTo]).toEqual(['inch', 25.4]);
   });
 
   it('without the game nothing stays hidden that only the game has', () => {

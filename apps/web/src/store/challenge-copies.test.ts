@@ -3,8 +3,7 @@ import type { Statics } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
 import { faultsOf, NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { describe, expect, it } from 'vitest';
-import { addChallenge, addWithBuilds, copyOf, nameTold, putBack, removeChallenge } from './challenge-copies.ts';
-import { addAttempt, newAttempt } from './class-changes.ts';
+import { addChallenge, addWithBuilds, copyOf, nameTold } from './challenge-copies.ts';
 
 const CLASS = demoClass();
 const [TALL, ROCK] = CLASS.challenges as [(typeof CLASS.challenges)[0], (typeof CLASS.challenges)[0]];
@@ -75,42 +74,6 @@ describe('a copy with the builds', () => {
     const copied = addWithBuilds(copyOf(earned, { ...ROCK, supply: game }), ROCK.id)(earned);
     expect(copied.supplies).toEqual({ [ROCK.id]: [stroke], [copy.id]: [stroke] });
     expect(faultsOf('class', copied)).toEqual([]);
-  });
-});
-
-describe('a challenge that is taken out', () => {
-  it.each(CLASS.challenges)('$name: goes with all that is its own, and comes back with it', ({ id }) => {
-    const before = { ...CLASS, day: { ...CLASS.day, weights: { [id]: 3 } } };
-    const without = removeChallenge(id)(before);
-    expect(JSON.stringify(without)).not.toContain(`"${id}"`);
-    expect(faultsOf('class', without)).toEqual([]);
-    const back = putBack(before, id)(without);
-    const inOrder = (one: typeof back) => [...one.attempts].sort((a, b) => (a.id < b.id ? -1 : 1));
-    expect(inOrder(back)).toEqual(inOrder(before));
-    expect({ ...back, attempts: [] }).toEqual({ ...before, attempts: [] });
-  });
-
-  it('takes along sizes measured of kinds that no other one has, and brings them back', () => {
-    const kind = { ...TALL.kit.kinds[0], id: 'lamp', name: 'Lamp' } as (typeof TALL.kit.kinds)[0];
-    const alone = { ...TALL, id: 'alone', kit: { ...TALL.kit, kinds: [kind] } };
-    const added = addChallenge(alone, TALL.id)(CLASS);
-    const measured = { lamp: kind.solid.sizes };
-    const before = { ...added, groups: added.groups.map((group) => ({ ...group, measured })) };
-    const without = removeChallenge('alone')(before);
-    expect(without.groups.map((group) => group.measured)).toEqual(before.groups.map(() => ({})));
-    expect(faultsOf('class', without)).toEqual([]);
-    expect(putBack(before, 'alone')(without)).toEqual(before);
-  });
-
-  it('comes back into a class that went on meanwhile', () => {
-    const without = removeChallenge(ROCK.id)(CLASS);
-    const [group] = without.groups;
-    if (group === undefined) throw new RangeError('the demo has no group');
-    const further = newAttempt(without, group, TALL, '2026-03-05T15:00:00+01:00');
-    const back = putBack(CLASS, ROCK.id)(addAttempt(further)(without));
-    expect(back.attempts).toHaveLength(CLASS.attempts.length + 1);
-    expect(faultsOf('class', back)).toEqual([]);
-    expect(putBack(CLASS, ROCK.id)(back)).toBe(back);
   });
 });
 

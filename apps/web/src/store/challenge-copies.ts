@@ -1,6 +1,6 @@
-// Challenges come and go as a whole: a new one, a copy, a copy with its builds, and one that is taken out and put back.
+// A further challenge: a new one, a copy, or a copy with its builds.
 
-import type { Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import type { Challenge, ClassRecord } from '@cairnmark/engine';
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { COPIED } from './challenge-lock.ts';
 import type { Change } from './class-changes.ts';
@@ -73,53 +73,3 @@ export const addWithBuilds =
       day: { ...added.day, weights: { ...added.day.weights, [copy.id]: 0 } },
     };
   };
-
-/** With its tries, its supply lists, its weight in the day, and sizes measured of kinds that no other challenge has. */
-export const removeChallenge =
-  (id: string): Change =>
-  (record) => {
-    const challenges = record.challenges.filter((one) => one.id !== id);
-    const { [id]: _strokes, ...supplies } = record.supplies;
-    const { [id]: _weight, ...weights } = record.day.weights;
-    const kinds = new Set(challenges.flatMap(({ kit }) => kit.kinds.map((kind) => kind.id)));
-    return {
-      ...record,
-      challenges,
-      attempts: record.attempts.filter(({ challenge }) => challenge !== id),
-      supplies,
-      day: { ...record.day, weights },
-      groups: record.groups.map((group) => measuredOnly(group, (kind) => kinds.has(kind))),
-    };
-  };
-
-/** Undoes a removal: all that `before` held of the challenge, into the class as it is now. */
-export const putBack =
-  (before: ClassRecord, id: string): Change =>
-  (record) => {
-    const place = before.challenges.findIndex((one) => one.id === id);
-    const challenge = before.challenges[place];
-    if (challenge === undefined || record.challenges.some((one) => one.id === id)) return record;
-    const [strokes, weight] = [before.supplies[id], before.day.weights[id]];
-    const groups = new Set(record.groups.map((group) => group.id));
-    return {
-      ...record,
-      challenges: [...record.challenges.slice(0, place), challenge, ...record.challenges.slice(place)],
-      attempts: [...record.attempts, ...before.attempts.filter((one) => one.challenge === id && groups.has(one.group))],
-      supplies: strokes === undefined ? record.supplies : { ...record.supplies, [id]: strokes },
-      day: weight === undefined ? record.day : { ...record.day, weights: { ...record.day.weights, [id]: weight } },
-      groups: record.groups.map((group) => ({
-        ...group,
-        measured: { ...measuredOf(before, group.id, challenge), ...group.measured },
-      })),
-    };
-  };
-
-function measuredOnly(group: Group, keep: (kind: string) => boolean): Group {
-  const kept = Object.entries(group.measured).filter(([kind]) => keep(kind));
-  return kept.length === Object.keys(group.measured).length ? group : { ...group, measured: Object.fromEntries(kept) };
-}
-
-function measuredOf(before: ClassRecord, group: string, { kit }: Challenge): Group['measured'] {
-  const old = before.groups.find(({ id }) => id === group);
-  return old === undefined ? {} : measuredOnly(old, (kind) => kit.kinds.some(({ id }) => id === kind)).measured;
-}

@@ -2,8 +2,9 @@ import { demoClass } from '@cairnmark/demo';
 import type { ClassRecord } from '@cairnmark/engine';
 import { decode, encode } from '@cairnmark/formats';
 import { describe, expect, it } from 'vitest';
-import { addChallenge, addWithBuilds, copyOf, removeChallenge } from './challenge-copies.ts';
+import { addChallenge, addWithBuilds, copyOf } from './challenge-copies.ts';
 import { hasCopiesOnly, isLocked } from './challenge-lock.ts';
+import { removeChallenge } from './challenge-removal.ts';
 import { addAttempt, changeAttempt, newAttempt, withMark } from './class-changes.ts';
 import { withReading } from './observed-changes.ts';
 

@@ -7,6 +7,9 @@ import { isPlayed } from './played.ts';
 /** Ids of copied tries begin with it. A try that was begun by a group has the ids of its challenge and group before its number. */
 export const COPIED = 'copied';
 
+/** Of a try that came into a challenge as a copy. */
+export const isCopiedId = (attempt: string): boolean => COPIED_ID.test(attempt);
+
 export const isLocked = ({ attempts }: ClassRecord, challenge: string): boolean =>
   attempts.some((attempt) => attempt.challenge === challenge && !isCopy(attempt, attempts));
 
@@ -16,11 +19,11 @@ export const hasCopiesOnly = (record: ClassRecord, challenge: string): boolean =
 
 /** A copy that nobody has changed since, and whose build still stands under another challenge. */
 const isCopy = (one: Attempt, all: readonly Attempt[]): boolean =>
-  COPIED_ID.test(one.id) &&
+  isCopiedId(one.id) &&
   all.some(
     (other) =>
       other.challenge !== one.challenge &&
-      !COPIED_ID.test(other.id) &&
+      !isCopiedId(other.id) &&
       other.group === one.group &&
       other.at === one.at &&
       same(other.state, one.state) &&

@@ -1,9 +1,12 @@
 import { demoClass } from '@cairnmark/demo';
 import type { ClassRecord } from '@cairnmark/engine';
+import { piecesUsed } from '@cairnmark/engine';
 import { encode, faultsOf } from '@cairnmark/formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { addGroups, mergeGroups, removeGroup, renameGroup, withoutResults } from './group-changes.ts';
+import { againstJoining } from './joining.ts';
+import { measureKind } from './kit-changes.ts';
 
 const demo = demoClass();
 const triesOf = ({ attempts }: ClassRecord, group: string) => attempts.filter((one) => one.group === group);
@@ -40,6 +43,29 @@ describe('the groups of a class', () => {
     expect(merged.attempts.map(({ chosen }) => chosen)).toEqual([false, true]);
   });
 
+  it('do not become one where tries would be worked out with sizes of other pieces', () => {
+    const [kind] = usedBy('petrels');
+    const sizes = demo.challenges[0]?.kit.kinds.find(({ id }) => id === kind)?.solid.sizes ?? {};
+    const record = measureKind('petrels', kind ?? '', sizes)(demo);
+    expect(againstJoining(record, 'petrels', 'terns')).toBe('sizes');
+    expect(mergeGroups('petrels', 'terns')(record)).toBe(record);
+    const alike = measureKind('terns', kind ?? '', sizes)(record);
+    expect(againstJoining(alike, 'petrels', 'terns')).toBeNull();
+    // Nobody has built with it: no result hangs on its sizes.
+    const idle = demo.challenges[0]?.kit.kinds.find(({ id }) => !usedBy('petrels').includes(id));
+    expect(againstJoining(measureKind('petrels', idle?.id ?? '', sizes)(demo), 'petrels', 'terns')).toBeNull();
+  });
+
+  it('do not become one where a build of one would have what the other earned', () => {
+    const stroke = { id: 's', group: 'terns', what: { kind: 'earned', piece: 'cube', count: 1 } } as const;
+    const record = { ...demo, supplies: { 'tall-light': [stroke] } };
+    const builds = triesOf(demo, 'petrels').map(({ challenge }) => challenge);
+    expect(builds).toContain('tall-light');
+    expect(againstJoining(record, 'petrels', 'terns')).toBe('supply');
+    const taken = { ...demo, supplies: { 'tall-light': [{ ...stroke, takenBack: true }] } };
+    expect(againstJoining(taken, 'petrels', 'terns')).toBeNull();
+  });
+
   it('a class without results keeps groups, challenges and the day', () => {
     const again = withoutResults(demo, 'Skerry Light again');
     expect(again).toEqual({ ...demo, name: 'Skerry Light again', attempts: [], supplies: {} });
@@ -72,4 +98,5 @@ describe('the groups of a class', () => {
   });
 });
 
+const usedBy = (group: string): readonly string[] => triesOf(demo, group).flatMap(({ layout }) => piecesUsed(layout));
 const idAt = ({ groups }: ClassRecord, k: number): string => groups[k % Math.max(groups.length, 1)]?.id ?? '';

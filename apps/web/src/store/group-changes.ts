@@ -3,6 +3,7 @@
 import type { Attempt, ClassRecord } from '@cairnmark/engine';
 import type { Change } from './class-changes.ts';
 import { idFor } from './ids.ts';
+import { againstJoining } from './joining.ts';
 
 /** Groups more, in the order of their names. */
 export const addGroups =
@@ -24,12 +25,13 @@ export const renameGroup =
 
 /**
  * Two groups go on as one: tries and supply strokes of `from` are those of `into`, which keeps its name and its measured
- * sizes. Where both have chosen a try of a challenge, that of `into` counts.
+ * sizes. Where both have chosen a try of a challenge, that of `into` counts. Nothing happens where a result would change:
+ * see `againstJoining`.
  */
 export const mergeGroups =
   (from: string, into: string): Change =>
   (record) => {
-    if (from === into) return record;
+    if (from === into || againstJoining(record, from, into) !== null) return record;
     const moved = (attempt: Attempt): Attempt =>
       attempt.group !== from
         ? attempt

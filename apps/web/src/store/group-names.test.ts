@@ -1,3 +1,4 @@
+import { GROUPS_MOST } from '@cairnmark/formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainName, readNames } from './group-names.ts';
@@ -17,12 +18,27 @@ describe('names of groups', () => {
       names: ['Terns'],
       twice: ['Puffins', 'terns'],
       tooLong: [],
+      tooMany: [],
     });
   });
 
   it('too long for a class file are left out, and told', () => {
     const long = 'Auks'.repeat(21);
-    expect(readNames(`Terns, ${long}`, [])).toEqual({ names: ['Terns'], twice: [], tooLong: [long] });
+    expect(readNames(`Terns, ${long}`, [])).toEqual({
+      names: ['Terns'],
+      twice: [],
+      tooLong: [long],
+      tooMany: [],
+    });
+  });
+
+  it('beyond the most groups of a class are left out, and told', () => {
+    const taken = Array.from({ length: GROUPS_MOST - 1 }, (_, k) => `Crew ${k}`);
+    expect(readNames('Terns, Puffins', taken)).toMatchObject({ names: ['Terns'], tooMany: ['Puffins'] });
+  });
+
+  it('a name that begins with a number keeps it where no list was typed', () => {
+    expect(plainName(' 3.  Klasse B ')).toBe('3. Klasse B');
   });
 
   it('whatever is pasted, they are names that a class file takes, each once', () => {

@@ -1,7 +1,7 @@
 // Names of groups from a list that somebody typed or pasted: one a line, or parted by commas, semicolons or tabs, as they
 // come out of a spreadsheet.
 
-import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
+import { GROUPS_MOST, NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 
 export interface ReadNames {
   /** In the order of the list, each once. */
@@ -10,16 +10,19 @@ export interface ReadNames {
   readonly twice: readonly string[];
   /** Names of more characters than a name may have: they were left out. */
   readonly tooLong: readonly string[];
+  /** Names beyond the most groups that a class can have: they were left out. */
+  readonly tooMany: readonly string[];
 }
 
 /** `taken`: names of the groups that the class has already. Capitals make no difference between names. */
 export function readNames(text: string, taken: readonly string[]): ReadNames {
-  const all = text.split(/[\n\r,;\t]+/).map(plainName);
+  const all = text.split(/[\n\r,;\t]+/).map((name) => plainName(plainName(name).replace(NUMBERING, '')));
   const known = new Set(taken.map(folded));
-  const read: Record<keyof ReadNames, string[]> = { names: [], twice: [], tooLong: [] };
+  const read: Record<keyof ReadNames, string[]> = { names: [], twice: [], tooLong: [], tooMany: [] };
   for (const name of all.filter((one) => one !== '')) {
     if (name.length > NAME_CHARACTERS_MOST) read.tooLong.push(name);
     else if (known.has(folded(name))) read.twice.push(name);
+    else if (taken.length + read.names.length >= GROUPS_MOST) read.tooMany.push(name);
     else {
       known.add(folded(name));
       read.names.push(name);
@@ -28,11 +31,10 @@ export function readNames(text: string, taken: readonly string[]): ReadNames {
   return read;
 }
 
-/** A name as a class file takes it: no control characters, and no numbering in front ("3. Terns"). Empty: nothing is left. */
-export const plainName = (typed: string): string =>
-  typed
-    .replace(/[\p{Cc}\s]+/gu, ' ')
-    .trim()
-    .replace(/^\d+[.)]\s+/, '');
+/** A name as a class file takes it, without control characters. Empty: nothing is left. */
+export const plainName = (typed: string): string => typed.replace(/[\p{Cc}\s]+/gu, ' ').trim();
+
+/** In front of an item of a numbered list: "3. Terns". */
+const NUMBERING = /^\d+[.)]\s+/;
 
 const folded = (name: string): string => name.normalize('NFKC').toLowerCase();

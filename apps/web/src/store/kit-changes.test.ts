@@ -64,6 +64,16 @@ describe('for which challenges a kit is used', () => {
   });
 });
 
+it('a follower whose kit went a way of its own keeps it, and gets the change alone', () => {
+  // Changed while groups had built under Narrow Rock; then its builds went with their groups.
+  const apart = sizeKind(TALL, 'cone', { diameter: 44, height: 77 })(unplayed('narrow-rock'));
+  const record = { ...apart, attempts: [] };
+  const after = sizeKind(TALL, 'cube', { edge: 60 })(record);
+  expect([TALL, 'narrow-rock'].map((id) => edgeOf(after, id))).toEqual([60, 60]);
+  expect(kindOf(after, 'cone', 'narrow-rock').solid).toEqual(kindOf(record, 'cone', 'narrow-rock').solid);
+  expect(kindOf(after, 'cone', 'narrow-rock').solid).not.toEqual(kindOf(after, 'cone').solid);
+});
+
 describe('how many there are', () => {
   it('never changes an old result', () => {
     const record = played();

@@ -32,10 +32,10 @@ export const changeKit =
     if (at === undefined) return record;
     const kit = change(at.kit);
     if (kit === at.kit) return record;
-    const { locked, usedBy } = kitUse(record, at);
-    const followers = new Set(usedBy.map(({ id }) => id));
-    // A played challenge has its own kit by now, maybe: the others get the change, not the kit.
-    const next = (one: Challenge): Kit => (one.id === at.id || !locked ? kit : change(one.kit));
+    const followers = new Set(kitUse(record, at).usedBy.map(({ id }) => id));
+    // Kits of one name may have gone ways of their own, while groups built under one of them: the others get the change, not
+    // the kit.
+    const next = (one: Challenge): Kit => (isSame(one.kit, at.kit) ? kit : change(one.kit));
     return {
       ...record,
       challenges: record.challenges.map((one) => (followers.has(one.id) ? { ...one, kit: next(one) } : one)),
@@ -50,3 +50,5 @@ export const changePieces =
   (challenge: string, change: (kit: Kit) => Kit): Change =>
   (record) =>
     isLocked(record, challenge) ? record : changeKit(challenge, change)(record);
+
+const isSame = (a: Kit, b: Kit): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);

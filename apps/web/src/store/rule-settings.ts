@@ -2,10 +2,13 @@
 // the supply game, which height counts.
 
 import type { Challenge, GradePreset, HeightSource } from '@cairnmark/engine';
-import { isShown, presetOf } from '@cairnmark/engine';
+import { isShown, presetOf, rulerFor } from '@cairnmark/engine';
+import type { RulerId } from '@cairnmark/geometry';
+import { rulerOf } from '@cairnmark/geometry';
 import type { RankingKey, SupplyRule } from '@cairnmark/scoring';
 import { SUPPLY_FACT_IDS } from '@cairnmark/scoring';
 import type { Alter } from './challenge-changes.ts';
+import { stepOnRuler } from './usual-step.ts';
 
 /** The first key of the ranking is 0, then come the tie-breaks. */
 export const changeKey =
@@ -49,19 +52,36 @@ export function moved<T>(list: readonly T[], place: number, step: -1 | 1): reado
   return list.map((item, k) => (k === place ? other : k === place + step ? one : item));
 }
 
-/** Ruler, pi and what is hidden as the grade has it; what points, places or rules ask for stays shown. */
+/** Another ruler. Heights that were compared in whole divisions of the old one are compared in those of the new one. */
+export const withRuler =
+  (ruler: RulerId): Alter =>
+  (challenge) => ({
+    ...withKeys(
+      challenge,
+      keysOf(challenge).map((key) => stepOnRuler(key, challenge.ruler, ruler)),
+    ),
+    ruler,
+  });
+
+/**
+ * Ruler, pi and what is hidden as the grade has it; what points, places or rules ask for stays shown. A class that measures
+ * in inches goes on in inches.
+ */
 export const withGrade =
   (grade: GradePreset): Alter =>
   (challenge) => {
-    const { ruler, pi, hidden } = presetOf(grade);
+    const { pi, hidden } = presetOf(grade);
     return {
-      ...challenge,
+      ...withRuler(rulerFor(grade, unitsOf(challenge)))(challenge),
       gradePreset: grade,
-      ruler,
       own: { ...challenge.own, pi },
       hidden: hidden.filter((measure) => !isAskedFor(measure, challenge)),
     };
   };
+
+/** The units that the rulers of the challenge have. */
+export const unitsOf = ({ ruler }: Pick<Challenge, 'ruler'>): 'cm' | 'in' =>
+  rulerOf(ruler).unit === 'in' ? 'in' : 'cm';
 
 /** Whether points, places, rules or rewards ask for the measure, so that it is shown in any case. */
 export const isAskedFor = (measure: string, challenge: Challenge): boolean =>

@@ -16,7 +16,8 @@ import {
 } from '../../../../tests/reference/small-class.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import { scoreClass } from '../class/score-class.ts';
-import { READY_IDS, readyChallenge } from '../ready/ready.ts';
+import { READY_IDS } from '../ready/plans.ts';
+import { readyChallenge } from '../ready/ready.ts';
 import { standings } from '../standings/standings.ts';
 import type { Attempt, Challenge } from '../types.ts';
 import { changesSince } from '../why/changes.ts';

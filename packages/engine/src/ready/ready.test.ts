@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { challengeIssues } from '../check/challenge.ts';
 import { kitIssues } from '../check/kit.ts';
 import { READY_KINDS, readyKit } from './kits.ts';
-import { READY_IDS, readyChallengeFor } from './ready.ts';
+import { READY_IDS } from './plans.ts';
+import { readyChallengeFor } from './ready.ts';
 
 const NAMES = {
   cube: 'Cube',
@@ -47,5 +48,15 @@ describe('a challenge that is ready to run', () => {
   it('is ranked by whole divisions of its own ruler', () => {
     const inches = readyChallengeFor('tallest', 'Tallest', kit, 5, { grade: 'grades-4-5', units: 'in' });
     expect(inches.ranking.first).toEqual({ by: 'height', better: 'more', roundTo: 25.4 / 4 });
+  });
+
+  it('in inches compares areas and volumes in whole square and cubic inches, not in centimetres', () => {
+    const steps = (units: 'cm' | 'in') =>
+      READY_IDS.flatMap((id) => {
+        const { first, tieBreaks } = readyChallengeFor(id, 'Ready', kit, null, { units }).ranking;
+        return [first, ...tieBreaks].filter(({ by }) => ['base-area', 'courtyard-area', 'volume'].includes(by));
+      }).map(({ roundTo }) => roundTo);
+    expect(steps('cm')).toEqual([100, 100, 1000]);
+    expect(steps('in')).toEqual([25.4 ** 2, 25.4 ** 2, 25.4 ** 3]);
   });
 });

@@ -1,9 +1,11 @@
-// The challenges that are ready to run, and an empty one. A tap adds it, with the kit of the challenge at work.
+// The challenges that are ready to run, and an empty one. A tap adds it, with the kit of the challenge at work and rulers of
+// its units.
 
 import type { Challenge } from '@cairnmark/engine';
-import { READY_IDS, readyChallenge } from '@cairnmark/engine';
+import { READY_IDS, readyChallengeFor } from '@cairnmark/engine';
 import { addChallenge, nameTold, withOwnId } from '../../store/challenge-copies.ts';
 import { emptyChallenge } from '../../store/empty-challenge.ts';
+import { unitsOf } from '../../store/rule-settings.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useForm } from './form.ts';
 import { Told } from './told.tsx';
@@ -19,7 +21,9 @@ export function AddList({ added }: { readonly added: (id: string) => void }) {
       name,
       at.record.challenges.map((one) => one.name),
     );
-  const ready = READY_IDS.map((id) => readyChallenge(id, told(words.names.ready[id]), kit, null));
+  const ready = READY_IDS.map((id) =>
+    readyChallengeFor(id, told(words.names.ready[id]), kit, null, { units: unitsOf(challenge) }),
+  );
   const empty = emptyChallenge(told(say('challenge.new-name')), challenge);
   const add = (chosen: Challenge): void => {
     const fresh = withOwnId(at.record, chosen);

@@ -3,6 +3,7 @@
 import type { RankingKey } from '@cairnmark/scoring';
 import { Choice } from '../../parts/choice.tsx';
 import { changeKey, moveKey, removeKey } from '../../store/rule-settings.ts';
+import { usualStep } from '../../store/usual-step.ts';
 import { AmountField } from './amount-field.tsx';
 import { limitsOf } from './amounts-of.ts';
 import { useForm } from './form.ts';
@@ -10,7 +11,6 @@ import { MeasureSelect } from './measure-select.tsx';
 import { MoveButtons } from './move-buttons.tsx';
 import { Row } from './row.tsx';
 import { useMake } from './use-make.ts';
-import { usualStep } from './usual-step.ts';
 
 export function KeyRow({
   value: { by, better, roundTo },

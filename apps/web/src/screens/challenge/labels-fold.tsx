@@ -2,13 +2,14 @@
 
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { nameTold } from '../../store/challenge-copies.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
+import { inLastRow, onAdd } from './in-rows.ts';
 import { Row } from './row.tsx';
 import { TextField } from './text-field.tsx';
 import { Told } from './told.tsx';
-import { inLastRow, onAdd, useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function LabelsFold() {

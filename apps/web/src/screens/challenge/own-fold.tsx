@@ -4,13 +4,14 @@ import type { ClassPi } from '@cairnmark/engine';
 import { MEASURES } from '@cairnmark/geometry';
 import { Icon } from '../../parts/icon.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { withReward } from '../../store/rule-settings.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
+import { inLastRow, onAdd } from './in-rows.ts';
 import { RewardRow } from './reward-row.tsx';
 import { SelectField } from './select-field.tsx';
 import { Told } from './told.tsx';
-import { inLastRow, onAdd, useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function OwnFold() {

@@ -2,16 +2,17 @@
 
 import type { Challenge } from '@cairnmark/engine';
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { addKey, keysOf } from '../../store/rule-settings.ts';
+import { usualStep } from '../../store/usual-step.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
+import { inLastRow, onAdd } from './in-rows.ts';
 import { KeyRow } from './key-row.tsx';
 import { PointsField } from './points-field.tsx';
 import { Radios } from './radios.tsx';
 import { Told } from './told.tsx';
-import { inLastRow, onAdd, useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
-import { usualStep } from './usual-step.ts';
 
 export function PlacesFold() {
   const { challenge, locked, words, inClass, say } = useForm();

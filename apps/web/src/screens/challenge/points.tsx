@@ -1,11 +1,12 @@
 // What earns points: a row for every measure that counts.
 
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { addRow } from '../../store/challenge-changes.ts';
 import { useForm } from './form.ts';
+import { inLastRow, onAdd } from './in-rows.ts';
 import { PointsRowFields } from './points-row.tsx';
 import { Told } from './told.tsx';
-import { inLastRow, onAdd, useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function Points() {

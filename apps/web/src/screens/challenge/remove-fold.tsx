@@ -4,7 +4,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { removeChallenge } from '../../store/challenge-copies.ts';
+import { removeChallenge } from '../../store/challenge-removal.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useForm } from './form.ts';
 import type { Gone } from './lifted.ts';

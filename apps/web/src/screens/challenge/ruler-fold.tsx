@@ -4,7 +4,7 @@ import type { HeightSource } from '@cairnmark/engine';
 import { MEASURING_ERROR_MM_MOST } from '@cairnmark/engine';
 import { RULERS, rulerOf } from '@cairnmark/geometry';
 import { LengthField } from '../../parts/length-field.tsx';
-import { moveHeight, withHeight } from '../../store/rule-settings.ts';
+import { moveHeight, withHeight, withRuler } from '../../store/rule-settings.ts';
 import { errorOfDifferenceMm } from './error-of-difference.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
@@ -30,7 +30,7 @@ export function RulerFold() {
           label={say('challenge.ruler-step')}
           value={challenge.ruler}
           options={RULERS.map(({ id }) => ({ id, text: say(`challenge.ruler-${id}`) }))}
-          choose={(chosen) => make((one) => ({ ...one, ruler: chosen }))}
+          choose={(chosen) => make(withRuler(chosen))}
         />
         <LengthField
           label={say('challenge.error')}

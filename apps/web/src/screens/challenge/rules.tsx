@@ -1,12 +1,13 @@
 // What a build must keep to: rules that are measured, rules that a person judges, rules about pieces.
 
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import type { RuleBefore } from '../../store/challenge-changes.ts';
 import { addRule } from '../../store/challenge-changes.ts';
 import { useForm } from './form.ts';
+import { inLastRow, onAdd } from './in-rows.ts';
 import { RuleRow } from './rule-row.tsx';
 import { Told } from './told.tsx';
-import { inLastRow, onAdd, useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function Rules() {

@@ -2,16 +2,17 @@
 
 import { useLayoutEffect } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
-import { putBack } from '../../store/challenge-copies.ts';
-import { useSession } from '../../store/use-session.ts';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
+import { putBack } from '../../store/challenge-removal.ts';
+import { useSession, useSessionStore } from '../../store/use-session.ts';
 import { useForm } from './form.ts';
 import type { Gone } from './lifted.ts';
 import { Told } from './told.tsx';
-import { useHandFocus } from './use-hand-focus.ts';
 import { useMake } from './use-make.ts';
 
 export function Undo({ gone, done }: { readonly gone: Gone | null; readonly done: () => void }) {
-  const { say } = useForm();
+  const { at, say } = useForm();
+  const store = useSessionStore();
   const { faults, makeInClass } = useMake();
   const goTo = useSession((session) => session.goTo);
   const { area, hand } = useHandFocus<HTMLDivElement>();
@@ -21,7 +22,9 @@ export function Undo({ gone, done }: { readonly gone: Gone | null; readonly done
   }, [gone, area]);
   const undo = (): void => {
     if (gone === null || !makeInClass(putBack(gone.before, gone.id))) return;
-    goTo({ challenge: gone.id });
+    const others = new Set(at.record.challenges.map(({ id }) => id));
+    const back = store.getState().record?.challenges.find(({ id }) => !others.has(id));
+    if (back !== undefined) goTo({ challenge: back.id });
     done();
     hand(() => document.querySelector<HTMLElement>('.chal-top [aria-pressed="true"]'));
   };

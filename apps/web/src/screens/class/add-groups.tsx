@@ -1,5 +1,6 @@
 // A group that comes late, or several from a list.
 
+import { GROUPS_MOST } from '@cairnmark/formats';
 import { useId, useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { readNames } from '../../store/group-names.ts';
@@ -19,13 +20,16 @@ export function AddGroups({
   const [told, setTold] = useState('');
   const submit = (): void => {
     const read = readNames(typed, names);
-    const left = [...read.twice, ...read.tooLong];
+    const left = [...read.twice, ...read.tooLong, ...read.tooMany];
     if (read.names.length > 0) add(read.names);
     setTyped(left.join(', '));
     setTold(
       [
         ...(read.twice.length > 0 ? [say('class.groups-twice', { names: read.twice.join(', ') })] : []),
         ...read.tooLong.map((name) => say('class.group-too-long', { name: `${name.slice(0, 20)}…` })),
+        ...(read.tooMany.length > 0
+          ? [say('class.groups-most', { most: GROUPS_MOST, names: read.tooMany.join(', ') })]
+          : []),
         ...(read.names.length === 0 && left.length === 0 ? [say('class.groups-missing')] : []),
       ].join(' '),
     );

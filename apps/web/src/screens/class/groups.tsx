@@ -1,7 +1,7 @@
 // The groups of the class: named, joined, taken out, and one that comes late. The last change can be taken back.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import { useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { AddGroups } from './add-groups.tsx';
 import { GroupRow } from './group-row.tsx';
@@ -12,6 +12,9 @@ export function Groups({ record }: { readonly record: ClassRecord }) {
   const { say } = usePlanWords();
   const groups = useGroups(record);
   const section = useRef<HTMLElement>(null);
+  const undo = useRef<HTMLButtonElement>(null);
+  // The button that was pressed went with its group: its focus comes here.
+  useLayoutEffect(() => undo.current?.focus(), [groups.done]);
   return (
     <section className="sec class-groups" ref={section}>
       <h2>{say('class.groups', { count: record.groups.length })}</h2>
@@ -20,6 +23,7 @@ export function Groups({ record }: { readonly record: ClassRecord }) {
           <>
             <span>{groups.done}</span>
             <button
+              ref={undo}
               type="button"
               className="btn"
               onClick={() => {

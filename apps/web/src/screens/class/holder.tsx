@@ -3,6 +3,7 @@
 import { useId, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { RoleChoice } from '../../app/role-choice.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { isPin, PIN_FIGURES, pinOf, setPin } from '../../store/pins.ts';
 import { useSession } from '../../store/use-session.ts';
 
@@ -25,6 +26,7 @@ function Pin() {
   const [pin, keep] = useState(() => pinOf(classId));
   const [typed, setTyped] = useState('');
   const [told, setTold] = useState<'short' | 'not-kept' | null>(null);
+  const { area, hand } = useHandFocus<HTMLFormElement>();
   const set = (next: string | null): void => {
     const kept = setPin(classId, next);
     keep(pinOf(classId));
@@ -36,6 +38,7 @@ function Pin() {
       <summary>{pin === null ? say('class.pin-none') : say('class.pin-set')}</summary>
       <p className="mut">{say('class.pin-what')}</p>
       <form
+        ref={area}
         className="add-groups"
         noValidate
         onSubmit={(event) => {
@@ -61,7 +64,15 @@ function Pin() {
           {say('class.pin-save')}
         </button>
         {pin !== null && (
-          <button type="button" className="btn" onClick={() => set(null)}>
+          <button
+            type="button"
+            className="btn"
+            onClick={() => {
+              // With the PIN the button goes.
+              hand((form) => form.querySelector('input'));
+              set(null);
+            }}
+          >
             {say('class.pin-drop')}
           </button>
         )}

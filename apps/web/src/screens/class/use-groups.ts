@@ -36,11 +36,14 @@ export function useGroups(record: ClassRecord): Groups {
   const [done, setDone] = useState<Done | null>(null);
   const [joining, setJoining] = useState<Group | null>(null);
   const placeBefore = useRef(place);
-  const make = (text: string, change: Change): void => {
+  const make = (text: string, change: Change): boolean => {
+    const { record: before } = store.getState();
+    const refused = edit(change).length > 0;
+    const { record: after } = store.getState();
+    if (refused || before === null || after === null || after === before) return false;
     placeBefore.current = place;
-    if (edit(change).length > 0) return;
-    const after = store.getState().record;
-    if (after !== null) setDone({ text, before: record, after });
+    setDone({ text, before, after });
+    return true;
   };
   /** Whoever was at work in a group that is no more goes on in another. */
   const leave = (gone: Group, to: Group | undefined): void => {
@@ -63,16 +66,13 @@ export function useGroups(record: ClassRecord): Groups {
     startJoining: setJoining,
     join: (into) => {
       if (joining === null) return;
-      make(say('class.joined', { from: joining.name, into: into.name }), mergeGroups(joining.id, into.id));
-      leave(joining, into);
+      const text = say('class.joined', { from: joining.name, into: into.name });
+      if (make(text, mergeGroups(joining.id, into.id))) leave(joining, into);
       setJoining(null);
     },
     takeOut: (group) => {
-      make(say('class.taken-out', { group: group.name }), removeGroup(group.id));
-      leave(
-        group,
-        record.groups.find(({ id }) => id !== group.id),
-      );
+      const next = record.groups.find(({ id }) => id !== group.id);
+      if (make(say('class.taken-out', { group: group.name }), removeGroup(group.id))) leave(group, next);
     },
   };
 }

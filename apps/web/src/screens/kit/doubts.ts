@@ -1,8 +1,8 @@
 // Slips of the ruler that a typed size gives away: it is just what another way of measuring shows on the piece as it was.
 // Nothing is mended by itself: the screen asks. Lengths mm.
 
-import type { SolidSpec } from '@cairnmark/geometry';
-import { definitionOf, makeSolid } from '@cairnmark/geometry';
+import type { Ruler, SolidSpec } from '@cairnmark/geometry';
+import { definitionOf, MM_PER_CM, MM_PER_INCH, makeSolid } from '@cairnmark/geometry';
 import type { Way } from './ways.ts';
 import { shownBy, sizeBy, waysOf, writtenName } from './ways.ts';
 
@@ -14,7 +14,9 @@ export type DoubtCode =
   /** It is half as wide, in place of a diameter. */
   | 'half'
   /** It is ten times what it was: mm typed for cm. */
-  | 'ten-times';
+  | 'ten-times'
+  /** It is 25.4 times what it was: mm typed for inches. */
+  | 'inch-times';
 
 export interface Doubt {
   readonly code: DoubtCode;
@@ -27,8 +29,8 @@ export interface Doubt {
   readonly way: Way | null;
 }
 
-/** `spec`: the piece as it is known. null: nothing to ask. */
-export function doubtOf(spec: SolidSpec, name: string, typedMm: number): Doubt | null {
+/** `spec`: the piece as it is known. `unit`: in which lengths are typed. null: nothing to ask. */
+export function doubtOf(spec: SolidSpec, name: string, typedMm: number, unit: Ruler['unit']): Doubt | null {
   const made = makeSolid(spec);
   const before = spec.sizes[name];
   if (!made.ok || before === undefined || near(typedMm, before)) return null;
@@ -39,7 +41,9 @@ export function doubtOf(spec: SolidSpec, name: string, typedMm: number): Doubt |
     meantMm,
     way,
   });
-  if (Math.abs(typedMm / before - 10) < TEN_TIMES_SLACK) return ask('ten-times', typedMm / 10);
+  const times = unit === 'in' ? MM_PER_INCH : MM_PER_CM;
+  if (Math.abs(typedMm / before / times - 1) < TIMES_SLACK)
+    return ask(unit === 'in' ? 'inch-times' : 'ten-times', typedMm / times);
   const field = definitionOf(spec.solid).fields.find((one) => writtenName(one, spec.sizes) === name);
   if (field?.otherwise.includes('diameter') === true || field?.otherwise.includes('topDiameter') === true) {
     if (name === field.name && near(typedMm, 2 * before)) return ask('across', typedMm / 2);
@@ -54,6 +58,6 @@ export function doubtOf(spec: SolidSpec, name: string, typedMm: number): Doubt |
 /** mm. Two readings of one paper edge differ by no more: a pencil line's width either way, and a little. */
 const SAME_READING_MM = 1.5;
 /** No unit. A piece measured anew is off by a twentieth at most. */
-const TEN_TIMES_SLACK = 0.5;
+const TIMES_SLACK = 0.05;
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= SAME_READING_MM;

@@ -5,6 +5,7 @@ import type { Sizes } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
 import { useId, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { measureKind } from '../../store/kit-changes.ts';
 import { Fold } from './fold.tsx';
 import { SizesFields } from './sizes-fields.tsx';
@@ -55,14 +56,17 @@ function OwnOfGroup() {
 function OwnSizes({ group, kind }: { readonly group: Group; readonly kind: KindOfPiece }) {
   const kit = useKit();
   const { say, make } = kit;
+  const { area, hand } = useHandFocus<HTMLLIElement>();
   const own = Object.hasOwn(group.measured, kind.id) ? group.measured[kind.id] : undefined;
   const put = (sizes: Sizes): readonly string[] =>
     make(measureKind(group.id, kind.id, sizes), say('kit.did-measure', { group: group.name, kind: kind.name }));
   const forget = (): void => {
+    // The button goes with the sizes.
+    hand((row) => row.querySelector('input'));
     make(measureKind(group.id, kind.id, null), say('kit.did-forget', { group: group.name, kind: kind.name }));
   };
   return (
-    <li className={own === undefined ? undefined : 'kit-own-differs'}>
+    <li ref={area} className={own === undefined ? undefined : 'kit-own-differs'}>
       <div>
         <h3>{kind.name}</h3>
         <p className="mut">{say('kit.own-kit', { sizes: sizesInWords(kind.solid, kit) })}</p>

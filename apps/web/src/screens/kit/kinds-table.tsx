@@ -3,18 +3,25 @@
 import { schoolCounts } from '@cairnmark/geometry';
 import { Fragment } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { KindRow } from './kind-row.tsx';
 import { useKit } from './use-kit.ts';
 import './kit-table.css';
 
 /** `fresh`: the kind that was just added; its name has the focus. */
 export function KindsTable({ fresh }: { readonly fresh: string | null }) {
-  const { at, say, words, inClass, solids, done } = useKit();
+  const { at, say, words, inClass, solids, done, undo } = useKit();
   const { kinds } = at.challenge.kit;
   const { counting } = at.challenge;
+  const { area, hand } = useHandFocus<HTMLElement>();
+  const putBack = (): void => {
+    // The row that comes back takes the place of the button.
+    hand((table) => table.querySelectorAll('tbody')[done?.gone ?? 0]?.querySelector('input'));
+    undo();
+  };
   const unit = (measure: string) => ({ unit: inClass.unit(measure).name });
   return (
-    <section aria-label={say('kit.table')}>
+    <section ref={area} aria-label={say('kit.table')}>
       <table className="kit-table">
         <thead>
           <tr>
@@ -46,7 +53,7 @@ export function KindsTable({ fresh }: { readonly fresh: string | null }) {
           const solid = solids.get(kind.id);
           return (
             <Fragment key={kind.id}>
-              {done?.gone === k && <PutBack />}
+              {done?.gone === k && <PutBack putBack={putBack} />}
               {solid !== undefined && (
                 <KindRow
                   kind={kind}
@@ -58,7 +65,7 @@ export function KindsTable({ fresh }: { readonly fresh: string | null }) {
             </Fragment>
           );
         })}
-        {done?.gone === kinds.length && <PutBack />}
+        {done?.gone === kinds.length && <PutBack putBack={putBack} />}
       </table>
       <p className="mut kit-counted">{say('kit.counted', { convention: words.names.counting[counting] })}</p>
     </section>
@@ -66,8 +73,8 @@ export function KindsTable({ fresh }: { readonly fresh: string | null }) {
 }
 
 /** The button that took the kind away is gone: its focus comes here. */
-function PutBack() {
-  const { say, done, undo } = useKit();
+function PutBack({ putBack }: { readonly putBack: () => void }) {
+  const { say, done } = useKit();
   const button = useRef<HTMLButtonElement>(null);
   useLayoutEffect(() => button.current?.focus(), []);
   return (
@@ -75,7 +82,7 @@ function PutBack() {
       <tr className="kit-gone">
         <td colSpan={10}>
           <span role="status">{done?.text}</span>
-          <button ref={button} type="button" className="btn" onClick={undo}>
+          <button ref={button} type="button" className="btn" onClick={putBack}>
             {say('kit.put-back')}
           </button>
         </td>

@@ -3,6 +3,7 @@
 import { rulerOf } from '@cairnmark/geometry';
 import { useState } from 'preact/hooks';
 import { LengthField } from '../../parts/length-field.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { isPrinted, scaledSizes, scalePrinted } from '../../store/kit-changes.ts';
 import { Fold } from './fold.tsx';
 import { sizesInWords } from './texts.ts';
@@ -27,6 +28,7 @@ function PrintBar() {
   const { at, say, make, use, ruler, words } = useKit();
   const [barMm, setBarMm] = useState<number | null>(null);
   const [refused, setRefused] = useState<readonly string[]>([]);
+  const { area, hand } = useHandFocus<HTMLDivElement>();
   const printed = at.challenge.kit.kinds.filter(isPrinted);
   const apply = (): void => {
     if (barMm === null) return;
@@ -36,11 +38,13 @@ function PrintBar() {
       say('kit.did-print', { percent: words.number(share * 100) }),
     );
     setRefused(told);
-    // A second tap would scale what is scaled already.
-    if (told.length === 0) setBarMm(null);
+    if (told.length > 0) return;
+    // A second tap would scale what is scaled already: the button goes.
+    hand((fold) => fold.querySelector('input'));
+    setBarMm(null);
   };
   return (
-    <>
+    <div ref={area}>
       <p className="mut">{say('kit.print-what')}</p>
       <LengthField
         label={say('kit.print-bar')}
@@ -70,7 +74,7 @@ function PrintBar() {
           </p>
         ))}
       </div>
-    </>
+    </div>
   );
 }
 

@@ -60,7 +60,7 @@ export function SizesFields({
   };
   const change = (name: string, value: number): void => {
     const next = { ...sizes, [name]: value };
-    const doubt = draft === null ? doubtOf(spec, name, value) : null;
+    const doubt = draft === null ? doubtOf(spec, name, value, ruler.unit) : null;
     if (doubt === null) take(next);
     else setDraft({ sizes: next, told: [], doubt });
   };

@@ -1,5 +1,6 @@
 // The groups of a class, typed or pasted as one list, with what was read from it.
 
+import { GROUPS_MOST } from '@cairnmark/formats';
 import { useId } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import type { ReadNames } from '../../store/group-names.ts';
@@ -40,6 +41,9 @@ export function GroupsField({
           {read.names.length === 1 ? say('class.group-read') : say('class.groups-read', { count: read.names.length })}
         </p>
         {read.twice.length > 0 && <p className="oops">{say('class.groups-twice', { names: read.twice.join(', ') })}</p>}
+        {read.tooMany.length > 0 && (
+          <p className="oops">{say('class.groups-most', { most: GROUPS_MOST, names: read.tooMany.join(', ') })}</p>
+        )}
         {read.tooLong.map((name) => (
           <p key={name} className="oops">
             {say('class.group-too-long', { name: `${name.slice(0, 20)}…` })}

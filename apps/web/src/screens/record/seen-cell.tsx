@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
+import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { plainName } from '../../store/group-names.ts';
 import { withSeenBy } from '../../store/observed-changes.ts';
 import type { SheetData } from './sheet.ts';
@@ -21,6 +22,7 @@ export function SeenCell({
 }) {
   const { say } = usePlanWords();
   const screen = useScreenWords();
+  const { area, hand } = useHandFocus<HTMLDivElement>();
   const [missing, setMissing] = useState(false);
   const { attempt } = row;
   if (attempt === null || !row.built) return <span className="mut">–</span>;
@@ -31,15 +33,20 @@ export function SeenCell({
     if (seen) row.type(withSeenBy(null));
     else if (who !== '') row.type(withSeenBy(who));
   };
+  const begin = (): void => {
+    // Nobody has seen the next try yet, so the button goes: its first reading comes next.
+    hand((cell) => cell.closest('tr')?.querySelector('input'));
+    row.begin();
+  };
   return (
-    <div className="seen-cell">
+    <div className="seen-cell" ref={area}>
       <button type="button" className="btn" aria-pressed={seen} onClick={toggle}>
         {seen && <Icon name="yes" />}
         {say('record-sheet.seen')}
         <span className="vh"> {group.name}</span>
       </button>
       {seen && (
-        <button type="button" className="btn bare" onClick={row.begin}>
+        <button type="button" className="btn bare" onClick={begin}>
           {screen.say('frame.new-try')}
           <span className="vh"> {group.name}</span>
         </button>

@@ -11,6 +11,7 @@ export const classPlan = {
   'class.group-read': '1 group',
   'class.groups-missing': 'Type at least one group.',
   'class.groups-twice': 'There already: {names}. Each group is taken once.',
+  'class.groups-most': 'A class has at most {most} groups. Left out: {names}.',
   'class.group-too-long': '{name} is too long for a name. It is left out. Make it shorter.',
   'class.grade': 'Grade',
   'class.kit': 'Pieces',
@@ -44,6 +45,10 @@ export const classPlan = {
   'class.join': 'Join with …',
   'class.join-title': 'Join {group} with which group?',
   'class.join-what': 'The tries and the pieces of {group} go to the group you choose. Its name stays.',
+  'class.join-not-sizes':
+    '{group} built with pieces that it measured. It cannot join {others}: with other sizes its results would change.',
+  'class.join-not-supply':
+    '{group} cannot join {others}: they would share what they earned, and results of builds would change.',
   'class.joined': '{from} and {into} are one group now: {into}.',
   'class.take-out': 'Take out',
   'class.taken-out': '{group} is out, with all its tries.',

@@ -50,6 +50,7 @@ export const kit = {
   'kit.doubt-across': '{typed} is twice {before}. Did you measure all the way across?',
   'kit.doubt-half': '{typed} is half of {before}. Did you measure from the middle to the rim?',
   'kit.doubt-ten-times': '{typed} is ten times {before}. Did you read mm?',
+  'kit.doubt-inch-times': '{typed} is 25 times {before}. Did you read mm?',
   'kit.doubt-yes': 'Yes: {size} {length}',
   'kit.doubt-no': 'No: {size} {length}',
   'kit.doubt-keep': 'Keep {length}',

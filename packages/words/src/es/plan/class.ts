@@ -11,6 +11,7 @@ export const classPlan = {
   'class.group-read': '1 grupo',
   'class.groups-missing': 'Escribe al menos un grupo.',
   'class.groups-twice': 'Ya está: {names}. Cada grupo se toma una vez.',
+  'class.groups-most': 'Una clase tiene {most} grupos como mucho. Fuera quedan: {names}.',
   'class.group-too-long': '{name} es demasiado largo para un nombre. No se ha tomado. Hazlo más corto.',
   'class.grade': 'Curso',
   'class.kit': 'Piezas',
@@ -45,6 +46,10 @@ export const classPlan = {
   'class.join': 'Unir con …',
   'class.join-title': '¿Con qué grupo se une {group}?',
   'class.join-what': 'Los intentos y las piezas de {group} pasan al grupo que elijas. Su nombre se queda.',
+  'class.join-not-sizes':
+    '{group} construyó con piezas que midió. No se une con {others}: con otras medidas cambiarían sus resultados.',
+  'class.join-not-supply':
+    '{group} no se une con {others}: lo ganado sería de los dos, y cambiarían resultados de lo construido.',
   'class.joined': '{from} y {into} son ahora un grupo: {into}.',
   'class.take-out': 'Quitar',
   'class.taken-out': '{group} está fuera, con todos sus intentos.',

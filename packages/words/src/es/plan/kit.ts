@@ -46,6 +46,7 @@ export const kit = {
   'kit.doubt-across': '{typed} es el doble de {before}. ¿Has medido de lado a lado?',
   'kit.doubt-half': '{typed} es la mitad de {before}. ¿Has medido del centro al borde?',
   'kit.doubt-ten-times': '{typed} es diez veces {before}. ¿Has leído milímetros?',
+  'kit.doubt-inch-times': '{typed} es 25 veces {before}. ¿Has leído milímetros?',
   'kit.doubt-yes': 'Sí: {size} {length}',
   'kit.doubt-no': 'No: {size} {length}',
   'kit.doubt-keep': 'Dejar {length}',

@@ -27,10 +27,3 @@ export function useHandFocus<E extends HTMLElement>(): HandFocus<E> {
     },
   };
 }
-
-/** The first thing to fill in of the last row. */
-export const inLastRow = (area: HTMLElement): HTMLElement | null | undefined =>
-  [...area.querySelectorAll<HTMLElement>('.chal-row')].at(-1)?.querySelector<HTMLElement>('select, input');
-
-/** The button that adds a row. */
-export const onAdd = (area: HTMLElement): HTMLElement | null => area.querySelector<HTMLElement>('.chal-add button');
