@@ -35,6 +35,9 @@ export const supplyGame = {
   'supply-game.left': 'Clase: quedan {count}',
   'supply-game.left-none': 'Clase: no queda',
   'supply-game.none-left': 'A la clase no le queda ninguna: {kind}.',
+  'supply-game.left-crushed': 'aplastadas: {count}',
+  'supply-game.none-whole':
+    'Lo que le queda a la clase está aplastado: {kind}. Arreglen una pieza y díganlo en la pantalla Piezas.',
   'supply-game.has-none': '{group}: no tienen ninguna de estas: {kind}.',
   'supply-game.fewer': 'Una menos: {kind}',
   'supply-game.more': 'Una más: {kind}',
