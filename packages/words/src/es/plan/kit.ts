@@ -37,7 +37,8 @@ export const kit = {
   'kit.not-yet': 'Estas medidas aún no encajan. Dejo {kept} hasta que encajen.',
   'kit.back-to-kept': 'Volver a {kept}',
   'kit.sides-stay': 'Con otro número de lados es otro sólido, y este ya se ha usado. Añade el otro como sólido nuevo.',
-  'kit.stock-built': 'Una construcción usó {used}. Con {stock} cambiaría su resultado, y los resultados viejos nunca cambian.',
+  'kit.stock-built':
+    'Una construcción usó {used}. Con {stock} cambiaría su resultado, y los resultados viejos nunca cambian.',
   'kit.stock-handed': 'En las listas de lo ganado hay más de {stock}. Quita antes marcas allí.',
   'kit.stock-crushed': 'De ellas, aplastadas: {crushed}',
   'kit.whole': 'Enteras: {whole}',
