@@ -25,6 +25,12 @@ it('rules that groups have built under are read only; a copy with one of them ch
   await page.getByText(englishPlan('challenge.locked')).waitFor();
   expect(await page.locator('.chal-rules').locator('input, select').first().isDisabled()).toBe(true);
   expect(await page.locator('.chal-rules button:visible').count()).toBe(0);
+  // A label decides nothing: it comes and goes all the same.
+  await openFolds(page, 'labels');
+  await button(page, 'challenge.add-label').click();
+  const takeOut = { name: englishPlan('challenge.take-out', { name: englishPlan('challenge.new-label') }) };
+  await page.getByRole('button', takeOut).click();
+  await page.getByRole('button', takeOut).waitFor({ state: 'detached' });
   await copyChallenge(page);
   await page.keyboard.type('Taller Light');
   await row(page, 'Exactly 5 pieces').getByLabel(englishPlan('challenge.comparison')).selectOption('at-least');

@@ -1,8 +1,8 @@
 // A class of one's own: made, changed, handed over, copied and deleted, with nothing but a browser.
 
 import { expect, it } from 'vitest';
-import { allKept, onScreen, openDemo, openStart, reload, savedClass } from './tools/classes.ts';
-import { pressOn } from './tools/keyboard.ts';
+import { allKept, onScreen, openDemo, openScreen, openStart, reload, savedClass } from './tools/classes.ts';
+import { hasFocus, pressOn } from './tools/keyboard.ts';
 import { newClass } from './tools/new-class.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan } from './tools/words.ts';
@@ -80,7 +80,15 @@ it('the device goes to the pupils and comes back by the PIN; pupils neither plan
   await dialog.getByLabel(english('role.pin')).fill('1234');
   await dialog.getByText(english('role.pin-wrong')).waitFor();
   await dialog.getByLabel(english('role.pin')).fill('3571');
-  await dialog.getByRole('button', { name: english('role.teacher'), pressed: true }).waitFor();
+  const teacher = dialog.getByRole('button', { name: english('role.teacher'), pressed: true });
+  await teacher.waitFor();
+  expect(await hasFocus(teacher)).toBe(true);
+  // Without a PIN nothing is asked, and the button that took it away hands its focus on.
+  await page.keyboard.press('Escape');
+  await openScreen(page, 'class');
+  await page.getByText(englishPlan('class.pin-set'), { exact: true }).click();
+  await page.getByRole('button', { name: englishPlan('class.pin-drop') }).click();
+  expect(await hasFocus(page.getByLabel(englishPlan('class.pin'), { exact: true }))).toBe(true);
 });
 
 it('a copy has no results, and everything of a class can be deleted', async () => {

@@ -3,6 +3,7 @@
 
 import { expect, it } from 'vitest';
 import { openDemo, openScreen, savedClass } from './tools/classes.ts';
+import { hasFocus } from './tools/keyboard.ts';
 import { kindRow, openKit, sizeField, typeInto, unfoldKit } from './tools/kit.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan, spanish, spanishPlan } from './tools/words.ts';
@@ -27,7 +28,7 @@ it('sizes are typed as they are measured; a slope, a slip and a nonsense are nev
   await page.getByText('60 cm is ten times 6 cm. Did you read mm?').waitFor();
   await page.getByRole('button', { name: 'Keep 6 cm' }).click();
   expect(await sizeField(page, 'cube', 'edge').inputValue()).toBe('6.0');
-  expect(await sizeField(page, 'cube', 'edge').evaluate((field) => field === document.activeElement)).toBe(true);
+  expect(await hasFocus(sizeField(page, 'cube', 'edge'))).toBe(true);
   // The cone of the demo is 6 cm across and 4 cm high: 5 cm along its slope.
   await typeInto(sizeField(page, 'cone', 'height'), '5');
   await page.getByText('The slant height of this piece is 5 cm. Did you measure along the slope?').waitFor();
@@ -35,7 +36,7 @@ it('sizes are typed as they are measured; a slope, a slip and a nonsense are nev
   expect(await sizeField(page, 'cone', 'height').inputValue()).toBe('4.0');
   await kindRow(page, 'cone').locator('.kit-slope').click();
   const slope = kindRow(page, 'cone').getByLabel(englishPlan('way.slant-round'));
-  expect(await slope.evaluate((field) => field === document.activeElement)).toBe(true);
+  expect(await hasFocus(slope)).toBe(true);
   await typeInto(slope, '3');
   await page.getByText('3 is too small: 3.01 cm is the least. I kept 5.0 cm.').waitFor();
   await typeInto(slope, '7.8');
@@ -74,17 +75,21 @@ it('solids come and go, pieces are crushed and repaired, a page printed small is
     .click();
   await page.getByText('Taken away: Cone.').waitFor();
   const putBack = page.getByRole('button', { name: englishPlan('kit.put-back') });
-  expect(await putBack.evaluate((button) => button === document.activeElement)).toBe(true);
+  expect(await hasFocus(putBack)).toBe(true);
   await putBack.click();
   await kindRow(page, 'cone').waitFor();
+  expect(await hasFocus(kindRow(page, 'cone').getByLabel(englishPlan('kit.kind-name')))).toBe(true);
   await unfoldKit(page, 'kit.print');
   await typeInto(page.getByLabel(englishPlan('kit.print-bar')), '70');
   await page.getByText('70 is too small: 80 mm is the least.').waitFor();
   await typeInto(page.getByLabel(englishPlan('kit.print-bar')), '97');
   await page.getByRole('row', { name: 'Cube edge 5 cm edge 4.85 cm' }).waitFor();
   await page.getByRole('button', { name: englishPlan('kit.print-apply') }).click();
+  expect(await hasFocus(page.getByLabel(englishPlan('kit.print-bar')))).toBe(true);
   expect(await sizeField(page, 'cube', 'edge').inputValue()).toBe('4.85');
   await undo.click();
+  const undone = englishPlan('kit.undone', { what: englishPlan('kit.did-print', { percent: 97 }) });
+  await page.getByText(undone, { exact: true }).waitFor();
   expect(await sizeField(page, 'cube', 'edge').inputValue()).toBe('5.0');
   const { text } = await savedClass(page);
   for (const challenge of [0, 1, 2]) {
@@ -110,6 +115,10 @@ it('a kit that was built with keeps its sizes; a group types its own, in inches'
   await unfoldKit(page, 'kit.own');
   await page.locator('.kit-group select').selectOption({ label: 'Terns' });
   const own = page.getByRole('group', { name: 'Terns, Cube' });
+  await typeInto(own.getByLabel('edge'), '2 1/16');
+  await page.getByText('more than the kit', { exact: false }).waitFor();
+  await page.getByRole('button', { name: englishPlan('kit.own-back') }).click();
+  expect(await hasFocus(own.getByLabel('edge'))).toBe(true);
   await typeInto(own.getByLabel('edge'), '2 1/16');
   await page.getByText('more than the kit', { exact: false }).waitFor();
   const { text } = await savedClass(page);

@@ -51,15 +51,6 @@ it('a page goes on with the version it began with; the newer one comes once no o
   await expect.poll(() => reloaded(page)).toBe('B');
   expect(await page.evaluate(async () => (await caches.keys()).length), 'what is kept of the old one').toBe(1);
   expect(await workers(page)).toEqual({ active: true, waiting: false });
-
-  // Closed and opened again is enough as well, at the latest.
-  putNewer(inject('builtFolder'), folder, 'C');
-  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
-  await expect.poll(() => workers(page)).toEqual({ active: true, waiting: true });
-  const next = await page.context().newPage();
-  await page.close();
-  await next.goto(site.address);
-  await expect.poll(() => reloaded(next)).toBe('C');
 });
 
 it('what else a host holds beside the app is its own', async () => {

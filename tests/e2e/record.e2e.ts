@@ -2,6 +2,7 @@
 
 import { expect, it } from 'vitest';
 import { openScreen, savedClass } from './tools/classes.ts';
+import { hasFocus } from './tools/keyboard.ts';
 import { newClass } from './tools/new-class.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan } from './tools/words.ts';
@@ -46,6 +47,10 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
     ['gannets', [315], null],
     ['terns', [335, 330], 'teacher'],
   ]);
+  // The next try of a group begins at its first reading.
+  await page.getByRole('button', { name: `${english('frame.new-try')} Puffins` }).click();
+  const reading = page.getByLabel(englishPlan('record-sheet.reading-of', { number: 1, group: 'Puffins' }));
+  expect(await hasFocus(reading)).toBe(true);
   await openScreen(page, 'board');
   const rows = page.locator('.rank-table tbody tr');
   await expect.poll(() => rows.first().innerText()).toMatch(/Puffins/);

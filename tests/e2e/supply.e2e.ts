@@ -27,6 +27,10 @@ it('one tap is one stroke, up to the stock of the class, and nothing goes below 
   await more(cube).dblclick();
   expect(await count(cube)).toBe('7');
   await page.getByText(englishPlan('supply-game.none-left', { kind: 'Cube' })).waitFor();
+  const cylinder = kind(page, 'cylinder');
+  await more(cylinder).click({ force: true });
+  await cylinder.getByText(englishPlan('supply-game.none-whole', { kind: 'Cylinder' })).waitFor();
+  expect(await count(cylinder)).toBe('0');
   const cone = kind(page, 'cone');
   await button(page, 'Terns').click();
   await fewer(cone).dblclick();
@@ -113,6 +117,7 @@ it('a group on its own device counts until the end, then builds with what it has
   expect(await page.locator('[data-besides]').count()).toBe(2);
   await more(kind(page, 'ball')).click();
   await button(page, englishPlan('supply-game.turn-next')).click();
+  await button(page, englishPlan('supply-game.turn-back')).click({ force: true });
   await more(kind(page, 'ball')).click({ force: true });
   await kind(page, 'ball').getByText(englishPlan('supply-game.over-pupils')).waitFor();
   expect(await count(kind(page, 'ball'))).toBe('1');

@@ -1,6 +1,6 @@
 // The keyboard alone: which stops Tab makes, whether the focus is seen at each of them, and how to get to one.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 
 /** Where the focus is. */
 export interface Stop {
@@ -86,3 +86,7 @@ function stopHere(count: number): Stop | null {
   const fault = !seen ? 'no outline of 2 px' : !inView ? 'outside the window' : null;
   return { name: `${role} ${said.replace(/\s+/g, ' ').trim()}`, fault };
 }
+
+/** Whether an element has the focus. */
+export const hasFocus = (locator: Locator): Promise<boolean> =>
+  locator.evaluate((element) => element === document.activeElement);

@@ -32,7 +32,8 @@ function supplyClass(ends: SupplyRule['ends'] | null, strokes: readonly SupplyEv
 }
 
 function lampRun(like: Challenge, ends: SupplyRule['ends'] | null): Challenge {
-  const named = { ...like, id: 'lamp-run', name: 'Lamp Run', supply: null };
+  const kinds = like.kit.kinds.map((kind) => (kind.id === 'cylinder' ? { ...kind, crushed: kind.stock } : kind));
+  const named = { ...like, id: 'lamp-run', name: 'Lamp Run', supply: null, kit: { ...like.kit, kinds } };
   if (ends === null) return named;
   return {
     ...named,
@@ -52,7 +53,7 @@ const row = (of: string, points: number): PointsRow => ({
 
 const earned = (piece: string, count: number): SupplyEvent['what'] => ({ kind: 'earned', piece, count });
 
-/** The class has 12 cubes and 6 cones. */
+/** The class has 12 cubes and 6 cones; all cylinders are crushed. */
 const WHAT: readonly (readonly [group: string, what: SupplyEvent['what'], more?: Partial<SupplyEvent>])[] = [
   ['puffins', earned('cube', 3), { carrier: 'carrier 1' }],
   ['puffins', earned('cuboid', 2)],

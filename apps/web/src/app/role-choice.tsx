@@ -19,7 +19,7 @@ export function RoleChoice() {
   const pin = pinOf(classId);
   const { area, hand } = useHandFocus<HTMLDivElement>();
   return (
-    <div ref={area} className="role-choice">
+    <div className="places" ref={area}>
       <Choice
         label={say('role.who')}
         options={ROLES.map((id) => ({ id, text: say(`role.${id}`) }))}

@@ -31,6 +31,7 @@ describe('a copy of a challenge', () => {
     expect(third).toHaveLength(NAME_CHARACTERS_MOST);
     expect(taken).not.toContain(third);
     expect(nameTold('7', ['7'])).toBe('7 2');
+    expect(nameTold('Round 5', ['Round 5'])).toBe('Round 6');
   });
 });
 

@@ -21,11 +21,11 @@ export function withOwnId({ challenges }: ClassRecord, challenge: Challenge): Ch
   return { ...challenge, id: idFor(challenge.name, taken, 'challenge') };
 }
 
-/** A name that is told apart from all others by a number: "Tall Light 2", then "Tall Light 3". */
+/** A name that is told apart from all others by the next free number: "Tall Light 2" of "Tall Light", "Round 6" of "Round 5". */
 export function nameTold(name: string, taken: readonly string[]): string {
   if (!taken.includes(name)) return name;
-  const stem = name.replace(/\s+\d+$/, '') || name;
-  let number = 2;
+  const [, stem = name, last = '1'] = /^(.*\S)\s+(\d{1,6})$/.exec(name) ?? [];
+  let number = Number(last) + 1;
   let told = numbered(stem, number);
   while (taken.includes(told)) {
     number += 1;

@@ -1,7 +1,8 @@
 import { GROUPS_MOST } from '@cairnmark/formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { plainName, readNames } from './group-names.ts';
+import { isAmong, readNames } from './group-names.ts';
+import { plainText } from './plain-text.ts';
 
 describe('names of groups', () => {
   it('are read line by line, and from a row of a spreadsheet', () => {
@@ -37,8 +38,12 @@ describe('names of groups', () => {
     expect(readNames('Terns, Puffins', taken)).toMatchObject({ names: ['Terns'], tooMany: ['Puffins'] });
   });
 
+  it('differ in more than capitals', () => {
+    expect([isAmong('TERNS', ['Puffins', 'Terns']), isAmong('Auks', ['Puffins'])]).toEqual([true, false]);
+  });
+
   it('a name that begins with a number keeps it where no list was typed', () => {
-    expect(plainName(' 3.  Klasse B ')).toBe('3. Klasse B');
+    expect(plainText(' 3.  Klasse B ')).toBe('3. Klasse B');
   });
 
   it('whatever is pasted, they are names that a class file takes, each once', () => {
@@ -47,7 +52,7 @@ describe('names of groups', () => {
         const { names } = readNames(text, []);
         for (const name of names) {
           expect(name).toMatch(/^[^\p{Cc}]{1,80}$/u);
-          expect(name).toBe(plainName(name).length > 0 ? name : '');
+          expect(name).toBe(plainText(name).length > 0 ? name : '');
         }
         expect(new Set(names).size).toBe(names.length);
       }),

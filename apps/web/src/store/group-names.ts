@@ -2,6 +2,7 @@
 // come out of a spreadsheet.
 
 import { GROUPS_MOST, NAME_CHARACTERS_MOST } from '@cairnmark/formats';
+import { plainText } from './plain-text.ts';
 
 export interface ReadNames {
   /** In the order of the list, each once. */
@@ -16,7 +17,7 @@ export interface ReadNames {
 
 /** `taken`: names of the groups that the class has already. Capitals make no difference between names. */
 export function readNames(text: string, taken: readonly string[]): ReadNames {
-  const all = text.split(/[\n\r,;\t]+/).map((name) => plainName(plainName(name).replace(NUMBERING, '')));
+  const all = text.split(/[\n\r,;\t]+/).map((name) => plainText(plainText(name).replace(NUMBERING, '')));
   const known = new Set(taken.map(folded));
   const read: Record<keyof ReadNames, string[]> = { names: [], twice: [], tooLong: [], tooMany: [] };
   for (const name of all.filter((one) => one !== '')) {
@@ -31,10 +32,11 @@ export function readNames(text: string, taken: readonly string[]): ReadNames {
   return read;
 }
 
-/** A name as a class file takes it, without control characters. Empty: nothing is left. */
-export const plainName = (typed: string): string => typed.replace(/[\p{Cc}\s]+/gu, ' ').trim();
-
 /** In front of an item of a numbered list: "3. Terns". */
 const NUMBERING = /^\d+[.)]\s+/;
+
+/** Whether one of the names is the same but for capitals. */
+export const isAmong = (name: string, names: readonly string[]): boolean =>
+  names.some((one) => folded(one) === folded(name));
 
 const folded = (name: string): string => name.normalize('NFKC').toLowerCase();

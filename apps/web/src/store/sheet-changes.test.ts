@@ -29,6 +29,14 @@ describe('what is typed on the record sheet', () => {
     expect(last(after).confirmedBy).toBeNull();
   });
 
+  it('a next try is the last one, also after one that came from a device whose clock is fast', () => {
+    const fast = beginTry({ ...CELL, at: '2026-03-05T12:00:00+01:00' })(fresh);
+    const next = beginTry(CELL)(fast);
+    expect(last(next).id).not.toBe(last(fast).id);
+    expect(Date.parse(last(next).at) - Date.parse(last(fast).at)).toBe(1000);
+    expect(() => encode('class', next)).not.toThrow();
+  });
+
   it('a reading is written over, and taken away', () => {
     const typed = [onSheet(CELL, withReadingAt(0, 357)), onSheet(CELL, withReadingAt(1, 353))];
     const two = typed.reduce((record, change) => change(record), fresh);

@@ -36,9 +36,15 @@ export const beginTry =
       record.challenges.find(({ id }) => id === challenge),
     ];
     if (who === undefined || what === undefined) return record;
-    const attempt = newAttempt(record, who, what, at);
+    const attempt = newAttempt(record, who, what, afterAll(attemptsOf(record, group, challenge), at));
     return addAttempt({ ...attempt, layout: { kind: 'numbers-only', pieces: [] } })(record);
   };
+
+/** `at`, or a second after the last try: one that came in from a device whose clock is fast would stay the last for ever. */
+function afterAll(tries: readonly Attempt[], at: string): string {
+  const lastMs = Math.max(...tries.map((one) => Date.parse(one.at)));
+  return Date.parse(at) > lastMs ? at : new Date(lastMs + 1000).toISOString();
+}
 
 /** Reading `k` of the height, from 0; null: it is taken away. Readings beyond the last are added behind it. */
 export const withReadingAt =

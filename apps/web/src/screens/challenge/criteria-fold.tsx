@@ -1,7 +1,7 @@
 // What judges mark from 0 to 4.
 
-import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { Icon } from '../../parts/icon.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { addCriterion, changeCriterion, removeCriterion } from '../../store/challenge-changes.ts';
 import { nameTold } from '../../store/challenge-copies.ts';
@@ -10,7 +10,6 @@ import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
 import { inLastRow, onAdd } from './in-rows.ts';
 import { Row } from './row.tsx';
-import { TextField } from './text-field.tsx';
 import { useMake } from './use-make.ts';
 
 export function CriteriaFold() {
@@ -73,7 +72,7 @@ function CriterionRow({
       <TextField
         label={say('challenge.criterion-name')}
         value={name}
-        most={NAME_CHARACTERS_MOST}
+        empty={say('challenge.text-empty', { kept: name })}
         change={(typed) => make(changeCriterion(id, typed))}
       />
       {asked && <p className="mut chal-asked">{say('challenge.criterion-asked')}</p>}

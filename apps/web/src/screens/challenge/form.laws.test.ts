@@ -31,6 +31,7 @@ import type { Change } from '../../store/class-changes.ts';
 import { addPlace, changeDay, removeLastPlace, withPlacePoints, withWeight } from '../../store/day-changes.ts';
 import { edit } from '../../store/edit-class.ts';
 import { emptyChallenge } from '../../store/empty-challenge.ts';
+import { plainText } from '../../store/plain-text.ts';
 import {
   addKey,
   changeKey,
@@ -47,7 +48,6 @@ import { createSession } from '../../store/session.ts';
 import type { ClassStorage } from '../../store/storage.ts';
 import type { AmountLimits } from './amounts-of.ts';
 import { limitsOf, ratesOf, usualLimit } from './amounts-of.ts';
-import { plainText } from './plain-text.ts';
 
 /** One thing that somebody does: which control, which of the things it is about, what is typed. */
 interface Tap {
@@ -144,8 +144,8 @@ function changeOf({ control, which, other, typed }: Tap, record: ClassRecord, id
   const row = pick(challenge.points, other);
   const rule = pick(challenge.requirements, other);
   const criterion = pick(challenge.criteria, other);
-  const name = plainText(typed, NAME_CHARACTERS_MOST);
-  const text = plainText(typed, TEXT_CHARACTERS_MOST);
+  const name = plainText(typed).slice(0, NAME_CHARACTERS_MOST).trim();
+  const text = plainText(typed).slice(0, TEXT_CHARACTERS_MOST).trim();
   const must = { kind: 'must' } as const;
   const controls: readonly (() => Change | null)[] = [
     () => (name === '' ? null : alter((now) => ({ ...now, name }))),

@@ -1,12 +1,11 @@
 // The name of the challenge, what it comes down to, and what may be done with all of it.
 
-import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import { Icon } from '../../parts/icon.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { hasCopiesOnly } from '../../store/challenge-lock.ts';
 import { useForm } from './form.ts';
-import { TextField } from './text-field.tsx';
 import { Told } from './told.tsx';
 import { useCopies } from './use-copies.ts';
 import { useMake } from './use-make.ts';
@@ -39,7 +38,7 @@ export function Head({
         className="chal-name"
         label={say('challenge.name')}
         value={challenge.name}
-        most={NAME_CHARACTERS_MOST}
+        empty={say('challenge.text-empty', { kept: challenge.name })}
         change={(typed) => make((one) => ({ ...one, name: typed }))}
       />
       <div className="chal-do">

@@ -1,14 +1,13 @@
 // Curriculum codes, or words of the teacher's own.
 
-import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { Icon } from '../../parts/icon.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { nameTold } from '../../store/challenge-copies.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
 import { inLastRow, onAdd } from './in-rows.ts';
 import { Row } from './row.tsx';
-import { TextField } from './text-field.tsx';
 import { Told } from './told.tsx';
 import { useMake } from './use-make.ts';
 
@@ -28,6 +27,7 @@ export function LabelsFold() {
             name={label}
             kind="named"
             faults={[]}
+            staysOpen
             remove={() => {
               if (change(labels.filter((_, at) => at !== k))) hand(onAdd);
             }}
@@ -35,7 +35,7 @@ export function LabelsFold() {
             <TextField
               label={say('challenge.label')}
               value={label}
-              most={NAME_CHARACTERS_MOST}
+              empty={say('challenge.text-empty', { kept: label })}
               change={(text) => change(labels.map((one, at) => (at === k ? text : one)))}
             />
           </Row>

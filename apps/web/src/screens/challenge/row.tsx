@@ -11,6 +11,7 @@ export function Row({
   kind,
   faults,
   remove,
+  staysOpen = false,
   children,
 }: {
   /** What the row is about. */
@@ -20,6 +21,8 @@ export function Row({
   readonly faults: readonly FileIssue[];
   /** null: it cannot be taken out. */
   readonly remove: (() => void) | null;
+  /** It decides nothing, so it can be taken out after groups have built too. */
+  readonly staysOpen?: boolean;
   readonly children: ComponentChildren;
 }) {
   const { locked, say } = useForm();
@@ -27,7 +30,7 @@ export function Row({
     // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a grid in every browser
     <div className={`chal-row ${kind}`} role="group" aria-label={name}>
       {children}
-      {remove !== null && !locked && (
+      {remove !== null && (staysOpen || !locked) && (
         <button
           type="button"
           className="btn bare sq chal-out"

@@ -2,13 +2,13 @@
 
 import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
 import type { Requirement } from '@cairnmark/scoring';
+import { TextField } from '../../parts/text-field.tsx';
 import { changeRule, removeRule } from '../../store/challenge-changes.ts';
 import { ConsequenceFields } from './consequence-fields.tsx';
 import { useForm } from './form.ts';
 import { KindChecks } from './kind-checks.tsx';
 import { MeasuredFields } from './measured-fields.tsx';
 import { Row } from './row.tsx';
-import { TextField } from './text-field.tsx';
 import { useMake } from './use-make.ts';
 
 export function RuleRow({ rule, removed }: { readonly rule: Requirement; readonly removed: () => void }) {
@@ -41,6 +41,7 @@ function What({ rule, change }: { readonly rule: Requirement; readonly change: (
           className="chal-what"
           label={say('challenge.judged-text')}
           value={rule.text}
+          empty={say('challenge.text-empty', { kept: rule.text })}
           most={TEXT_CHARACTERS_MOST}
           change={(text) => change({ ...rule, text })}
         />

@@ -5,9 +5,9 @@ import { useLocation } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { planning } from '../../app/planning.tsx';
 import { SaveClass } from '../../app/save-class.tsx';
-import { useScreenWords } from '../../app/use-words.ts';
+import { useScreenWords, useWords } from '../../app/use-words.ts';
 import { HelpArea, HelpButton, HelpTexts } from '../../parts/asked-help.tsx';
-import { NameField } from '../../parts/name-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { useEdit } from '../../store/edit-class.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
@@ -28,6 +28,7 @@ function ClassPlan({ at: { record } }: { readonly at: At }) {
   const [, navigate] = useLocation();
   const { say } = usePlanWords();
   const screen = useScreenWords();
+  const { issue } = useWords();
   const edit = useEdit();
   const show = ({ group, challenge, id }: Attempt): void => {
     goTo({ group, challenge, attempt: id });
@@ -67,10 +68,11 @@ function ClassPlan({ at: { record } }: { readonly at: At }) {
             <Holder key={classId} />
             <section className="sec">
               <h2>{say('class.whole')}</h2>
-              <NameField
+              <TextField
                 label={say('class.name')}
-                name={record.name}
-                change={(name) => edit((before) => ({ ...before, name }))}
+                value={record.name}
+                empty={say('class.name-empty', { kept: record.name })}
+                change={(name) => edit((before) => ({ ...before, name })).map(issue)}
               />
               <div className="class-actions">
                 <SaveClass />

@@ -2,7 +2,7 @@
 
 import type { ClassRecord, Group } from '@cairnmark/engine';
 import { usePlanWords } from '../../app/plan-words.ts';
-import { NameField } from '../../parts/name-field.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import type { Groups } from './use-groups.ts';
 
 export function GroupRow({
@@ -20,10 +20,11 @@ export function GroupRow({
   const isLast = record.groups.length === 1;
   return (
     <li className="group-row">
-      <NameField
+      <TextField
         label={say('class.group-name')}
         hideLabel
-        name={group.name}
+        value={group.name}
+        empty={say('class.name-empty', { kept: group.name })}
         change={(name) => groups.rename(group, name)}
       />
       <span className="mut">{tries === 1 ? say('class.one-try') : say('class.tries', { count: tries })}</span>

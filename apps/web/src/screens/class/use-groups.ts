@@ -3,9 +3,11 @@
 import type { ClassRecord, Group } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
+import { useWords } from '../../app/use-words.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { addGroups, mergeGroups, removeGroup, renameGroup } from '../../store/group-changes.ts';
+import { isAmong } from '../../store/group-names.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 
 export interface Groups {
@@ -15,7 +17,8 @@ export interface Groups {
   readonly joining: Group | null;
   undo(): void;
   add(names: readonly string[]): void;
-  rename(group: Group, name: string): void;
+  /** Gives the sentences of why not, where it was refused. */
+  rename(group: Group, name: string): readonly string[];
   startJoining(group: Group | null): void;
   join(into: Group): void;
   takeOut(group: Group): void;
@@ -29,6 +32,7 @@ interface Done {
 
 export function useGroups(record: ClassRecord): Groups {
   const { say } = usePlanWords();
+  const { issue } = useWords();
   const edit = useEdit();
   const store = useSessionStore();
   const place = useSession((session) => session.place);
@@ -60,8 +64,10 @@ export function useGroups(record: ClassRecord): Groups {
     add: (names) => {
       edit(addGroups(names));
     },
-    rename: ({ id }, name) => {
-      edit(renameGroup(id, name));
+    rename: (group, name) => {
+      const others = record.groups.filter(({ id }) => id !== group.id).map((one) => one.name);
+      if (isAmong(name, others)) return [say('class.name-taken', { name, kept: group.name })];
+      return edit(renameGroup(group.id, name)).map(issue);
     },
     startJoining: setJoining,
     join: (into) => {

@@ -7,6 +7,7 @@ import { kitScale } from '../../drawing/kit-scale.ts';
 import { Dialog } from '../../parts/dialog.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { addKind } from '../../store/kit-changes.ts';
+import { Refused } from './refused.tsx';
 import { useKit } from './use-kit.ts';
 import { newKind, SOLIDS, usualSolid } from './usual-sizes.ts';
 
@@ -51,13 +52,7 @@ export function AddSolid({
           </li>
         ))}
       </ul>
-      <div role="status" className="kit-answer">
-        {refused.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={refused} />
     </Dialog>
   );
 }

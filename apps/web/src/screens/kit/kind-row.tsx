@@ -4,6 +4,7 @@ import type { KindOfPiece } from '@cairnmark/engine';
 import { wholePieces } from '@cairnmark/engine';
 import type { SchoolCounts, Sizes, Solid } from '@cairnmark/geometry';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { TextField } from '../../parts/text-field.tsx';
 import { nameKind, sidesStay, sizeKind } from '../../store/kit-changes.ts';
 import { KindDetails } from './kind-details.tsx';
 import { KindPicture } from './kind-picture.tsx';
@@ -12,7 +13,6 @@ import { StockField } from './stock-field.tsx';
 import { columnsOf } from './texts.ts';
 import { useKit } from './use-kit.ts';
 import { waysOf } from './ways.ts';
-import { WordField } from './word-field.tsx';
 
 export function KindRow({
   kind,
@@ -36,7 +36,6 @@ export function KindRow({
   const columns = columnsOf(solid, kit);
   const slopes = waysOf(kind.solid).some((way) => way.kind === 'slope');
   const rename = (name: string): readonly string[] => {
-    if (name === '') return [say('kit.name-empty', { kept: kind.name })];
     const taken = at.challenge.kit.kinds.some((other) => other.id !== kind.id && other.name === name);
     if (taken) return [say('kit.name-taken', { name, kept: kind.name })];
     return make(nameKind(at.challenge.id, kind.id, name), say('kit.did-name', { name }));
@@ -51,7 +50,13 @@ export function KindRow({
       <tr className="kit-row">
         <th scope="row">
           <span className="vh">{kind.name}</span>
-          <WordField label={say('kit.kind-name')} hideLabel value={kind.name} change={rename} />
+          <TextField
+            label={say('kit.kind-name')}
+            hideLabel
+            value={kind.name}
+            empty={say('kit.name-empty', { kept: kind.name })}
+            change={rename}
+          />
         </th>
         <td className="kit-drawn">
           <KindPicture solid={solid} scale={scale} height={columns.height} />

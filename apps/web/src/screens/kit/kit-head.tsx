@@ -9,7 +9,7 @@ import { AddSolid } from './add-solid.tsx';
 import { useKit } from './use-kit.ts';
 
 export function KitHead({ added }: { readonly added: (kind: string) => void }) {
-  const { at, say, use, words, done, undo } = useKit();
+  const { at, say, use, words, done, undone, undo } = useKit();
   const dialog = useRef<HTMLDialogElement>(null);
   const named = (challenges: readonly Challenge[]) => ({
     challenges: words.listed(challenges.map(({ name }) => name)),
@@ -50,7 +50,7 @@ export function KitHead({ added }: { readonly added: (kind: string) => void }) {
         </div>
       )}
       <p role="status" className="kit-done">
-        {done?.gone === null && done.text}
+        {done === null ? undone : done.gone === null && done.text}
       </p>
       <AddSolid dialog={dialog} added={added} />
     </>

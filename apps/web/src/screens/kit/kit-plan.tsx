@@ -4,6 +4,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { planning } from '../../app/planning.tsx';
 import { HelpArea } from '../../parts/asked-help.tsx';
+import { TextField } from '../../parts/text-field.tsx';
 import { nameKit } from '../../store/kit-changes.ts';
 import type { At } from '../../store/where-at.ts';
 import { GroupFold } from './group-fold.tsx';
@@ -13,7 +14,6 @@ import { MaterialFold, MaterialSentence } from './material-fold.tsx';
 import { PrintFold } from './print-fold.tsx';
 import { KitContext, useKit } from './use-kit.ts';
 import { useKitAt } from './use-kit-at.ts';
-import { WordField } from './word-field.tsx';
 import './kit.css';
 import './narrow.css';
 
@@ -55,12 +55,10 @@ function KitName() {
   const { at, say, make } = useKit();
   const { name: kept } = at.challenge.kit;
   const rename = (name: string): readonly string[] =>
-    name === ''
-      ? [say('kit.name-empty', { kept })]
-      : make(nameKit(at.challenge.id, name), say('kit.did-name', { name }));
+    make(nameKit(at.challenge.id, name), say('kit.did-name', { name }));
   return (
     <div className="kit-name">
-      <WordField label={say('kit.name')} value={kept} change={rename} />
+      <TextField label={say('kit.name')} value={kept} empty={say('kit.name-empty', { kept })} change={rename} />
     </div>
   );
 }

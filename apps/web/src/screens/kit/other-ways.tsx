@@ -6,6 +6,7 @@ import type { Sizes, Solid } from '@cairnmark/geometry';
 import { LARGEST_SIZE_MM, makeSolid, SMALLEST_SIZE_MM } from '@cairnmark/geometry';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { LengthField } from '../../parts/length-field.tsx';
+import { Refused } from './refused.tsx';
 import { slopeLine } from './slope-line.ts';
 import { SlopePicture } from './slope-picture.tsx';
 import { tenths } from './texts.ts';
@@ -47,13 +48,7 @@ export function OtherWays({
           <OneWay key={way.name} way={way} solid={solid} measure={(valueMm) => measure(way, valueMm)} />
         ))}
       </ul>
-      <div role="status" className="kit-answer">
-        {refused.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={refused} />
     </section>
   );
 }

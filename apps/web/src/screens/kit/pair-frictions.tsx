@@ -6,6 +6,7 @@ import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { Pair } from '../../store/kit-materials.ts';
 import { pairsOf, samePair, setPairFriction } from '../../store/kit-materials.ts';
+import { Refused } from './refused.tsx';
 import { useKit } from './use-kit.ts';
 
 export function PairFrictions() {
@@ -44,13 +45,7 @@ export function PairFrictions() {
           );
         })}
       </ul>
-      <div role="status" className="kit-answer">
-        {refused.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={refused} />
     </section>
   );
 }

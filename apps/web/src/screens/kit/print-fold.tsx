@@ -6,6 +6,7 @@ import { LengthField } from '../../parts/length-field.tsx';
 import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { isPrinted, scaledSizes, scalePrinted } from '../../store/kit-changes.ts';
 import { Fold } from './fold.tsx';
+import { Refused } from './refused.tsx';
 import { sizesInWords } from './texts.ts';
 import { useKit } from './use-kit.ts';
 
@@ -67,13 +68,7 @@ function PrintBar() {
           </button>
         </>
       )}
-      <div role="status" className="kit-answer">
-        {refused.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={refused} />
     </div>
   );
 }

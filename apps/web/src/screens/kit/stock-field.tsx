@@ -5,6 +5,7 @@ import { PIECES_MOST } from '@cairnmark/formats';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import { buildAgainst, stockKind } from '../../store/kit-changes.ts';
+import { Refused } from './refused.tsx';
 import { useKit } from './use-kit.ts';
 
 export function StockField({ kind }: { readonly kind: KindOfPiece }) {
@@ -33,13 +34,7 @@ export function StockField({ kind }: { readonly kind: KindOfPiece }) {
         whole
         change={change}
       />
-      <div role="status" className="kit-answer">
-        {told.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={told} />
     </>
   );
 }

@@ -2,10 +2,10 @@
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import { TABLE } from '@cairnmark/engine';
+import { TextField } from '../../parts/text-field.tsx';
 import { nameSurface } from '../../store/kit-materials.ts';
 import { common } from './common.ts';
 import { useKit } from './use-kit.ts';
-import { WordField } from './word-field.tsx';
 
 export function SurfaceField({ kinds }: { readonly kinds: readonly KindOfPiece[] }) {
   const { at, say, make, use, words } = useKit();
@@ -14,14 +14,19 @@ export function SurfaceField({ kinds }: { readonly kinds: readonly KindOfPiece[]
   const kept = common(kinds.map(({ surface }) => surface));
   const told = words.listed([...new Set(kinds.map(({ surface }) => surface))]);
   const rename = (surface: string): readonly string[] => {
-    if (surface === '') return [say('kit.surface-empty', { kept: told })];
     if (surface === TABLE) return [say('kit.surface-table', { kept: told })];
     const whose = kinds.length === 1 && first !== undefined ? first.name : say('kit.all-kinds');
     return make(nameSurface(at.challenge.id, ids, surface), say('kit.did-material', { kind: whose }));
   };
   return (
     <div>
-      <WordField label={say('kit.surface')} value={kept} disabled={use.locked} change={rename} />
+      <TextField
+        label={say('kit.surface')}
+        value={kept}
+        empty={say('kit.surface-empty', { kept: told })}
+        disabled={use.locked}
+        change={rename}
+      />
       <p className="mut">{say('kit.surface-what')}</p>
     </div>
   );

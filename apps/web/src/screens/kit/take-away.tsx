@@ -5,6 +5,7 @@ import { useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { usesOfKind } from '../../store/kind-uses.ts';
 import { takeAwayKind } from '../../store/kit-changes.ts';
+import { Refused } from './refused.tsx';
 import { useKit } from './use-kit.ts';
 
 export function TakeAway({ kind }: { readonly kind: KindOfPiece }) {
@@ -34,13 +35,7 @@ export function TakeAway({ kind }: { readonly kind: KindOfPiece }) {
           </ul>
         </>
       )}
-      <div role="status" className="kit-answer">
-        {refused.map((sentence) => (
-          <p key={sentence} className="oops">
-            {sentence}
-          </p>
-        ))}
-      </div>
+      <Refused sentences={refused} />
     </section>
   );
 }

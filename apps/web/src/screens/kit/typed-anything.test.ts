@@ -13,7 +13,6 @@ import { entryOf } from '../../parts/number-entry.ts';
 import { writtenUnits } from '../../parts/written-units.ts';
 import type { Change } from '../../store/class-changes.ts';
 import { edit } from '../../store/edit-class.ts';
-import { plainName } from '../../store/group-names.ts';
 import {
   addKind,
   crushKind,
@@ -28,6 +27,7 @@ import {
 import { challengeOf, unplayed } from '../../store/kit-for-tests.ts';
 import { changeMaterial, nameSurface, pairsOf, setPairFriction } from '../../store/kit-materials.ts';
 import { backFrom } from '../../store/kit-undo.ts';
+import { plainText } from '../../store/plain-text.ts';
 import { createSession } from '../../store/session.ts';
 import type { ClassStorage } from '../../store/storage.ts';
 import { newKind, SOLIDS, usualSolid } from './usual-sizes.ts';
@@ -88,7 +88,7 @@ function changeBy({ field, which, text }: Typing, record: ReturnType<typeof unpl
   const kind = kit.kinds[which % kit.kinds.length];
   if (kind === undefined) return null;
   const group = record.groups[which % record.groups.length]?.id ?? '';
-  const name = plainName(text);
+  const name = plainText(text);
   const onMaterial = (value: number | null, next: (kind: KindOfPiece, value: number) => KindOfPiece): Change | null =>
     value === null ? null : changeMaterial(TALL, [kind.id], (one) => next(one, value));
   switch (field) {

@@ -22,6 +22,7 @@ export function useKitAt(at: At): KitAtWork {
   const store = useSessionStore();
   const edit = useEdit();
   const [done, setDone] = useState<Done | null>(null);
+  const [undone, setUndone] = useState<string | null>(null);
   const { kinds } = at.challenge.kit;
   const known = useRef(new WeakMap<SolidSpec, Solid>());
   const solids = useMemo(() => solidsOf(kinds, known.current), [kinds]);
@@ -37,6 +38,7 @@ export function useKitAt(at: At): KitAtWork {
     solids,
     scale,
     done,
+    undone,
     told,
     make: (change, text, gone) => {
       const before = store.getState().record;
@@ -44,12 +46,14 @@ export function useKitAt(at: At): KitAtWork {
       const after = store.getState().record;
       if (faults.length > 0 || before === null || after === null || before === after) return told(faults);
       setDone({ text, back: backFrom(before, after), gone: gone ?? null });
+      setUndone(null);
       return [];
     },
     undo: () => {
       if (done === null) return;
-      edit(done.back);
+      if (edit(done.back).length > 0) return;
       setDone(null);
+      setUndone(say('kit.undone', { what: done.text }));
     },
   };
 }

@@ -27,6 +27,8 @@ export interface KitAtWork extends BuildWords {
   /** px a mm, one for all drawings. */
   readonly scale: number;
   readonly done: Done | null;
+  /** Says what was taken back last, until the next change; null: nothing was. */
+  readonly undone: string | null;
   /** Makes a change that is told as `text`, or gives the sentences of why not. `gone`: see `Done`. */
   make(change: Change, text: string, gone?: number): readonly string[];
   undo(): void;

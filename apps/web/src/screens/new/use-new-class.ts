@@ -8,7 +8,8 @@ import { useLocation } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { freshId } from '../../store/fresh-id.ts';
 import type { ReadNames } from '../../store/group-names.ts';
-import { plainName, readNames } from '../../store/group-names.ts';
+import { readNames } from '../../store/group-names.ts';
+import { plainText } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { madeClass } from './made-class.ts';
 import { namesIn } from './names.ts';
@@ -53,7 +54,7 @@ export function useNewClass(words: Words): NewClassForm {
       if (missing.groups || missing.challenges) return;
       const chosen = {
         ...filled,
-        name: plainName(filled.name) || plan.say('class.unnamed'),
+        name: plainText(filled.name) || plan.say('class.unnamed'),
         groups: read.names,
         challenges: READY_IDS.filter((id) => filled.challenges.has(id)),
       };

@@ -4,8 +4,8 @@ import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import { useId, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useEdit } from '../../store/edit-class.ts';
-import { plainName } from '../../store/group-names.ts';
 import { measuredIn } from '../../store/measured-in.ts';
+import { plainText } from '../../store/plain-text.ts';
 import { confirmAll } from '../../store/sheet-changes.ts';
 import type { SheetView } from './record-sheet.tsx';
 import type { SheetData } from './sheet.ts';
@@ -17,7 +17,7 @@ export function WhoAndHowMany({ sheet, view }: { readonly sheet: SheetData; read
   const id = useId();
   const [missing, setMissing] = useState(false);
   const { measured, notYet } = measuredIn(record, challenge.id);
-  const who = plainName(person.typed);
+  const who = plainText(person.typed);
   const waiting = record.attempts.some(
     (attempt) => attempt.challenge === challenge.id && notYet.some(({ id: group }) => group === attempt.group),
   );

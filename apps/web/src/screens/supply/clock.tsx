@@ -55,8 +55,9 @@ function Time() {
 }
 
 function Turns({ turns }: { readonly turns: number }) {
-  const { say, memory, remember, over, rule, words } = useGame();
+  const { say, memory, remember, over, closed, rule, words } = useGame();
   const { clock } = memory;
+  const stays = clock.turns === 0 || closed;
   const turn = (by: 1 | -1): void => remember({ ...memory, clock: turned(clock, rule.ends, by) });
   return (
     <>
@@ -70,7 +71,7 @@ function Turns({ turns }: { readonly turns: number }) {
             {say('supply-game.turn-next')}
           </button>
         )}
-        <button type="button" className="btn" aria-disabled={clock.turns === 0} onClick={() => turn(-1)}>
+        <button type="button" className="btn" aria-disabled={stays} onClick={() => !stays && turn(-1)}>
           {say('supply-game.turn-back')}
         </button>
       </Buttons>
@@ -90,8 +91,8 @@ function PiecesLeft() {
 
 /** With the one that sets the game again, where there is something to set; after the end for whoever is in charge. */
 function Buttons({ children }: { readonly children: ComponentChildren }) {
-  const { say, rule, memory, remember, over, inCharge } = useGame();
-  const stays = isNew(memory.clock, rule.ends) || (over && !inCharge);
+  const { say, rule, memory, remember, closed } = useGame();
+  const stays = isNew(memory.clock, rule.ends) || closed;
   return (
     <div className="supply-buttons">
       {children}

@@ -19,9 +19,9 @@ export function GameBar() {
 
 /** A game that is over begins anew with the next round; that is for whoever is in charge. */
 function Round() {
-  const { say, memory, remember, over, inCharge, rule } = useGame();
+  const { say, memory, remember, over, closed, rule } = useGame();
   const { round } = memory;
-  const stays = (over && !inCharge) || round >= COUNT_MOST;
+  const stays = closed || round >= COUNT_MOST;
   const next = (): void => {
     const clock = over ? newClock(rule.ends) : memory.clock;
     if (!stays) remember({ ...inRound(memory, round + 1), clock });

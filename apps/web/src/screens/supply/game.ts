@@ -19,8 +19,9 @@ export interface Game extends BuildWords {
   readonly events: readonly SupplyEvent[];
   /** Of the group at work. */
   readonly supply: Supply;
-  /** Pieces that the class has left, by kind id. */
+  /** Pieces that the class can still hand out, by kind id; and with those that are crushed. */
   readonly left: Readonly<Record<string, number>>;
+  readonly allLeft: Readonly<Record<string, number>>;
   readonly solids: SolidsByKind;
   /** px a mm of the drawings: one for the whole kit. */
   readonly scale: number;
@@ -31,6 +32,8 @@ export interface Game extends BuildWords {
   readonly over: boolean;
   /** The teacher and measurers give penalties, take pieces back into the class and go on after the end. */
   readonly inCharge: boolean;
+  /** The game is over, for whoever has the device: no group gets a piece more. */
+  readonly closed: boolean;
   /** The last thing that could not be done, and where that is told. */
   readonly told: Told | null;
   readonly tell: (told: Told | null) => void;

@@ -32,7 +32,7 @@ export function Happened() {
 }
 
 function Row({ kind, open, turn }: { readonly kind: Besides; readonly open: boolean; readonly turn: () => void }) {
-  const { at, say, events, list, make, supply, words } = useGame();
+  const { at, say, events, list, make, tell, supply, words, closed } = useGame();
   const name = say(`supply-game.${kind}`);
   const strokes = events.filter(({ group, what, takenBack }) => {
     return group === at.group.id && takenBack !== true && what.kind === kind;
@@ -41,7 +41,9 @@ function Row({ kind, open, turn }: { readonly kind: Besides; readonly open: bool
   const points = words.counted('points', supply.penaltyPoints);
   const fewer = (): void => {
     const change = withOneLess(list, (what) => what.kind === kind);
-    make(kind, change, say(count === 0 ? 'supply-game.none-to-take-back' : 'supply-game.not-back-returned'));
+    // To take back a loss is to get a piece.
+    if (closed && kind === 'lost') tell({ place: kind, text: say('supply-game.over-pupils') });
+    else make(kind, change, say(count === 0 ? 'supply-game.none-to-take-back' : 'supply-game.not-back-returned'));
   };
   return (
     <li>

@@ -2,7 +2,8 @@
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
-import { withOneLess, withStroke } from '../../store/supply-changes.ts';
+import { withOneEarned } from '../../store/handing-out.ts';
+import { withOneLess } from '../../store/supply-changes.ts';
 import { useGame } from './game.ts';
 import { Stepper } from './stepper.tsx';
 import { Tally } from './tally.tsx';
@@ -23,19 +24,19 @@ export function Kinds() {
 }
 
 function Kind({ kind: { id, name } }: { readonly kind: KindOfPiece }) {
-  const { say, supply, left, solids, scale, list, over, inCharge, make, tell, at } = useGame();
+  const { say, supply, left, allLeft, solids, scale, list, closed, make, tell, at } = useGame();
   const has = supply.pieces[id] ?? 0;
   const leftOfIt = left[id] ?? 0;
+  const crushed = (allLeft[id] ?? 0) - leftOfIt;
   const solid = solids.get(id);
   const place = `kind ${id}`;
-  const closed = over && !inCharge;
   const more = (): void => {
     if (closed) tell({ place, text: say('supply-game.over-pupils') });
     else
       make(
         place,
-        withStroke(list, { kind: 'earned', piece: id, count: 1 }),
-        say('supply-game.none-left', { kind: name }),
+        withOneEarned(list, id),
+        say(crushed > 0 ? 'supply-game.none-whole' : 'supply-game.none-left', { kind: name }),
       );
   };
   const fewer = (): void => {
@@ -49,6 +50,7 @@ function Kind({ kind: { id, name } }: { readonly kind: KindOfPiece }) {
         <b>{name}</b>
         <small className={leftOfIt === 0 ? 'supply-none' : 'mut'}>
           {leftOfIt === 0 ? say('supply-game.left-none') : say('supply-game.left', { count: leftOfIt })}
+          {crushed > 0 && `, ${say('supply-game.left-crushed', { count: crushed })}`}
         </small>
       </span>
       <Tally count={has} />

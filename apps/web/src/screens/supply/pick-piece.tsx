@@ -11,12 +11,12 @@ import { ReasonChoice } from './reason-choice.tsx';
 const REASONS = ['supply-game.reason-is-crushed', 'supply-game.reason-is-torn', 'supply-game.reason-is-gone'] as const;
 
 export function PickPiece({ kind }: { readonly kind: Exclude<Besides, 'penalty'> }) {
-  const { at, say, supply, solids, scale, list, make, tell, over, inCharge } = useGame();
+  const { at, say, supply, solids, scale, list, make, tell, closed } = useGame();
   const [reason, setReason] = useState<string>(() => say(REASONS[0]));
   const stroke = (piece: string): What =>
     kind === 'lost' ? { kind, piece, count: 1, reason } : { kind, piece, count: 1 };
   const put = (piece: string, name: string): void => {
-    if (over && !inCharge) tell({ place: kind, text: say('supply-game.over-pupils') });
+    if (closed) tell({ place: kind, text: say('supply-game.over-pupils') });
     else if (kind === 'lost' && reason === '') tell({ place: kind, text: say('supply-game.reason-missing') });
     else make(kind, withStroke(list, stroke(piece)), say('supply-game.has-none', { group: at.group.name, kind: name }));
   };

@@ -10,6 +10,7 @@ import { usePlanWords } from '../../app/plan-words.ts';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
 import { useEdit } from '../../store/edit-class.ts';
+import { wholeLeft } from '../../store/handing-out.ts';
 import { eventsOf } from '../../store/supply-changes.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
@@ -30,7 +31,9 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
   const make = useMake(buildWords.words, tell);
   const solids = useSolids(at);
   const scale = useMemo(() => kitScale(solids.values()), [solids]);
-  const left = stockLeft(events, stockOf(challenge));
+  const left = wholeLeft(events, challenge);
+  const over = isGameOver(rule, memory.clock, left, Date.now());
+  const inCharge = role === 'teacher' || role === 'measurer';
   const supply = supplyOf(events, challenge, group);
   if (supply === null) return null;
   const game: Game = {
@@ -41,6 +44,7 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
     events,
     supply,
     left,
+    allLeft: stockLeft(events, stockOf(challenge)),
     solids,
     scale,
     memory,
@@ -51,8 +55,9 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
       round: memory.round,
       carrier: memory.carriers[group.id] ?? null,
     },
-    over: isGameOver(rule, memory.clock, left, Date.now()),
-    inCharge: role === 'teacher' || role === 'measurer',
+    over,
+    inCharge,
+    closed: over && !inCharge,
     told,
     tell,
     make,

@@ -40,10 +40,12 @@ export function StrokeList() {
 
 function Stroke({ event }: { readonly event: SupplyEvent }) {
   const game = useGame();
-  const { at, say, events, inCharge, make } = game;
+  const { at, say, events, inCharge, closed, make } = game;
   const row = useRef<HTMLLIElement>(null);
   const text = strokeText(event, game);
-  const theirs = inCharge || (event.what.kind !== 'penalty' && event.what.kind !== 'returned');
+  const { kind } = event.what;
+  // After the end a group may give a piece back that it counted by mistake, and get none.
+  const theirs = inCharge || (kind !== 'penalty' && kind !== 'returned' && !(closed && kind === 'lost'));
   const takeBack = (): void => {
     const code = whyNotBack(events, event.id, at.challenge)?.code;
     const whyNot = say(code === 'stock-exceeded' ? 'supply-game.not-back-returned' : 'supply-game.not-back-gone');

@@ -9,6 +9,7 @@ import type { GameClock } from './game-clock.ts';
 import { fittingClock } from './game-clock.ts';
 import type { GameMemory } from './game-memory.ts';
 import { readGame } from './game-memory.ts';
+import { whenTime } from './when-time.ts';
 
 const memory = perTry('cairnmark.supply', readGame);
 
@@ -35,9 +36,7 @@ export function useRememberedGame(
 function useRepaintAtEnd({ endsAtMs }: GameClock): void {
   const [, setTurn] = useState(0);
   useEffect(() => {
-    const toGoMs = endsAtMs === null ? -1 : endsAtMs - Date.now();
-    if (toGoMs < 0) return;
-    const timer = setTimeout(() => setTurn((turn) => turn + 1), toGoMs);
-    return () => clearTimeout(timer);
+    if (endsAtMs === null || endsAtMs < Date.now()) return;
+    return whenTime(endsAtMs, () => setTurn((turn) => turn + 1));
   }, [endsAtMs]);
 }

@@ -38,6 +38,7 @@ export const classPlan = {
   'class.not-now': 'Not now',
   'class.new-privacy': 'Everything stays on this device. Save the class as a file to keep it safe.',
   'class.name-empty': 'A name needs a letter or a figure. I kept {kept}.',
+  'class.name-taken': 'Another group is called {name} already. I kept {kept}.',
   'class.groups': 'Groups: {count}',
   'class.group-name': 'Name of the group',
   'class.one-try': '1 try',

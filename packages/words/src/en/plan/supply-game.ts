@@ -35,6 +35,8 @@ export const supplyGame = {
   'supply-game.left': 'Class: {count} left',
   'supply-game.left-none': 'Class: none left',
   'supply-game.none-left': 'The class has none left: {kind}.',
+  'supply-game.left-crushed': '{count} crushed',
+  'supply-game.none-whole': 'What the class has left is crushed: {kind}. Mend one, and say so on the screen Kit.',
   'supply-game.has-none': '{group} have none of these: {kind}.',
   'supply-game.fewer': 'One fewer: {kind}',
   'supply-game.more': 'One more: {kind}',

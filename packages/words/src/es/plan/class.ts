@@ -39,6 +39,7 @@ export const classPlan = {
   'class.not-now': 'Ahora no',
   'class.new-privacy': 'Todo se queda en este aparato. Guarda la clase en un archivo para tenerla segura.',
   'class.name-empty': 'Un nombre necesita una letra o una cifra. Se queda {kept}.',
+  'class.name-taken': 'Otro grupo ya se llama {name}. Se queda {kept}.',
   'class.groups': 'Grupos: {count}',
   'class.group-name': 'Nombre del grupo',
   'class.one-try': '1 intento',

@@ -35,6 +35,9 @@ export const supplyGame = {
   'supply-game.left': 'Clase: quedan {count}',
   'supply-game.left-none': 'Clase: no queda',
   'supply-game.none-left': 'A la clase no le queda ninguna: {kind}.',
+  'supply-game.left-crushed': 'aplastadas: {count}',
+  'supply-game.none-whole':
+    'Lo que le queda a la clase está aplastado: {kind}. Arreglen una pieza y díganlo en la pantalla Piezas.',
   'supply-game.has-none': '{group}: no tienen ninguna de estas: {kind}.',
   'supply-game.fewer': 'Una menos: {kind}',
   'supply-game.more': 'Una más: {kind}',
@@ -124,7 +127,7 @@ export const supplyGame = {
   'supply-game.help-carrier': 'Elige quién lleva y cada marca lo guarda: un número o un papel, sin nombres de alumnos.',
   'supply-game.help-kinds': 'Más es una pieza ganada. Menos anula la última.',
   'supply-game.help-happened': 'Más pregunta qué pieza o por qué. Menos anula la última.',
-  'supply-game.help-counted': 'Muestra cómo se suman caras, aristas y vértices, tipo por tipo.',
+  'supply-game.help-counted': 'Muestra cómo se suman caras, aristas y esquinas, tipo por tipo.',
   'supply-game.help-strokes':
     'Sumas y todas las marcas, la más nueva primero. Nada se borra: lo anulado queda tachado.',
   'supply-game.help-glance': 'Lo que tienen todos los grupos, lo perdido y lo que queda.',
