@@ -23,7 +23,7 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
   await page.getByLabel(englishPlan('record-sheet.reading-of', { number: 2, group: 'Terns' })).fill('33');
   await page.keyboard.press('Tab');
   for (const group of ['Puffins', 'Terns']) {
-    await page.getByRole('button', { name: `0 pieces ${group}` }).click();
+    await page.getByRole('button', { name: `Not counted ${group}` }).click();
     const fields = page.locator('.pieces-row', { hasText: group });
     await fields.getByLabel('Cube', { exact: true }).fill('4');
     await fields.getByLabel('Cone', { exact: true }).fill('1');
@@ -60,6 +60,9 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
 it('a judge has the marks of all groups, and a measurer the numbers', async () => {
   const page = await openApp();
   await page.getByRole('button', { name: english('start.demo-open') }).click();
+  // The device goes on to a judge, whose marks must not be signed by the teacher.
+  await openScreen(page, 'record');
+  await page.getByLabel(englishPlan('record-sheet.who')).fill('teacher');
   await openScreen(page, 'class');
   await page.getByRole('button', { name: english('role.judge') }).click();
   await page.getByRole('button', { name: 'Harbour Wall' }).click();

@@ -18,7 +18,7 @@ export const record: readonly State[] = [
     go: async (page) => {
       await onSheet(page);
       await page.getByRole('button', { name: `${english('frame.new-try')} Terns` }).click();
-      await page.getByRole('button', { name: '0 pieces Terns' }).click();
+      await page.getByRole('button', { name: 'Not counted Terns' }).click();
     },
   },
   {

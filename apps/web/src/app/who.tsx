@@ -47,12 +47,14 @@ function Places({ at }: { readonly at: At }) {
         chosen={at.challenge.id}
         choose={(challenge) => goTo({ challenge })}
       />
-      <Choice
-        label={words.say('frame.attempt')}
-        options={at.tries.map(({ id }, k) => ({ id, text: String(k + 1) }))}
-        chosen={at.attempt?.id ?? null}
-        choose={(attempt) => goTo({ attempt })}
-      />
+      {at.tries.length > 0 && (
+        <Choice
+          label={words.say('frame.attempt')}
+          options={at.tries.map(({ id }, k) => ({ id, text: String(k + 1) }))}
+          chosen={at.attempt?.id ?? null}
+          choose={(attempt) => goTo({ attempt })}
+        />
+      )}
       <button type="button" className="btn" onClick={() => startTry()}>
         {words.say('frame.new-try')}
       </button>

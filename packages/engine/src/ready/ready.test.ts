@@ -19,20 +19,31 @@ const NAMES = {
 
 describe('the kit to begin with', () => {
   it('is in order, and has enough for every group', () => {
-    const kit = readyKit('Paper solids', NAMES, 7);
+    const kit = readyKit('Paper solids', NAMES, 7, 'cm');
     expect(kitIssues(kit, [])).toEqual([]);
     expect(kit.kinds.map(({ id }) => id)).toEqual(READY_KINDS);
     expect(kit.kinds.map(({ stock }) => stock)).toEqual([28, 21, 21, 14, 14, 21, 14, 7]);
   });
 
+  it('has sizes that an inch ruler reads, for a class that measures in inches', () => {
+    const kit = readyKit('Paper solids', NAMES, 7, 'in');
+    expect(kitIssues(kit, [])).toEqual([]);
+    const quarters = kit.kinds.flatMap(({ solid: { sizes } }) =>
+      Object.entries(sizes).flatMap(([name, size]) => (name === 'sides' ? [] : [size / (25.4 / 4)])),
+    );
+    expect(quarters.length).toBeGreaterThan(READY_KINDS.length);
+    // Of multiplying and dividing by 25.4 alone: far below what any ruler shows.
+    for (const quarter of quarters) expect(quarter).toBeCloseTo(Math.round(quarter), 9);
+  });
+
   it('never has more of a kind than a kit may hold', () => {
-    const stocks = readyKit('Paper solids', NAMES, MOST_PIECES / 3).kinds.map(({ stock }) => stock);
+    const stocks = readyKit('Paper solids', NAMES, MOST_PIECES / 3, 'cm').kinds.map(({ stock }) => stock);
     expect(Math.max(...stocks)).toBe(MOST_PIECES);
   });
 });
 
 describe('a challenge that is ready to run', () => {
-  const kit = readyKit('Paper solids', NAMES, 6);
+  const kit = readyKit('Paper solids', NAMES, 6, 'cm');
 
   it.each(READY_IDS)('%s is in order for every grade, in cm and in inches', (id) => {
     for (const grade of ['grades-2-3', 'grades-4-5', 'grades-6-8'] as const) {

@@ -2,6 +2,7 @@
 
 import { useScreenWords } from '../../app/use-words.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
+import { pieceHeight } from '../../parts/piece-height.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { BuildInWords } from './build-in-words.tsx';
 import { EditNoteLine } from './edit-note-line.tsx';
@@ -71,8 +72,8 @@ const rowClass = (open: boolean, falls: boolean): string | undefined =>
 function heightText(
   solid: { readonly restings: readonly { readonly id: string; readonly heightMm: number }[] } | undefined,
   resting: string,
-  { inClass }: Shown['words'],
+  words: Shown['words'],
 ): string {
   const heightMm = solid?.restings.find(({ id }) => id === resting)?.heightMm;
-  return heightMm === undefined ? '' : inClass.amount('height', heightMm, 0);
+  return heightMm === undefined ? '' : pieceHeight(heightMm, words);
 }

@@ -1,5 +1,6 @@
 // What earns points: a row for every measure that counts.
 
+import type { Challenge } from '@cairnmark/engine';
 import { Icon } from '../../parts/icon.tsx';
 import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { addRow } from '../../store/challenge-changes.ts';
@@ -35,6 +36,9 @@ export function Points() {
       {challenge.points.map((row) => (
         <PointsRowFields key={row.id} row={row} removed={() => hand(onAdd)} />
       ))}
+      {challenge.points.length > 0 && !decides(challenge) && (
+        <p className="note">{say('challenge.points-no-places')}</p>
+      )}
       {!locked && (
         <div className="chal-add">
           <button type="button" className="btn bare" onClick={add}>
@@ -47,6 +51,10 @@ export function Points() {
     </section>
   );
 }
+
+/** Do points say anything about the places, first or among equals? */
+const decides = ({ ranking: { first, tieBreaks } }: Challenge): boolean =>
+  [first, ...tieBreaks].some(({ by }) => by === 'points');
 
 /** What a further row is about, until somebody chooses: the first of these that no row has. */
 const FIRST = ['height', 'kinds', 'full-sets', 'volume', 'footprint-area', 'faces'] as const;

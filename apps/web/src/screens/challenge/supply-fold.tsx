@@ -34,6 +34,9 @@ export function SupplyFold() {
         />
       )}
       <Told faults={faults} />
+      {supply !== null && !challenge.requirements.some(({ kind }) => kind === 'only-earned') && (
+        <p className="note">{say('challenge.supply-not-held')}</p>
+      )}
       {supply !== null && <Game supply={supply} change={(next) => make(withSupply(next))} />}
     </Fold>
   );

@@ -23,6 +23,8 @@ export default planning(ClassPlan);
 
 function ClassPlan({ at: { record } }: { readonly at: At }) {
   const goTo = useSession((session) => session.goTo);
+  // What stands here of a try or a PIN is of one class: a copy of it begins without.
+  const classId = useSession(({ place }) => place?.classId ?? '');
   const [, navigate] = useLocation();
   const { say } = usePlanWords();
   const screen = useScreenWords();
@@ -61,9 +63,9 @@ function ClassPlan({ at: { record } }: { readonly at: At }) {
             <Measured record={record} />
             <section className="sec">
               <h2>{say('class.bring-in')}</h2>
-              <BringIn record={record} show={show} />
+              <BringIn key={classId} record={record} show={show} />
             </section>
-            <Holder />
+            <Holder key={classId} />
             <section className="sec">
               <h2>{say('class.whole')}</h2>
               <TextField

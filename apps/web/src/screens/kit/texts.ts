@@ -4,15 +4,17 @@ import type { Ruler, Sizes, Solid, SolidSpec } from '@cairnmark/geometry';
 import { definitionOf, MM_PER_CM, MM_PER_INCH } from '@cairnmark/geometry';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { numberAndUnit } from '../../parts/number-and-unit.ts';
+import { pieceHeight } from '../../parts/piece-height.ts';
 import { restingHeightMm } from './kind-picture.tsx';
 import { writtenName } from './ways.ts';
 
 /** A column of numbers has one count of decimals: tenths of cm² and cm³, hundredths of in³. */
-export function columnsOf(solid: Solid, { inClass, ruler }: BuildWords) {
+export function columnsOf(solid: Solid, words: BuildWords) {
+  const { inClass, ruler } = words;
   const lengthMm = ruler.unit === 'in' ? MM_PER_INCH : MM_PER_CM;
   const volumeStep = lengthMm ** 3 / (ruler.unit === 'in' ? 100 : 10);
   return {
-    height: alone(inClass.amount('height', restingHeightMm(solid), 0)),
+    height: alone(pieceHeight(restingHeightMm(solid), words)),
     volume: alone(inClass.roundedAmount('volume', solid.volumeMm3, volumeStep)),
     paper: alone(inClass.roundedAmount('paper', solid.surfaceMm2, lengthMm ** 2 / 10)),
   };

@@ -1,7 +1,7 @@
 // The groups of a class, typed or pasted as one list, with what was read from it.
 
 import { GROUPS_MOST } from '@cairnmark/formats';
-import { useId } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import type { ReadNames } from '../../store/group-names.ts';
 
@@ -20,11 +20,17 @@ export function GroupsField({
   readonly change: (text: string) => void;
 }) {
   const id = useId();
+  const list = useRef<HTMLTextAreaElement>(null);
+  // The list may be far above the button that asked for the class.
+  useLayoutEffect(() => {
+    if (missing) list.current?.focus();
+  }, [missing]);
   const { say } = usePlanWords();
   return (
     <div className="field">
       <label htmlFor={id}>{say('class.groups-list')}</label>
       <textarea
+        ref={list}
         id={id}
         className="in groups-list"
         rows={LINES}

@@ -24,7 +24,7 @@ export interface Names {
 }
 
 export function madeClass({ name, groups, challenges, grade, units, kit }: NewClass, names: Names): ClassRecord {
-  const full = readyKit(names.kit, names.kinds, groups.length);
+  const full = readyKit(names.kit, names.kinds, groups.length, units);
   const pieces: Kit = kit === 'ready' ? full : { ...full, kinds: [] };
   const empty: ClassRecord = {
     name,

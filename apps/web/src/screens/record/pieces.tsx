@@ -28,7 +28,7 @@ export function PiecesCell({
   if (!isCounted(row.attempt)) return <span>{say('record-sheet.drawn', { pieces: count })}</span>;
   return (
     <button type="button" className="btn" aria-expanded={open} onClick={toggle}>
-      {count}
+      {used === 0 ? say('record-sheet.not-counted') : count}
       <span className="vh"> {group.name}</span>
     </button>
   );

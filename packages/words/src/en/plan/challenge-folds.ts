@@ -93,6 +93,8 @@ export const challengeFolds = {
   'challenge.supply-played': 'Groups earn their pieces in a game',
   'challenge.supply-no': 'No',
   'challenge.supply-yes': 'Yes',
+  'challenge.supply-not-held':
+    'Groups may build with all pieces, earned or not. To hold them to what they earned, add the rule "Only what was earned".',
   'challenge.supply-ends': 'The end',
   'challenge.supply-time': 'Time',
   'challenge.supply-turns': 'Number of turns',

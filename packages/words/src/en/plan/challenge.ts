@@ -30,6 +30,8 @@ export const challenge = {
   // Points.
   'challenge.points': 'What earns points',
   'challenge.no-points': 'Nothing earns points. Places go by what is compared first.',
+  'challenge.points-no-places':
+    'These points do not decide the places yet. To change that, open "Places and ties" and compare points.',
   'challenge.measure': 'Measure',
   'challenge.row-points': 'Points',
   'challenge.per': 'For every',

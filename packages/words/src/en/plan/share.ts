@@ -2,7 +2,8 @@
 
 export const share = {
   'share.title': 'Share this try',
-  'share.what': 'Take a photo of this code with the other device. There, press "Bring in a try" and choose the photo.',
+  'share.what':
+    'Take a photo of this code with the other device. There, choose the photo under "Bring in a try". It stands here and on the Class screen.',
   'share.code-label':
     'Code of {group}, {challenge}, try {number}, for the camera of another device. The button below saves the same try as a file.',
   'share.code-not': 'Save this try as a file instead.',
@@ -12,7 +13,7 @@ export const share = {
     'Choose a file of a try, or a photo of its code; several at once if you like. Photos are read on this device. Cairnmark keeps none and sends none.',
   'share.choose': 'Choose files or photos',
   'share.reading': 'Reading {file}',
-  'share.read-all': 'Files read: {count}.',
+  'share.read-all': 'Files opened: {count}.',
   'share.which': '{group}, {challenge}, try {number}',
   'share.which-unknown': '{group}, {challenge}',
   'share.pieces': 'Built of {pieces}.',

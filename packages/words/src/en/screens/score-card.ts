@@ -26,7 +26,7 @@ export const scoreCard = {
   'score-card.place': 'Place {place}',
   'score-card.place-counts': 'Try {number} counts for the place.',
   'score-card.none-chosen': 'No try is chosen yet. Choose one under Tries.',
-  'score-card.provisional': 'Provisional: nobody has seen the real build since the last change.',
+  'score-card.provisional': 'Not final yet: nobody has seen the real build since the last change.',
   'score-card.seen-by': 'Seen by {who}.',
   'score-card.numbers-only': 'Only the numbers: there is no drawing of this build.',
   // Rules.
@@ -151,7 +151,7 @@ export const scoreCard = {
   'score-card.try': 'Try {number}',
   'score-card.try-shown': 'shown here',
   'score-card.try-counts': 'counts',
-  'score-card.try-provisional': 'provisional',
+  'score-card.try-provisional': 'not final yet',
   'score-card.show-try': 'Show try {number}',
   'score-card.choose-try': 'Let try {number} count',
   // Print.

@@ -86,6 +86,8 @@ export const challengeFolds = {
   'challenge.supply-played': 'Los grupos ganan sus piezas en un juego',
   'challenge.supply-no': 'No',
   'challenge.supply-yes': 'Sí',
+  'challenge.supply-not-held':
+    'Los grupos pueden construir con todas las piezas, ganadas o no. Para que usen solo las ganadas, añade la regla «Solo lo ganado».',
   'challenge.supply-ends': 'El final',
   'challenge.supply-time': 'Tiempo',
   'challenge.supply-turns': 'Número de turnos',

@@ -29,6 +29,8 @@ export const challenge = {
   'challenge.later': 'Después: {name}',
   'challenge.points': 'Qué da puntos',
   'challenge.no-points': 'Nada da puntos. Los puestos van por lo que se compara primero.',
+  'challenge.points-no-places':
+    'Estos puntos todavía no deciden los puestos. Para cambiarlo, abre «Puestos y empates» y compara los puntos.',
   'challenge.measure': 'Medida',
   'challenge.row-points': 'Puntos',
   'challenge.per': 'Por cada',

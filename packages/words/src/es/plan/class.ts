@@ -81,7 +81,7 @@ export const classPlan = {
   'class.delete': 'Borrar todo',
   'class.delete-title': '¿Borrar {name}?',
   'class.delete-what':
-    'Todo lo de esta clase sale de este aparato: {groups} grupos, {challenges} retos, {tries} intentos. No se puede recuperar. Guárdala antes en un archivo por si acaso.',
+    'Todo lo de esta clase sale de este aparato: grupos: {groups}, retos: {challenges}, intentos: {tries}. No se puede recuperar. Guárdala antes en un archivo por si acaso.',
   'class.delete-now': 'Borrar para siempre',
   'class.delete-failed': 'No se ha podido borrar. Nada ha cambiado. Prueba otra vez.',
   'class.help-rename': 'Escribe otro nombre. Todo lo del grupo se queda con él.',

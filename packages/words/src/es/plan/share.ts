@@ -2,7 +2,8 @@
 
 export const share = {
   'share.title': 'Compartir este intento',
-  'share.what': 'Haz una foto de este código con el otro dispositivo. Allí pulsa «Traer un intento» y elige la foto.',
+  'share.what':
+    'Haz una foto de este código con el otro dispositivo. Allí elige la foto en «Traer un intento». Está aquí y en la pantalla Clase.',
   'share.code-label':
     'Código de {group}, {challenge}, intento {number}, para la cámara de otro dispositivo. El botón de abajo guarda el mismo intento como archivo.',
   'share.code-not': 'Guarda este intento como archivo.',
@@ -12,7 +13,7 @@ export const share = {
     'Elige el archivo de un intento o una foto de su código; varios a la vez si quieres. Las fotos se leen en este dispositivo. Cairnmark no guarda ni envía ninguna.',
   'share.choose': 'Elegir archivos o fotos',
   'share.reading': 'Leyendo {file}',
-  'share.read-all': 'Archivos leídos: {count}.',
+  'share.read-all': 'Archivos abiertos: {count}.',
   'share.which': '{group}, {challenge}, intento {number}',
   'share.which-unknown': '{group}, {challenge}',
   'share.pieces': 'Construido con {pieces}.',

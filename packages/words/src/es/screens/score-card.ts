@@ -26,7 +26,8 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.place': 'Puesto {place}',
   'score-card.place-counts': 'Para el puesto cuenta el intento {number}.',
   'score-card.none-chosen': 'Todavía no se ha elegido ningún intento. Elige uno en Intentos.',
-  'score-card.provisional': 'Provisional: nadie ha visto la construcción de verdad desde el último cambio.',
+  'score-card.provisional':
+    'Todavía no es definitivo: nadie ha visto la construcción de verdad desde el último cambio.',
   'score-card.seen-by': 'La ha visto: {who}.',
   'score-card.numbers-only': 'Solo los números: no hay dibujo de esta construcción.',
   'score-card.rules': 'Reglas',
@@ -140,7 +141,7 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.try': 'Intento {number}',
   'score-card.try-shown': 'se ve aquí',
   'score-card.try-counts': 'cuenta',
-  'score-card.try-provisional': 'provisional',
+  'score-card.try-provisional': 'no definitivo todavía',
   'score-card.show-try': 'Ver el intento {number}',
   'score-card.choose-try': 'Que cuente el intento {number}',
   'score-card.printed': 'Impreso {when}. Puntuado con Cairnmark {version}.',
