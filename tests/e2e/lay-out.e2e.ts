@@ -3,6 +3,7 @@
 
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
+import { inTurn } from '../tools/share.ts';
 import { newTry, number, row, tapKinds, through, verdict } from './tools/building.ts';
 import { openDemo } from './tools/classes.ts';
 import type { Px } from './tools/dragging.ts';
@@ -84,19 +85,22 @@ it('a piece of which none is left can be carried into the scene, where it says s
   expect(await page.locator('[data-piece]').count()).toBe(6);
 });
 
-it.each(['Escape', 'Delete', 'Control+z'])('%s in a drag ends it; letting go afterwards moves nothing', async (key) => {
-  const page = await layingOut();
-  await tapKinds(page, 'cube', 'cube');
-  const before = await layoutNow(page);
-  const [x, y] = await pieceOnScreen(page, 2);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x - 120, y + 20, { steps: 6 });
-  await page.keyboard.press(key);
-  await page.mouse.move(x - 140, y + 20, { steps: 2 });
-  await page.mouse.up();
-  expect(await layoutNow(page)).toEqual(key === 'Escape' ? before : before.slice(0, 1));
-});
+it.each(inTurn(['Escape', 'Delete', 'Control+z'], 3, 'keys'))(
+  '%s in a drag ends it; letting go afterwards moves nothing',
+  async (key) => {
+    const page = await layingOut();
+    await tapKinds(page, 'cube', 'cube');
+    const before = await layoutNow(page);
+    const [x, y] = await pieceOnScreen(page, 2);
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x - 120, y + 20, { steps: 6 });
+    await page.keyboard.press(key);
+    await page.mouse.move(x - 140, y + 20, { steps: 2 });
+    await page.mouse.up();
+    expect(await layoutNow(page)).toEqual(key === 'Escape' ? before : before.slice(0, 1));
+  },
+);
 
 it('a piece that is carried back to the shelf, or given up over it, is not put on top', async () => {
   const page = await layingOut();

@@ -5,6 +5,7 @@ import { decode, encode } from '@cairnmark/formats';
 import { wordsFor } from '@cairnmark/words';
 import { expect, it } from 'vitest';
 import { ROOT, readText } from '../tools/files.ts';
+import { inTurn } from '../tools/share.ts';
 import {
   allKept,
   chooseFile,
@@ -46,42 +47,52 @@ it('over plain http from a laptop in the school network the demo opens too', asy
   await allKept(page);
 });
 
-it.each([
+const WHOLE = [
   ['the demo class', DEMO],
   ['a class of one build', corpus('tower-of-five.json')],
   ['a class with every rule', corpus('every-rule.json')],
-])('%s goes in as a file and comes out byte for byte as it is written', async (_, text) => {
-  const page = await openApp();
-  await openClass(page, text);
-  const first = await savedClass(page);
-  expect(first.text).toBe(written(text));
-  expect(first.name).toMatch(/^[a-z0-9-]+\.json$/);
-  await allKept(page);
-  await reload(page);
-  expect((await savedClass(page)).text).toBe(first.text);
-});
+] as const;
 
-it.each([
+it.each(inTurn(WHOLE, 3, 'files'))(
+  '%s goes in as a file and comes out byte for byte as it is written',
+  async (_, text) => {
+    const page = await openApp();
+    await openClass(page, text);
+    const first = await savedClass(page);
+    expect(first.text).toBe(written(text));
+    expect(first.name).toMatch(/^[a-z0-9-]+\.json$/);
+    await allKept(page);
+    await reload(page);
+    expect((await savedClass(page)).text).toBe(first.text);
+  },
+);
+
+const FAULTY = [
   ['no file of ours', 'broken/cut-off.json', /line 18, column 14/],
   ['a kit', 'broken/size-negative.json', /^format: .*"class"/],
   ['a class with a fault', 'broken/challenge-unknown.json', /^attempts 1, challenge: (?!attempts).*"towers"/],
-])('%s is not opened: file, place and what to do are said, and nothing is lost', async (_, path, place) => {
-  const page = await openApp();
-  await openDemo(page);
-  await allKept(page);
-  await openStart(page);
-  await chooseFile(page, 'from-a-friend.json', corpus(path));
-  const alert = page.getByRole('alert');
-  await alert.getByText(english('start.file-refused', { file: 'from-a-friend.json' })).waitFor();
-  const read = decode(corpus(path), 'class');
-  const issues = read.ok ? [] : read.issues;
-  const sentences = await alert.getByRole('listitem').allTextContents();
-  expect(sentences).toEqual(issues.map(wordsFor('en').issue));
-  expect(sentences.join()).toMatch(place);
-  await page.getByRole('button', { name: english('start.go-on') }).click();
-  await onScreen(page, 'build');
-  expect((await savedClass(page)).text).toBe(DEMO);
-});
+] as const;
+
+it.each(inTurn(FAULTY, 3, 'faulty files'))(
+  '%s is not opened: file, place and what to do are said, and nothing is lost',
+  async (_, path, place) => {
+    const page = await openApp();
+    await openDemo(page);
+    await allKept(page);
+    await openStart(page);
+    await chooseFile(page, 'from-a-friend.json', corpus(path));
+    const alert = page.getByRole('alert');
+    await alert.getByText(english('start.file-refused', { file: 'from-a-friend.json' })).waitFor();
+    const read = decode(corpus(path), 'class');
+    const issues = read.ok ? [] : read.issues;
+    const sentences = await alert.getByRole('listitem').allTextContents();
+    expect(sentences).toEqual(issues.map(wordsFor('en').issue));
+    expect(sentences.join()).toMatch(place);
+    await page.getByRole('button', { name: english('start.go-on') }).click();
+    await onScreen(page, 'build');
+    expect((await savedClass(page)).text).toBe(DEMO);
+  },
+);
 
 it('of many faults the first are said, and how many more there are', async () => {
   const page = await openApp();

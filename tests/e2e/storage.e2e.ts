@@ -3,6 +3,7 @@
 import { demoClass } from '@cairnmark/demo';
 import { encode } from '@cairnmark/formats';
 import { expect, it } from 'vitest';
+import { inTurn } from '../tools/share.ts';
 import { allKept, goTo, onScreen, openDemo, openScreen, openStart, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { KEEPING_NOTHING, roomOf } from './tools/storage.ts';
@@ -10,7 +11,7 @@ import { english } from './tools/words.ts';
 
 const DEMO = encode('class', demoClass());
 
-it.each(Object.entries(KEEPING_NOTHING))(
+it.each(inTurn(Object.entries(KEEPING_NOTHING), 3, 'browsers'))(
   'a browser that %s: told, and the class can be worked on',
   async (_, before) => {
     const page = await openApp({ before });

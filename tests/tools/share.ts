@@ -16,3 +16,10 @@ export function freshSeed(label: string): number {
   for (const character of label) hash = (Math.imul(hash, 31) + (character.codePointAt(0) ?? 0)) | 0;
   return hash >>> 1;
 }
+
+/** All of them in the long run; in an ordinary one every `of`-th, beginning where the run's seed says. */
+export function inTurn<T>(items: readonly T[], of: number, label: string): T[] {
+  const every = share(1, Math.min(of, items.length));
+  const first = freshSeed(label) % every;
+  return items.filter((_, k) => k % every === first);
+}
