@@ -140,7 +140,7 @@ async function reading(page: Page, number: number, group: string, text: string):
 const fiveCubes = (page: Page, group: string): Promise<void> => fiveOf(page, group, 'Cube');
 
 async function fiveOf(page: Page, group: string, kind: string): Promise<void> {
-  await page.getByRole('button', { name: new RegExp(`^0 \\S+ ${group}$`) }).click();
+  await page.locator('.sheet-table tbody', { hasText: group }).locator('button[aria-expanded]').click();
   await page.locator('.pieces-row', { hasText: group }).getByLabel(kind, { exact: true }).fill('5');
   await page.keyboard.press('Enter');
 }

@@ -26,6 +26,8 @@ const ARGUMENTS = [
   '--use-gl=angle',
   '--use-angle=swiftshader',
   '--enable-unsafe-swiftshader',
+  // The page itself is put together without the graphics chip that there is none of: more than twice as fast.
+  '--disable-gpu-compositing',
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-dev-shm-usage',

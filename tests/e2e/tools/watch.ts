@@ -7,7 +7,8 @@ import type { Page } from 'playwright-core';
 export function watch(page: Page, address: string): readonly string[] {
   const faults: string[] = [];
   page.on('console', (line) => {
-    if (!isIcon(line.location().url) && line.text() !== NOT_KEPT) faults.push(`console ${line.type()}: ${line.text()}`);
+    if (isIcon(line.location().url) || line.text() === NOT_KEPT || SOFTWARE_DRAWING.test(line.text())) return;
+    faults.push(`console ${line.type()}: ${line.text()}`);
   });
   page.on('requestfailed', (request) => {
     const why = request.failure()?.errorText ?? '';
@@ -32,6 +33,9 @@ export function watch(page: Page, address: string): readonly string[] {
 
 /** What playwright-core prints itself on a device that is not to keep the app. */
 const NOT_KEPT = 'Service Worker registration blocked by Playwright';
+
+/** What the browser says of itself where it puts the drawing into the page without a graphics chip. */
+const SOFTWARE_DRAWING = /^\[\.WebGL-0x[0-9a-f]+\]GL Driver Message .*GPU stall due to ReadPixels/;
 
 /** The browser asks for the icon by itself, again and again, without network too. */
 const isIcon = (url: string): boolean => url.endsWith('/icon.svg');
