@@ -1,7 +1,6 @@
 // All languages together, for programs that have every text at hand: the terminal and the tests.
 
 import type { CardTexts, CardWords } from './cards.ts';
-import { cardWordsIn } from './cards.ts';
 import type { Catalogue, CommandTexts, EnglishCommands } from './catalogue.ts';
 import { commands as enCommands } from './en/commands.ts';
 import { english } from './en/index.ts';
@@ -15,11 +14,10 @@ import { cards as esCards } from './es/screens/cards.ts';
 import { screens as esScreens } from './es/screens/index.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
-import { planWordsIn } from './plan.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
-import { screenWordsIn } from './screens.ts';
+import { textWords } from './text-words.ts';
 import type { Words } from './words.ts';
 import { wordsIn } from './words.ts';
 
@@ -41,10 +39,10 @@ export const terminalWords = (language: Language): TerminalWords => ({
   say: (key, ...[values = {}]) => fill(COMMANDS[language][key], values),
 });
 
-export const screenWords = (language: Language): ScreenWords => screenWordsIn(language, SCREENS[language]);
+export const screenWords = (language: Language): ScreenWords => textWords(language, SCREENS[language]);
 
 /** Those with the words of the Score card and the Board. */
 export const cardWords = (language: Language): CardWords =>
-  cardWordsIn(language, { ...SCREENS[language], ...CARDS[language] });
+  textWords(language, { ...SCREENS[language], ...CARDS[language] });
 
-export const planWords = (language: Language): PlanWords => planWordsIn(language, PLANS[language]);
+export const planWords = (language: Language): PlanWords => textWords(language, PLANS[language]);

@@ -1,13 +1,11 @@
 // One language at a time, loaded when it is asked for: a device reads one language, and its first screen no words about builds.
 
 import type { CardTexts, CardWords } from './cards.ts';
-import { cardWordsIn } from './cards.ts';
 import type { Catalogue } from './catalogue.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
-import { planWordsIn } from './plan.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
-import { screenWordsIn } from './screens.ts';
+import { textWords } from './text-words.ts';
 import type { Words } from './words.ts';
 
 type Load<T> = Readonly<Record<Language, () => Promise<T>>>;
@@ -38,12 +36,12 @@ export async function loadWords(language: Language): Promise<Words> {
 }
 
 export const loadScreenWords = async (language: Language): Promise<ScreenWords> =>
-  screenWordsIn(language, await SCREENS[language]());
+  textWords(language, await SCREENS[language]());
 
 export const loadPlanWords = async (language: Language): Promise<PlanWords> =>
-  planWordsIn(language, await PLANS[language]());
+  textWords(language, await PLANS[language]());
 
 export async function loadCardWords(language: Language): Promise<CardWords> {
   const [screens, cards] = await Promise.all([SCREENS[language](), CARDS[language]()]);
-  return cardWordsIn(language, { ...screens, ...cards });
+  return textWords(language, { ...screens, ...cards });
 }

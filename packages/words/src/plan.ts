@@ -2,21 +2,9 @@
 // to every device: these come when one of the screens is opened.
 
 import type { plan } from './en/plan/index.ts';
-import type { Language } from './language.ts';
-import type { Values } from './say.ts';
-import { fill } from './say.ts';
+import type { TextsOf, TextWords } from './text-words.ts';
 
 export type EnglishPlan = typeof plan;
 export type PlanKey = keyof EnglishPlan;
-export type PlanTexts = Readonly<Record<PlanKey, string>>;
-
-export interface PlanWords {
-  readonly language: Language;
-  /** A text of these screens. */
-  say<K extends PlanKey>(key: K, ...values: Values<EnglishPlan[K]>): string;
-}
-
-export const planWordsIn = (language: Language, texts: PlanTexts): PlanWords => ({
-  language,
-  say: (key, ...[values = {}]) => fill(texts[key], values),
-});
+export type PlanTexts = TextsOf<EnglishPlan>;
+export type PlanWords = TextWords<EnglishPlan>;
