@@ -6,13 +6,12 @@ import { Redirect, Router, useLocation } from 'wouter-preact';
 import { useHashLocation } from 'wouter-preact/use-hash-location';
 import { Start } from '../screens/start/start.tsx';
 import { useSession } from '../store/use-session.ts';
+import { Arriving } from './arriving.tsx';
 import { Frame } from './frame.tsx';
 import { Lost } from './lost.tsx';
 import { isElsewhere, tabsOf } from './roles.ts';
-import type { LoadScreen } from './screens.ts';
 import { fetchAhead, SCREENS } from './screens.ts';
 import { Speaking } from './speaking.tsx';
-import { useArrival } from './use-arrival.ts';
 import { useKeptClass } from './use-kept-class.ts';
 import { useScreenWords, useSpoken } from './use-words.ts';
 
@@ -44,13 +43,11 @@ function Screen() {
   if (classOpen && isElsewhere(role, location)) return <Redirect to={tabsOf(role)[0]} replace />;
   if (classOpen && builds === null) return <Waiting again={again} />;
   // The key parts the screens: without it one that was left stays, out of date, until the next has arrived.
-  return <Later key={location} load={load} />;
-}
-
-function Later({ load }: { readonly load: LoadScreen }) {
-  const { what: Part, lost, again } = useArrival(load);
-  if (Part !== null) return <Part />;
-  return <Waiting again={lost ? again : null} />;
+  return (
+    <Arriving key={location} ask={load}>
+      {(Part) => <Part />}
+    </Arriving>
+  );
 }
 
 /** `again`: it did not come, and can be asked for once more. */

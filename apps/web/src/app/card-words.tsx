@@ -5,8 +5,7 @@ import { loadCardWords } from '@cairnmark/words';
 import type { ComponentType } from 'preact';
 import { createContext } from 'preact';
 import { useCallback, useContext } from 'preact/hooks';
-import { Lost } from './lost.tsx';
-import { useArrival } from './use-arrival.ts';
+import { Arriving } from './arriving.tsx';
 import { useScreenWords } from './use-words.ts';
 
 const CardWordsContext = createContext<CardWords | null>(null);
@@ -14,16 +13,17 @@ const CardWordsContext = createContext<CardWords | null>(null);
 /** A screen with these words. */
 export function withCardWords(Screen: ComponentType): ComponentType {
   return function Worded() {
-    const { language, say } = useScreenWords();
-    const { what, lost, again } = useArrival(useCallback(() => loadCardWords(language), [language]));
-    if (what !== null) {
-      return (
-        <CardWordsContext value={what}>
-          <Screen />
-        </CardWordsContext>
-      );
-    }
-    return lost ? <Lost again={again} /> : <p className="page">{say('frame.loading')}</p>;
+    const { language } = useScreenWords();
+    const ask = useCallback(() => loadCardWords(language), [language]);
+    return (
+      <Arriving ask={ask}>
+        {(words) => (
+          <CardWordsContext value={words}>
+            <Screen />
+          </CardWordsContext>
+        )}
+      </Arriving>
+    );
   };
 }
 

@@ -6,9 +6,8 @@ import { useCallback } from 'preact/hooks';
 import { NoClass } from '../parts/no-class.tsx';
 import { useAt } from '../store/use-session.ts';
 import type { At } from '../store/where-at.ts';
-import { Lost } from './lost.tsx';
+import { Arriving } from './arriving.tsx';
 import { PlanContext } from './plan-words.ts';
-import { useArrival } from './use-arrival.ts';
 import { useScreenWords } from './use-words.ts';
 
 /** `Screen` gets where the class is at work, and stands only while a class is open. */
@@ -26,8 +25,7 @@ export function planning(Screen: ComponentType<{ readonly at: At }>): ComponentT
 
 /** Hands the words of the planning screens down to what stands within. */
 export function PlanSpeaking({ children }: { readonly children: ComponentChildren }) {
-  const { language, say } = useScreenWords();
-  const { what, lost, again } = useArrival(useCallback(() => loadPlanWords(language), [language]));
-  if (what !== null) return <PlanContext value={what}>{children}</PlanContext>;
-  return lost ? <Lost again={again} /> : <p className="page">{say('frame.loading')}</p>;
+  const { language } = useScreenWords();
+  const ask = useCallback(() => loadPlanWords(language), [language]);
+  return <Arriving ask={ask}>{(words) => <PlanContext value={words}>{children}</PlanContext>}</Arriving>;
 }

@@ -2,9 +2,8 @@
 
 import { loadWords } from '@cairnmark/words';
 import { useCallback } from 'preact/hooks';
-import { Lost } from '../../app/lost.tsx';
+import { Arriving } from '../../app/arriving.tsx';
 import { PlanSpeaking } from '../../app/planning.tsx';
-import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Form } from './form.tsx';
 import './new.css';
@@ -19,8 +18,7 @@ export default function NewClass() {
 
 /** The words about builds are not here yet when no class is open. */
 function WithWords() {
-  const { language, say } = useScreenWords();
-  const { what, lost, again } = useArrival(useCallback(() => loadWords(language), [language]));
-  if (what !== null) return <Form words={what} />;
-  return lost ? <Lost again={again} /> : <p className="page">{say('frame.loading')}</p>;
+  const { language } = useScreenWords();
+  const ask = useCallback(() => loadWords(language), [language]);
+  return <Arriving ask={ask}>{(words) => <Form words={words} />}</Arriving>;
 }
