@@ -1,6 +1,8 @@
 // What this device remembers of single tries, beside the class: a small text a try, the latest tries only. Never part of a
 // class, and gone without harm.
 
+import { keepValues, keptValues } from './kept-values.ts';
+
 export interface PerTry<T> {
   recall(classId: string, attempt: string): T | null;
   /** null: forgotten again. */
@@ -13,30 +15,14 @@ const TRIES_MOST = 200;
 /** `read` takes what was kept, which another version of the app may have written; null: not of use. */
 export function perTry<T>(key: string, read: (kept: unknown) => T | null): PerTry<T> {
   return {
-    recall: (classId, attempt) => read(all(key)[nameOf(classId, attempt)] ?? null),
+    recall: (classId, attempt) => read(keptValues(key)[nameOf(classId, attempt)] ?? null),
     remember: (classId, attempt, value) => {
-      const { [nameOf(classId, attempt)]: _before, ...others } = all(key);
+      const { [nameOf(classId, attempt)]: _before, ...others } = keptValues(key);
       const kept = value === null ? others : { ...others, [nameOf(classId, attempt)]: value };
-      write(key, Object.fromEntries(Object.entries(kept).slice(-TRIES_MOST)));
+      // A device that keeps nothing begins anew after a reload.
+      keepValues(key, Object.fromEntries(Object.entries(kept).slice(-TRIES_MOST)));
     },
   };
 }
 
 const nameOf = (classId: string, attempt: string): string => `${classId}/${attempt}`;
-
-function all(key: string): Readonly<Record<string, unknown>> {
-  try {
-    const kept: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
-    return typeof kept === 'object' && kept !== null ? (kept as Readonly<Record<string, unknown>>) : {};
-  } catch {
-    return {};
-  }
-}
-
-function write(key: string, kept: Readonly<Record<string, unknown>>): void {
-  try {
-    localStorage.setItem(key, JSON.stringify(kept));
-  } catch {
-    // A device that keeps nothing begins anew after a reload.
-  }
-}
