@@ -5,9 +5,11 @@ import type { Challenge, ClassRecord } from '@cairnmark/engine';
 import { stockOf } from '@cairnmark/engine';
 import type { SupplyEvent, SupplyIssue, SupplyRule } from '@cairnmark/scoring';
 import { supplyIssues } from '@cairnmark/scoring';
+import { changeChallenge } from './challenge-changes.ts';
+import { isLocked } from './challenge-lock.ts';
 import type { Change } from './class-changes.ts';
 import { idFor } from './ids.ts';
-import { isPlayed } from './played.ts';
+import { withSupply } from './rule-settings.ts';
 
 export type What = SupplyEvent['what'];
 
@@ -44,14 +46,13 @@ export const withOneLess =
     return record;
   };
 
-/** Sets or ends the supply game of a challenge, where nobody has built under it; not while strokes stand on a list. */
+/** Sets or ends the supply game of a challenge, where its rules may change; not while strokes stand on a list. */
 export const withGame =
   (challenge: string, supply: SupplyRule | null): Change =>
   (record) => {
     const strokes = eventsOf(record, challenge).length;
-    if (isPlayed(record, challenge) || strokes > 0) return record;
-    const challenges = record.challenges.map((one) => (one.id === challenge ? { ...one, supply } : one));
-    return { ...record, challenges };
+    if (isLocked(record, challenge) || strokes > 0) return record;
+    return changeChallenge(challenge, withSupply(supply))(record);
   };
 
 export const eventsOf = ({ supplies }: ClassRecord, challenge: string): readonly SupplyEvent[] =>

@@ -1,6 +1,6 @@
 // The rules of the game in sentences, with the cautions for games in which children run.
 
-import { isPlayed } from '../../store/played.ts';
+import { isLocked } from '../../store/challenge-lock.ts';
 import { withGame } from '../../store/supply-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useGame } from './game.ts';
@@ -35,7 +35,7 @@ export function GameRules() {
 function ChooseAgain() {
   const { at, say, events, make } = useGame();
   const role = useSession((session) => session.role);
-  if (role !== 'teacher' || events.length > 0 || isPlayed(at.record, at.challenge.id)) return null;
+  if (role !== 'teacher' || events.length > 0 || isLocked(at.record, at.challenge.id)) return null;
   return (
     <>
       <button

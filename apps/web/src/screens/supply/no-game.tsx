@@ -6,8 +6,8 @@ import { Link } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useWords } from '../../app/use-words.ts';
 import { HelpArea, HelpButton, HelpTexts } from '../../parts/asked-help.tsx';
+import { isLocked } from '../../store/challenge-lock.ts';
 import { useEdit } from '../../store/edit-class.ts';
-import { isPlayed } from '../../store/played.ts';
 import { withGame } from '../../store/supply-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
@@ -24,7 +24,7 @@ export function NoGame({ at }: { readonly at: At }) {
   const { say } = usePlanWords();
   const { challenge, record } = at;
   const teacher = useSession((session) => session.role === 'teacher');
-  const played = isPlayed(record, challenge.id);
+  const played = isLocked(record, challenge.id);
   return (
     <HelpArea>
       <div className="page supply supply-no-game">
