@@ -61,10 +61,12 @@ describe('what is typed on the record sheet', () => {
     expect(last(again).observed.heightReadingsMm).toEqual([]);
   });
 
-  it('a whole sheet is confirmed at once, but for groups that have nothing or are absent', () => {
+  it('a whole sheet is confirmed at once, but for groups of which nothing is known or that are absent', () => {
     const typed = onSheet(CELL, withReadingAt(0, 357))(fresh);
     const seen = confirmAll(CELL.challenge, 'measurer')(typed);
     expect(seen.attempts.map(({ confirmedBy }) => confirmedBy)).toEqual(['measurer']);
+    const begun = beginTry(CELL)(fresh);
+    expect(confirmAll(CELL.challenge, 'measurer')(begun).attempts[0]?.confirmedBy).toBeNull();
     const absent = onSheet(CELL, (attempt) => ({ ...attempt, state: { kind: 'absent' } }))(fresh);
     expect(confirmAll(CELL.challenge, 'measurer')(absent).attempts[0]?.confirmedBy).toBeNull();
   });

@@ -75,7 +75,16 @@ export const withPieces =
     return { ...attempt, layout: { kind: 'numbers-only', pieces } };
   };
 
-/** Every last try of the challenge that was not confirmed is, by one person: the whole sheet was seen. */
+/** Something is known of it, and nobody has seen it yet. An empty table is nothing to see. */
+export const waits = (attempt: Attempt): boolean =>
+  !isSettled(attempt) &&
+  (attempt.layout.pieces.length > 0 ||
+    attempt.observed.heightReadingsMm.length > 0 ||
+    attempt.observed.photoHeightMm !== undefined ||
+    attempt.observed.stoodSeconds !== undefined ||
+    attempt.state.kind !== 'stood');
+
+/** Every last try of the challenge of which something is known was seen by one person. */
 export const confirmAll =
   (challenge: string, by: string): Change =>
   (record) => {
@@ -83,7 +92,7 @@ export const confirmAll =
     return {
       ...record,
       attempts: record.attempts.map((attempt) =>
-        last.has(attempt.id) && !isSettled(attempt) ? { ...attempt, confirmedBy: by } : attempt,
+        waits(attempt) && last.has(attempt.id) ? { ...attempt, confirmedBy: by } : attempt,
       ),
     };
   };
