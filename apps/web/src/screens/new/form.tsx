@@ -3,11 +3,11 @@
 import type { GradePreset } from '@cairnmark/engine';
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
 import type { Words } from '@cairnmark/words';
-import { useId } from 'preact/hooks';
 import { Link } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
+import { LineField } from '../../parts/line-field.tsx';
 import { FirstChallenges } from './first-challenges.tsx';
 import { GroupsField } from './groups-field.tsx';
 import { useNewClass } from './use-new-class.ts';
@@ -19,7 +19,6 @@ export function Form({ words }: { readonly words: Words }) {
   const screen = useScreenWords();
   const form = useNewClass(words);
   const { filled, fill } = form;
-  const name = useId();
   return (
     <form
       className="page new-class"
@@ -31,18 +30,13 @@ export function Form({ words }: { readonly words: Words }) {
     >
       <h1>{say('class.new')}</h1>
       <p className="lede">{say('class.new-what')}</p>
-      <div className="field">
-        <label htmlFor={name}>{say('class.name')}</label>
-        <input
-          id={name}
-          className="in"
-          value={filled.name}
-          maxLength={NAME_CHARACTERS_MOST}
-          placeholder={say('class.unnamed')}
-          autoComplete="off"
-          onInput={({ currentTarget }) => fill({ name: currentTarget.value })}
-        />
-      </div>
+      <LineField
+        label={say('class.name')}
+        value={filled.name}
+        most={NAME_CHARACTERS_MOST}
+        placeholder={say('class.unnamed')}
+        change={(name) => fill({ name })}
+      />
       <GroupsField
         text={filled.groups}
         read={form.read}

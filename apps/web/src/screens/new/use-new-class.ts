@@ -9,7 +9,7 @@ import { usePlanWords } from '../../app/plan-words.ts';
 import { freshId } from '../../store/fresh-id.ts';
 import type { ReadNames } from '../../store/group-names.ts';
 import { readNames } from '../../store/group-names.ts';
-import { plainText } from '../../store/plain-text.ts';
+import { asName } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { madeClass } from './made-class.ts';
 import { namesIn } from './names.ts';
@@ -54,7 +54,7 @@ export function useNewClass(words: Words): NewClassForm {
       if (missing.groups || missing.challenges) return;
       const chosen = {
         ...filled,
-        name: plainText(filled.name) || plan.say('class.unnamed'),
+        name: asName(filled.name) || plan.say('class.unnamed'),
         groups: read.names,
         challenges: READY_IDS.filter((id) => filled.challenges.has(id)),
       };

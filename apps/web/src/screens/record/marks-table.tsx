@@ -7,7 +7,7 @@ import { usePlanWords } from '../../app/plan-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { withAnswer, withMark } from '../../store/class-changes.ts';
-import { plainText } from '../../store/plain-text.ts';
+import { asName } from '../../store/plain-text.ts';
 import type { SheetData } from './sheet.ts';
 import { useRow } from './use-row.ts';
 
@@ -16,7 +16,7 @@ const MARKS = Array.from({ length: MARK_MOST + 1 }, (_, mark) => ({ id: String(m
 export function MarksTable({ sheet }: { readonly sheet: SheetData }) {
   const { say } = usePlanWords();
   const [missing, setMissing] = useState(false);
-  const judge = plainText(sheet.person.typed);
+  const judge = asName(sheet.person.typed);
   return (
     <>
       <p role="status" className="oops">

@@ -7,7 +7,7 @@ import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { useHandFocus } from '../../parts/use-hand-focus.ts';
 import { withSeenBy } from '../../store/observed-changes.ts';
-import { plainText } from '../../store/plain-text.ts';
+import { asName } from '../../store/plain-text.ts';
 import type { SheetData } from './sheet.ts';
 import type { Row } from './use-row.ts';
 
@@ -27,7 +27,7 @@ export function SeenCell({
   const { attempt } = row;
   if (attempt === null || !row.built) return <span className="mut">–</span>;
   const seen = attempt.confirmedBy !== null;
-  const who = plainText(sheet.person.typed);
+  const who = asName(sheet.person.typed);
   const toggle = (): void => {
     setMissing(!seen && who === '');
     if (seen) row.type(withSeenBy(null));

@@ -7,11 +7,11 @@ import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
+import { asReason } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
 import { GivePoints } from './give-points.tsx';
 import { ReasonField } from './reason-field.tsx';
-import { asReason } from './typed-text.ts';
 import { useMoments } from './use-moments.ts';
 
 export function ByHand() {

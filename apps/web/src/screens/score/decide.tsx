@@ -4,13 +4,13 @@ import type { ReportedFact } from '@cairnmark/engine';
 import { VALUE_MOST } from '@cairnmark/engine';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
+import { PersonField } from '../../parts/person-field.tsx';
 import { withDecision } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
+import { asName, asReason } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
-import { PersonField } from './person-field.tsx';
 import { ReasonField } from './reason-field.tsx';
-import { asName, asReason } from './typed-text.ts';
 
 export function Decide({ fact }: { readonly fact: ReportedFact }) {
   const { inClass, ruler, say, person } = useCard();
@@ -41,7 +41,7 @@ export function Decide({ fact }: { readonly fact: ReportedFact }) {
           change={setValue}
           clear={() => setValue(null)}
         />
-        <PersonField label={say('score-card.who')} />
+        <PersonField label={say('score-card.who')} person={person} />
         <ReasonField value={reason} change={setReason} />
         <button type="button" className="btn" onClick={decide}>
           {say('score-card.decide-now')}

@@ -4,13 +4,13 @@ import type { Adjustment } from '@cairnmark/engine';
 import { POINTS_MOST } from '@cairnmark/engine';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
+import { PersonField } from '../../parts/person-field.tsx';
 import { withAdjustment } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
+import { asName, asReason } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
-import { PersonField } from './person-field.tsx';
 import { ReasonField } from './reason-field.tsx';
-import { asName, asReason } from './typed-text.ts';
 
 export function GivePoints() {
   const { ruler, say, person } = useCard();
@@ -40,7 +40,7 @@ export function GivePoints() {
           change={setPoints}
           clear={() => setPoints(null)}
         />
-        <PersonField label={say('score-card.who')} />
+        <PersonField label={say('score-card.who')} person={person} />
         <ReasonField value={reason} change={setReason} />
         <button type="button" className="btn" onClick={give}>
           {say('score-card.give-now')}

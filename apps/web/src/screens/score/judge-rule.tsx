@@ -4,9 +4,9 @@ import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
 import type { Requirement } from '@cairnmark/scoring';
 import { useState } from 'preact/hooks';
 import { withAnswer } from '../../store/class-changes.ts';
+import { asReason } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
-import { asReason } from './typed-text.ts';
 
 export function JudgeRule({ rule, title }: { readonly rule: Requirement; readonly title: string }) {
   const { at, say } = useCard();

@@ -6,14 +6,14 @@ import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
+import { PersonField } from '../../parts/person-field.tsx';
 import { withMark } from '../../store/class-changes.ts';
 import { withoutMark } from '../../store/observed-changes.ts';
+import { asName } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
 import type { Marked } from './marks.ts';
 import { markedCriteria, markOf } from './marks.ts';
-import { PersonField } from './person-field.tsx';
-import { asName } from './typed-text.ts';
 
 const MARKS = Array.from({ length: MARK_MOST + 1 }, (_, mark) => ({ id: String(mark), text: String(mark) }));
 
@@ -29,7 +29,7 @@ export function Marks() {
         <>
           <p className="mut">{say('score-card.marks-what')}</p>
           <HelpList items={[['help.marks', say('score-card.marks')]]} />
-          <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} />
+          <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} person={person} />
           <p role="status" className="oops">
             {missing && judge === '' ? say('score-card.judge-missing') : ''}
           </p>

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { asName, asReason } from '../../store/plain-text.ts';
 import { markedCriteria, markOf } from './marks.ts';
-import { asName, asReason } from './typed-text.ts';
 
 const CRITERIA = [
   { id: 'idea', name: 'Idea' },

@@ -1,23 +1,10 @@
 // Why something was decided: told to everybody who reads the card.
 
 import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
-import { useId } from 'preact/hooks';
+import { LineField } from '../../parts/line-field.tsx';
 import { useCard } from './card.ts';
 
 export function ReasonField({ value, change }: { readonly value: string; readonly change: (typed: string) => void }) {
   const { say } = useCard();
-  const id = useId();
-  return (
-    <div className="field card-reason">
-      <label htmlFor={id}>{say('score-card.reason')}</label>
-      <input
-        id={id}
-        className="in"
-        value={value}
-        maxLength={TEXT_CHARACTERS_MOST}
-        autoComplete="off"
-        onInput={({ currentTarget }) => change(currentTarget.value)}
-      />
-    </div>
-  );
+  return <LineField label={say('score-card.reason')} value={value} most={TEXT_CHARACTERS_MOST} change={change} />;
 }

@@ -3,11 +3,11 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useMay } from '../../app/use-may.ts';
 import { Icon } from '../../parts/icon.tsx';
+import { PersonField } from '../../parts/person-field.tsx';
 import { withSeenBy } from '../../store/observed-changes.ts';
+import { asName } from '../../store/plain-text.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
-import { PersonField } from './person-field.tsx';
-import { asName } from './typed-text.ts';
 
 export function SeenBy() {
   const { at, say, person } = useCard();
@@ -51,7 +51,7 @@ export function SeenBy() {
     <div ref={box}>
       <p className="mut">{say('score-card.seen-what')}</p>
       <div className="card-form-row">
-        <PersonField label={say('score-card.who')} />
+        <PersonField label={say('score-card.who')} person={person} />
         <button type="button" className="btn main" onClick={confirm}>
           {say('score-card.seen')}
         </button>

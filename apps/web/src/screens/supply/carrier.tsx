@@ -1,9 +1,10 @@
 // Who carries, if the class wants to know: a number or a role, never a name. Remembered until another is chosen.
 
 import { NAME_CHARACTERS_MOST } from '@cairnmark/formats';
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { Choice } from '../../parts/choice.tsx';
-import { asName } from '../score/typed-text.ts';
+import { LineField } from '../../parts/line-field.tsx';
+import { asName } from '../../store/plain-text.ts';
 import { useGame } from './game.ts';
 import { withCarrier } from './game-memory.ts';
 
@@ -45,21 +46,15 @@ export function Carrier() {
 
 function RoleField() {
   const { at, say, list, memory, remember } = useGame();
-  const id = useId();
   const [typed, setTyped] = useState(list.carrier ?? '');
   const name = asName(typed);
   return (
-    <div className="field">
-      <label htmlFor={id}>{say('supply-game.carrier-typed')}</label>
-      <input
-        id={id}
-        className="in"
-        value={typed}
-        maxLength={NAME_CHARACTERS_MOST}
-        autoComplete="off"
-        onInput={({ currentTarget }) => setTyped(currentTarget.value)}
-        onBlur={() => remember(withCarrier(memory, at.group.id, name === '' ? null : name))}
-      />
-    </div>
+    <LineField
+      label={say('supply-game.carrier-typed')}
+      value={typed}
+      most={NAME_CHARACTERS_MOST}
+      change={setTyped}
+      leave={() => remember(withCarrier(memory, at.group.id, name === '' ? null : name))}
+    />
   );
 }

@@ -1,9 +1,10 @@
 // Why: one of a few reasons by a tap, or typed. What is kept is the text itself, so that it stays as it was said.
 
 import { TEXT_CHARACTERS_MOST } from '@cairnmark/formats';
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { Choice } from '../../parts/choice.tsx';
-import { asReason } from '../score/typed-text.ts';
+import { LineField } from '../../parts/line-field.tsx';
+import { asReason } from '../../store/plain-text.ts';
 import { useGame } from './game.ts';
 
 /** Stands for what is typed: no reason is an empty text. */
@@ -19,7 +20,6 @@ export function ReasonChoice({
   readonly change: (reason: string) => void;
 }) {
   const { say } = useGame();
-  const id = useId();
   const [chosen, setChosen] = useState(reasons[0] ?? OTHER);
   const [typed, setTyped] = useState('');
   return (
@@ -37,20 +37,15 @@ export function ReasonChoice({
         }}
       />
       {chosen === OTHER && (
-        <div className="field">
-          <label htmlFor={id}>{say('supply-game.reason-typed')}</label>
-          <input
-            id={id}
-            className="in"
-            value={typed}
-            maxLength={TEXT_CHARACTERS_MOST}
-            autoComplete="off"
-            onInput={({ currentTarget }) => {
-              setTyped(currentTarget.value);
-              change(asReason(currentTarget.value));
-            }}
-          />
-        </div>
+        <LineField
+          label={say('supply-game.reason-typed')}
+          value={typed}
+          most={TEXT_CHARACTERS_MOST}
+          change={(text) => {
+            setTyped(text);
+            change(asReason(text));
+          }}
+        />
       )}
     </div>
   );
