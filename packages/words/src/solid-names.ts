@@ -13,6 +13,7 @@ export type SizeName =
   | 'slant'
   | 'slantLength'
   | 'slantWidth'
+  | 'slantEdge'
   | 'topEdge'
   | 'topLength'
   | 'topWidth'

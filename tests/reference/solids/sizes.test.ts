@@ -21,6 +21,15 @@ const READINGS: Readonly<Record<string, (solid: Solid) => number>> = {
   slantWidth: ({ sizes }) => {
     return Math.hypot(size(sizes, 'height'), (size(sizes, 'length') - (sizes['topLength'] ?? 0)) / 2);
   },
+  slantEdge: ({ sizes, flatFaces }) => {
+    // An edge of a face that goes from the base all the way up.
+    const edges = flatFaces.flatMap((face) => {
+      const corners = face.kind === 'polygon' ? face.corners : [];
+      return corners.map((corner, k) => [corner, corners[(k + 1) % corners.length]!] as const);
+    });
+    const up = edges.find(([a, b]) => Math.abs(b[2] - a[2]) > size(sizes, 'height') / 2)!;
+    return Math.hypot(...[0, 1, 2].map((axis) => up[0][axis]! - up[1][axis]!));
+  },
 };
 
 onEverySolid('a size given in another way makes the same solid', { full: 200, part: 20 }, (solid, definition) => {

@@ -34,7 +34,7 @@ export interface CodedTry {
   readonly prints: Prints;
 }
 
-/** What a code holds: where it is read, and where it is written. */
+/** The text for a code; refused where it is too large for one. Throws RangeError for an attempt that no file takes. */
 export function encodeCode(coded: CodedTry): Result<string, CodeIssue> {
   const kept = CODECS.attempt.read(coded.attempt);
   if (!kept.ok) throw new RangeError(`not an attempt that can be read back: ${JSON.stringify(kept.issues)}`);
@@ -45,6 +45,7 @@ export function encodeCode(coded: CodedTry): Result<string, CodeIssue> {
   return success(`${MARK}${VERSION}:${base45(checked(out.bytes()))}`);
 }
 
+/** What the text of a code says, or why it is not taken. Nothing is mended. */
 export function decodeCode(text: string): Result<CodedTry, CodeIssue> {
   const [mark = '', version] = /^CAIRN([1-9]\d{0,3}):/.exec(text) ?? [];
   if (version === undefined) return refused('code-of-others');

@@ -5,7 +5,7 @@ import { success } from '../kernel/result.ts';
 import type { Side } from './rest.ts';
 import { restOn } from './rest.ts';
 import type { Field, SizesOf } from './sizes.ts';
-import { readSizes } from './sizes.ts';
+import { readSizes, waysOf } from './sizes.ts';
 import type { SizeIssue, Sizes, Solid, SolidDefinition, SolidId } from './types.ts';
 import { resultOf } from './working.ts';
 
@@ -32,6 +32,7 @@ export function defineSolid<Name extends string>(recipe: Recipe<Name>): SolidDef
     id,
     fields: fields.map(({ name, unit, ways }) => ({ name, unit, otherwise: Object.keys(ways) })),
     example,
+    ways: (own) => waysOf(fields, own as SizesOf<Name>),
     make(given) {
       const read = readSizes(fields, rules, given);
       return read.ok ? success(finish(id, read.value, build(read.value))) : read;

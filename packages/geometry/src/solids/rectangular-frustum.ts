@@ -31,6 +31,9 @@ export const rectangularFrustum = defineSolid<'length' | 'width' | 'topLength' |
       ways: {
         slantLength: { run: ({ length, width, topLength }) => (width * (1 - topLength / length)) / 2 },
         slantWidth: { run: ({ length, topLength }) => (length - topLength) / 2 },
+        slantEdge: {
+          run: ({ length, width, topLength }) => (Math.hypot(length, width) * (1 - topLength / length)) / 2,
+        },
       },
     },
   ],

@@ -22,7 +22,11 @@ export const rectangularPyramid = defineSolid<'length' | 'width' | 'height'>({
     {
       name: 'height',
       unit: 'mm',
-      ways: { slantLength: { run: ({ width }) => width / 2 }, slantWidth: { run: ({ length }) => length / 2 } },
+      ways: {
+        slantLength: { run: ({ width }) => width / 2 },
+        slantWidth: { run: ({ length }) => length / 2 },
+        slantEdge: { run: ({ length, width }) => Math.hypot(length, width) / 2 },
+      },
     },
   ],
   example: { length: 70, width: 50, height: 60 },

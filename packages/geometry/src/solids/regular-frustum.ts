@@ -22,7 +22,10 @@ export const regularFrustum = defineSolid<'sides' | 'edge' | 'topEdge' | 'height
     {
       name: 'height',
       unit: 'mm',
-      ways: { slant: { run: ({ sides, edge, topEdge }) => inradius(sides, edge - topEdge) } },
+      ways: {
+        slant: { run: ({ sides, edge, topEdge }) => inradius(sides, edge - topEdge) },
+        slantEdge: { run: ({ sides, edge, topEdge }) => circumradius(sides, edge - topEdge) },
+      },
     },
   ],
   example: { sides: 5, edge: 50, topEdge: 30, height: 70 },

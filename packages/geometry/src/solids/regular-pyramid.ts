@@ -18,7 +18,14 @@ export const regularPyramid = defineSolid<'sides' | 'edge' | 'height'>({
   fields: [
     SIDES_FIELD,
     lengthField('edge'),
-    { name: 'height', unit: 'mm', ways: { slant: { run: ({ sides, edge }) => inradius(sides, edge) } } },
+    {
+      name: 'height',
+      unit: 'mm',
+      ways: {
+        slant: { run: ({ sides, edge }) => inradius(sides, edge) },
+        slantEdge: { run: ({ sides, edge }) => circumradius(sides, edge) },
+      },
+    },
   ],
   example: { sides: 5, edge: 30, height: 70 },
   build: ({ sides, edge, height }) => {

@@ -3,7 +3,7 @@
 
 import type { Result } from '../kernel/result.ts';
 import { failure, success } from '../kernel/result.ts';
-import type { SizeIssue, SizeIssueCode, Sizes } from './types.ts';
+import type { FactorName, SizeIssue, SizeIssueCode, Sizes, SizeWay, SlopeName } from './types.ts';
 
 /** mm. No piece of a classroom build is longer than ten metres; a larger number is a slip of unit or of typing. */
 export const LARGEST_SIZE_MM = 10_000;
@@ -21,25 +21,53 @@ export type SizesOf<Name extends string> = Readonly<Record<Name, number>>;
  * a slant, the size is the height, and the slant reaches over this length of the base. Both may use sizes that stand
  * earlier in the list of fields.
  */
-export type Way<Name extends string> =
-  | { readonly times: (sizes: SizesOf<Name>) => number }
-  | { readonly run: (sizes: SizesOf<Name>) => number };
+export interface Factor<Name extends string> {
+  readonly times: (sizes: SizesOf<Name>) => number;
+}
+
+export interface Slope<Name extends string> {
+  readonly run: (sizes: SizesOf<Name>) => number;
+}
+
+type Ways<Name extends string> = Readonly<Partial<Record<FactorName, Factor<Name>> & Record<SlopeName, Slope<Name>>>>;
 
 export interface Field<Name extends string> {
   readonly name: Name;
   readonly unit: 'mm' | 'count';
-  readonly ways: Readonly<Record<string, Way<Name>>>;
+  readonly ways: Ways<Name>;
 }
 
 /** A length that is measured as it is. */
 export const lengthField = <Name extends string>(name: Name): Field<Name> => ({ name, unit: 'mm', ways: {} });
 
 /** A radius, which pupils measure across or around. */
-export const radiusField = <Name extends string>(name: Name, across: string, around: string): Field<Name> => ({
+export const radiusField = <Name extends string>(name: Name, across: FactorName, around: FactorName): Field<Name> => ({
   name,
   unit: 'mm',
   ways: { [across]: { times: () => 1 / 2 }, [around]: { times: () => 1 / (2 * Math.PI) } },
 });
+
+/** The ways of all fields in numbers, for a piece of these sizes. */
+export const waysOf = <Name extends string>(fields: readonly Field<Name>[], own: SizesOf<Name>): readonly SizeWay[] =>
+  fields.flatMap(({ name: of, ways }) => [
+    ...FACTOR_NAMES.flatMap((name): SizeWay[] => {
+      const way = ways[name];
+      return way === undefined ? [] : [{ kind: 'factor', name, of, times: way.times(own) }];
+    }),
+    ...SLOPE_NAMES.flatMap((name): SizeWay[] => {
+      const way = ways[name];
+      return way === undefined ? [] : [{ kind: 'slope', name, of, runMm: way.run(own) }];
+    }),
+  ]);
+
+const FACTOR_NAMES: readonly FactorName[] = [
+  'diameter',
+  'circumference',
+  'topDiameter',
+  'topCircumference',
+  'topWidth',
+];
+const SLOPE_NAMES: readonly SlopeName[] = ['slant', 'slantLength', 'slantWidth', 'slantEdge'];
 
 /** How many sides the polygon has. */
 export const SIDES_FIELD: Field<'sides'> = { name: 'sides', unit: 'count', ways: {} };
@@ -92,9 +120,12 @@ function readField<Name extends string>(
   if (!Number.isFinite(value)) return sizeIssue('size-not-finite', name);
   if (field.unit === 'count') return readSides(name, value);
   if (value <= 0) return sizeIssue('size-not-positive', name, { sizeMm: value });
-  const way = field.ways[name];
+  const way = wayNamed(field, name);
   return way === undefined ? withinLimits(name, value) : readWay(name, value, way, sizes);
 }
+
+const wayNamed = <Name extends string>(field: Field<Name>, name: string): Factor<Name> | Slope<Name> | undefined =>
+  new Map<string, Factor<Name> | Slope<Name>>(Object.entries(field.ways)).get(name);
 
 function readSides(name: string, sides: number): number | SizeIssue {
   if (!Number.isInteger(sides)) return sizeIssue('sides-not-whole', name, { sides });
@@ -105,7 +136,7 @@ function readSides(name: string, sides: number): number | SizeIssue {
 function readWay<Name extends string>(
   name: string,
   value: number,
-  way: Way<Name>,
+  way: Factor<Name> | Slope<Name>,
   sizes: SizesOf<Name>,
 ): number | SizeIssue {
   if ('times' in way) return withinLimits(name, value * way.times(sizes));

@@ -32,7 +32,8 @@ export type SolidId =
 /**
  * Sizes as written in a kit: mm, except `sides` (a count). A size may be given the way pupils measure it: `diameter` or
  * `circumference` in place of `radius`, `slant` in place of `height`. Over a rectangle there are two slants:
- * `slantLength` runs up the faces that stand on the length, `slantWidth` up those on the width.
+ * `slantLength` runs up the faces that stand on the length, `slantWidth` up those on the width. `slantEdge` runs along an
+ * edge from a corner of the base.
  */
 export type Sizes = Readonly<Record<string, number>>;
 
@@ -114,6 +115,19 @@ export interface Solid {
   };
 }
 
+/** Slopes that a ruler is laid along more easily than it stands upright: up a face, or along an edge. */
+export type SlopeName = 'slant' | 'slantLength' | 'slantWidth' | 'slantEdge';
+/** Across or around in place of a radius, and one side of a top in place of the other. */
+export type FactorName = 'diameter' | 'circumference' | 'topDiameter' | 'topCircumference' | 'topWidth';
+
+/**
+ * What may be measured on a piece in place of one of its sizes, `of`. A slope is the long side of a right triangle: the
+ * height stands, and the slope reaches over `runMm` of the base. Else the size is `times` times the measurement.
+ */
+export type SizeWay =
+  | { readonly kind: 'slope'; readonly name: SlopeName; readonly of: string; readonly runMm: number }
+  | { readonly kind: 'factor'; readonly name: FactorName; readonly of: string; readonly times: number };
+
 /** A size that a solid asks for, with the ways in which it may be given instead. */
 export interface SizeField {
   readonly name: string;
@@ -128,6 +142,8 @@ export interface SolidDefinition {
   readonly fields: readonly SizeField[];
   /** Sizes must be positive and finite and fit together; every fault is told at once. */
   readonly make: (sizes: Sizes) => Result<Solid, SizeIssue>;
+  /** What may be measured in place of its sizes, for a piece of these sizes in the solid's own terms. */
+  readonly ways: (own: Sizes) => readonly SizeWay[];
   /** Lopsided sizes for tests and drawings, as a kit would write them. */
   readonly example: Sizes;
 }

@@ -39,6 +39,7 @@ export const names = {
     slant: 'slant height',
     slantLength: 'slant height on the side along the length',
     slantWidth: 'slant height on the side along the width',
+    slantEdge: 'slant edge',
     topEdge: 'top edge',
     topLength: 'top length',
     topWidth: 'top width',

@@ -38,6 +38,7 @@ export const names: NameTables = {
     slant: 'altura inclinada',
     slantLength: 'altura inclinada en el lado del largo',
     slantWidth: 'altura inclinada en el lado del ancho',
+    slantEdge: 'arista lateral',
     topEdge: 'arista de arriba',
     topLength: 'largo de arriba',
     topWidth: 'ancho de arriba',

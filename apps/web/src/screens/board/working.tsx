@@ -3,6 +3,7 @@
 import type { ClassScore, EngineIssue } from '@cairnmark/engine';
 import { useCardWords } from '../../app/card-words.tsx';
 import { useWords } from '../../app/use-words.ts';
+import { FAULTS_TOLD_MOST } from '../../parts/faults-told.ts';
 import type { Asked } from '../../workers/use-engine.ts';
 import { useEngine } from '../../workers/use-engine.ts';
 
@@ -44,13 +45,10 @@ export function Working({ worked }: { readonly worked: Asked<ClassScore> }) {
   );
 }
 
-/** Faults told at once: nobody reads further. */
-const TOLD_MOST = 5;
-
 function Refused({ issues }: { readonly issues: readonly EngineIssue[] }) {
   const screen = useCardWords();
   const words = useWords();
-  const told = issues.slice(0, TOLD_MOST).map(words.issue);
+  const told = issues.slice(0, FAULTS_TOLD_MOST).map(words.issue);
   const more = issues.length - told.length;
   return (
     <div className="badbox" role="alert">

@@ -1,9 +1,8 @@
 // Slips of the ruler that a typed size gives away: it is just what another way of measuring shows on the piece as it was.
 // Nothing is mended by itself: the screen asks. Lengths mm.
 
-import type { Ruler, SolidSpec } from '@cairnmark/geometry';
+import type { Ruler, SizeWay, SolidSpec } from '@cairnmark/geometry';
 import { definitionOf, MM_PER_CM, MM_PER_INCH, makeSolid } from '@cairnmark/geometry';
-import type { Way } from './ways.ts';
 import { shownBy, sizeBy, waysOf, writtenName } from './ways.ts';
 
 export type DoubtCode =
@@ -26,7 +25,7 @@ export interface Doubt {
   /** What the size is if the doubt is right. */
   readonly meantMm: number;
   /** The slope, where it is one. */
-  readonly way: Way | null;
+  readonly way: SizeWay | null;
 }
 
 /** `spec`: the piece as it is known. `unit`: in which lengths are typed. null: nothing to ask. */
@@ -34,7 +33,7 @@ export function doubtOf(spec: SolidSpec, name: string, typedMm: number, unit: Ru
   const made = makeSolid(spec);
   const before = spec.sizes[name];
   if (!made.ok || before === undefined || near(typedMm, before)) return null;
-  const ask = (code: DoubtCode, meantMm: number, way: Way | null = null): Doubt => ({
+  const ask = (code: DoubtCode, meantMm: number, way: SizeWay | null = null): Doubt => ({
     code,
     name,
     typedMm,
@@ -51,7 +50,7 @@ export function doubtOf(spec: SolidSpec, name: string, typedMm: number, unit: Ru
   }
   if (name !== 'height') return null;
   const slope = waysOf(spec).find((way) => way.kind === 'slope' && near(typedMm, shownBy(way, made.value.sizes)));
-  const meantMm = slope === undefined ? Number.NaN : sizeBy(slope, typedMm);
+  const meantMm = slope === undefined ? Number.NaN : sizeBy(spec, slope, typedMm);
   return slope === undefined || !Number.isFinite(meantMm) ? null : ask('slope', meantMm, slope);
 }
 

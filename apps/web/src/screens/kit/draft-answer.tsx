@@ -62,7 +62,7 @@ function DoubtQuestion({
   const question =
     code === 'slope'
       ? say('kit.doubt-slope', {
-          way: way?.name === 'slantEdge' ? say('kit.slant-edge') : words.names.sizes.slant,
+          way: words.names.sizes[way?.name === 'slantEdge' ? way.name : 'slant'],
           typed,
         })
       : say(`kit.doubt-${code}`, { typed, before });

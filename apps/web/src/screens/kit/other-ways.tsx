@@ -2,7 +2,7 @@
 // height that follows.
 
 import type { KindOfPiece } from '@cairnmark/engine';
-import type { Sizes, Solid } from '@cairnmark/geometry';
+import type { Sizes, SizeWay, Solid } from '@cairnmark/geometry';
 import { LARGEST_SIZE_MM, makeSolid, SMALLEST_SIZE_MM } from '@cairnmark/geometry';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { LengthField } from '../../parts/length-field.tsx';
@@ -11,7 +11,6 @@ import { slopeLine } from './slope-line.ts';
 import { SlopePicture } from './slope-picture.tsx';
 import { tenths } from './texts.ts';
 import { useKit } from './use-kit.ts';
-import type { Way } from './ways.ts';
 import { measuredBy, shownBy, waysOf } from './ways.ts';
 
 export function OtherWays({
@@ -34,7 +33,7 @@ export function OtherWays({
   useLayoutEffect(() => {
     if (atSlope) part.current?.querySelector<HTMLInputElement>('.kit-way-slope input')?.focus();
   }, [atSlope]);
-  const measure = (way: Way, valueMm: number): void => {
+  const measure = (way: SizeWay, valueMm: number): void => {
     const sizes = measuredBy(kind.solid, way, valueMm);
     const made = makeSolid({ ...kind.solid, sizes });
     setRefused(made.ok ? put(sizes) : told(made.issues));
@@ -58,7 +57,7 @@ function OneWay({
   solid,
   measure,
 }: {
-  readonly way: Way;
+  readonly way: SizeWay;
   readonly solid: Solid;
   readonly measure: (valueMm: number) => void;
 }) {
@@ -76,7 +75,7 @@ function OneWay({
           valueMm={shownMm}
           ruler={ruler}
           leastMm={way.kind === 'slope' ? leastSlopeMm(way.runMm) : SMALLEST_SIZE_MM}
-          mostMm={way.kind === 'slope' ? LARGEST_SIZE_MM : LARGEST_SIZE_MM * way.times}
+          mostMm={way.kind === 'slope' ? LARGEST_SIZE_MM : LARGEST_SIZE_MM / way.times}
           change={measure}
         />
         {way.kind === 'slope' && (

@@ -1,8 +1,7 @@
 // Where a slope runs on a solid, so that it can be drawn: its two ends in the solid's own frame, mm. A pyramid has its front
 // edge along x, so that the middle of that edge and its right corner are in sight from the corner.
 
-import type { Sizes, Vec3 } from '@cairnmark/geometry';
-import type { SlopeName } from './ways.ts';
+import type { Sizes, SlopeName, Vec3 } from '@cairnmark/geometry';
 
 /** `own`: the sizes in the solid's own terms. `runMm`: how far the slope reaches towards the middle. */
 export function slopeLine(name: SlopeName, own: Sizes, runMm: number): readonly Vec3[] {

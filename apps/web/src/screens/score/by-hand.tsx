@@ -5,6 +5,7 @@ import { decisionsMade } from '@cairnmark/engine';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
+import { useMoments } from '../../parts/use-moments.ts';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
 import { asReason } from '../../store/plain-text.ts';
@@ -12,7 +13,6 @@ import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
 import { GivePoints } from './give-points.tsx';
 import { ReasonField } from './reason-field.tsx';
-import { useMoments } from './use-moments.ts';
 
 export function ByHand() {
   const { at, inClass, say } = useCard();

@@ -7,10 +7,10 @@ import { useCard } from './card.ts';
 import { headlineFact } from './headline.ts';
 import { pointsUnit } from './points-text.ts';
 import './print.css';
+import { useMoments } from '../../parts/use-moments.ts';
 import { PrintLines } from './print-lines.tsx';
 import { useTold } from './stands.tsx';
 import { countingTry } from './tries.ts';
-import { useMoments } from './use-moments.ts';
 
 export function PrintCard({ standing }: { readonly standing: Standing | null }) {
   const { at, number, report, reports, bill, inClass, words, say } = useCard();

@@ -2,12 +2,12 @@
 
 import { useMay } from '../../app/use-may.ts';
 import { HelpList } from '../../parts/asked-help.tsx';
+import { useMoments } from '../../parts/use-moments.ts';
 import { chooseAttempt } from '../../store/class-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
 import type { TryRow } from './tries.ts';
 import { tryRows } from './tries.ts';
-import { useMoments } from './use-moments.ts';
 
 export function Tries() {
   const { at, reports, placing, say } = useCard();

@@ -2,10 +2,8 @@
 
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useScreenWords, useWords } from '../../app/use-words.ts';
+import { FAULTS_TOLD_MOST } from '../../parts/faults-told.ts';
 import type { Read } from './read-offered.ts';
-
-/** Faults told at once: nobody reads further. */
-const TOLD_MOST = 5;
 
 export function NotRead({ file, read }: { readonly file: string; readonly read: Exclude<Read, { kind: 'offered' }> }) {
   const { say } = usePlanWords();
@@ -14,7 +12,7 @@ export function NotRead({ file, read }: { readonly file: string; readonly read: 
   const sentences = (): readonly string[] => {
     switch (read.kind) {
       case 'refused':
-        return read.issues.slice(0, TOLD_MOST).map(words.issue);
+        return read.issues.slice(0, FAULTS_TOLD_MOST).map(words.issue);
       case 'file-gone':
         return [screen.say('start.file-gone')];
       case 'photo-not-opened':

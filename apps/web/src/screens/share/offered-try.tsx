@@ -2,13 +2,15 @@
 
 import type { Attempt, ClassRecord } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
-import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useWords } from '../../app/use-words.ts';
+import { FAULTS_TOLD_MOST } from '../../parts/faults-told.ts';
+import { useMoments } from '../../parts/use-moments.ts';
 import { takeIn } from '../../store/bring-in-changes.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { useSession } from '../../store/use-session.ts';
-import { useMoments } from '../score/use-moments.ts';
+import { GroupChoice } from './group-choice.tsx';
 import type { Offer } from './offer.ts';
 import { offerOf } from './offer.ts';
 import type { Offered } from './read-offered.ts';
@@ -68,40 +70,6 @@ export function OfferedTry({
 
 const Note = ({ text }: { readonly text: string }) => <p className="note">{text}</p>;
 
-function GroupChoice({
-  record,
-  unknown,
-  chosen,
-  choose,
-}: {
-  readonly record: ClassRecord;
-  readonly unknown: string;
-  readonly chosen: string | null;
-  readonly choose: (id: string | null) => void;
-}) {
-  const { say } = usePlanWords();
-  const id = useId();
-  return (
-    <div className="field note">
-      <p>{say('share.group-unknown', { group: unknown })}</p>
-      <label htmlFor={id}>{say('share.group-choose')}</label>
-      <select
-        id={id}
-        className="in"
-        value={chosen ?? ''}
-        onChange={({ currentTarget }) => choose(currentTarget.value === '' ? null : currentTarget.value)}
-      >
-        <option value="">{say('share.group-none')}</option>
-        {record.groups.map((group) => (
-          <option key={group.id} value={group.id}>
-            {group.name}
-          </option>
-        ))}
-      </select>
-    </div>
-  );
-}
-
 /** What is here already is told, and offers nothing but to be shown. */
 function TakeIn({
   attempt,
@@ -131,7 +99,7 @@ function TakeIn({
         {faults.length > 0 && (
           <div className="badbox">
             <p>{say('share.refused')}</p>
-            {faults.slice(0, TOLD_MOST).map((fault) => (
+            {faults.slice(0, FAULTS_TOLD_MOST).map((fault) => (
               <p key={fault.path.join()}>{words.issue(ofTry(fault))}</p>
             ))}
           </div>
@@ -153,6 +121,3 @@ function TakeIn({
 /** The place in the try: which one of the class it would be says nothing. */
 const ofTry = (fault: FileIssue): FileIssue =>
   fault.path[0] === 'attempts' ? { ...fault, path: fault.path.slice(2) } : fault;
-
-/** Faults told at once: nobody reads further. */
-const TOLD_MOST = 5;

@@ -3,18 +3,16 @@
 import type { FileIssue } from '@cairnmark/formats';
 import type { Language } from '@cairnmark/words';
 import { loadScreenWords, loadWords } from '@cairnmark/words';
+import { FAULTS_TOLD_MOST } from '../../parts/faults-told.ts';
 
 export interface Refusal {
   readonly title: string;
   readonly sentences: readonly string[];
 }
 
-/** Faults told at once: nobody reads further. */
-const TOLD_MOST = 5;
-
 export async function refusalOf(title: string, issues: readonly FileIssue[], language: Language): Promise<Refusal> {
   const [words, screens] = await Promise.all([loadWords(language), loadScreenWords(language)]);
-  const sentences = issues.slice(0, TOLD_MOST).map(words.issue);
+  const sentences = issues.slice(0, FAULTS_TOLD_MOST).map(words.issue);
   const more = issues.length - sentences.length;
   return {
     title,

@@ -46,7 +46,6 @@ export const kit = {
   'kit.whole': '{whole} whole',
   // Slips of the ruler: asked, never mended by itself.
   'kit.doubt-slope': 'The {way} of this piece is {typed}. Did you measure along the slope?',
-  'kit.slant-edge': 'slant edge',
   'kit.doubt-across': '{typed} is twice {before}. Did you measure all the way across?',
   'kit.doubt-half': '{typed} is half of {before}. Did you measure from the middle to the rim?',
   'kit.doubt-ten-times': '{typed} is ten times {before}. Did you read mm?',

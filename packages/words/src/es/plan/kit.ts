@@ -43,7 +43,6 @@ export const kit = {
   'kit.stock-crushed': 'De ellas, aplastadas: {crushed}',
   'kit.whole': 'Enteras: {whole}',
   'kit.doubt-slope': 'Esta pieza tiene {typed} de {way}. ¿Has medido por la pendiente?',
-  'kit.slant-edge': 'arista lateral',
   'kit.doubt-across': '{typed} es el doble de {before}. ¿Has medido de lado a lado?',
   'kit.doubt-half': '{typed} es la mitad de {before}. ¿Has medido del centro al borde?',
   'kit.doubt-ten-times': '{typed} es diez veces {before}. ¿Has leído milímetros?',

@@ -1,0 +1,2 @@
+/** Faults told at once: nobody reads further. */
+export const FAULTS_TOLD_MOST = 5;
