@@ -20,7 +20,7 @@ export * from './limits.ts';
 export { ownLines } from './own/own-lines.ts';
 export { piOf } from './own/pi.ts';
 export type { ReadyKind } from './ready/kits.ts';
-export { READY_KINDS, readyKit } from './ready/kits.ts';
+export { READY_KINDS, readyKit, USUAL_FOAM, USUAL_PAPER } from './ready/kits.ts';
 export type { ReadyId } from './ready/plans.ts';
 export { READY_IDS } from './ready/plans.ts';
 export type { Preset } from './ready/presets.ts';

@@ -34,19 +34,19 @@ export function readyKit(
 
 function kindOf(id: ReadyKind, name: string, groups: number, units: 'cm' | 'in'): KindOfPiece {
   const { each, [units]: solid } = KINDS[id];
-  const made = id === 'ball' ? FOAM : PAPER;
+  const made = id === 'ball' ? USUAL_FOAM : USUAL_PAPER;
   return { id, name, solid, stock: Math.min(each * groups, MOST_PIECES), ...made };
 }
 
-const PAPER = {
-  // Thin card, as school printers take it.
+/** Thin card, as school printers take it; how card grips card is a guess. */
+export const USUAL_PAPER = {
   material: { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true },
   surface: 'paper',
   friction: 0.4,
 } as const;
 
 /** Paper makes no ball; a bought one is of foam. From memory: about 2.7 g at a diameter of 4 cm. */
-const FOAM = { material: { kind: 'full', densityGPerCm3: 0.08 }, surface: 'foam', friction: 0.4 } as const;
+export const USUAL_FOAM = { material: { kind: 'full', densityGPerCm3: 0.08 }, surface: 'foam', friction: 0.4 } as const;
 
 /** mm. */
 const inches = (count: number): number => count * MM_PER_INCH;

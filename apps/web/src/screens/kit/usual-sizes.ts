@@ -2,6 +2,7 @@
 // class's ruler (half cm, or quarter inches), and a name, number and material that go with the rest of the kit.
 
 import type { ClassRecord, KindOfPiece, Kit } from '@cairnmark/engine';
+import { USUAL_FOAM, USUAL_PAPER } from '@cairnmark/engine';
 import type { Ruler, Sizes, SolidId, SolidSpec } from '@cairnmark/geometry';
 import { CATALOGUE, MM_PER_INCH, makeSolid } from '@cairnmark/geometry';
 import { idFor } from '../../store/ids.ts';
@@ -14,7 +15,7 @@ export const usualSolid = (solid: SolidId, ruler: Ruler): SolidSpec => ({ solid,
 /** `name`: the solid's own. */
 export function newKind(record: ClassRecord, kit: Kit, solid: SolidSpec, name: string): KindOfPiece {
   const [pattern] = kit.kinds.filter(({ material }) => material.kind === 'folded-paper');
-  const made = rolls(solid) ? BALL : { ...PAPER, ...(pattern === undefined ? {} : stuffOf(pattern)) };
+  const made = rolls(solid) ? USUAL_FOAM : { ...USUAL_PAPER, ...(pattern === undefined ? {} : stuffOf(pattern)) };
   return { id: idFor(name, kindIds(record), 'kind'), name: freeName(name, kit), solid, stock: STOCK, ...made };
 }
 
@@ -45,15 +46,6 @@ function rolls(spec: SolidSpec): boolean {
 
 /** As many as one group needs. */
 const STOCK = 4;
-/** Thin card, as school printers take it; friction of card on card by trial. */
-const PAPER = {
-  material: { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true },
-  surface: 'paper',
-  friction: 0.4,
-} as const;
-/** A foam ball as craft shops sell it: some 3 g at 4 cm across, from memory. */
-const BALL = { material: { kind: 'full', densityGPerCm3: 0.08 }, surface: 'foam', friction: 0.4 } as const;
-
 function usualSizes(solid: SolidId, { unit }: Ruler): Sizes {
   const stepMm = unit === 'in' ? MM_PER_INCH / 4 : HALF_CM_MM;
   return Object.fromEntries(
