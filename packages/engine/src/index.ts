@@ -13,6 +13,7 @@ export { evaluate } from './evaluate/evaluate.ts';
 export { kindsOf } from './evaluate/kinds.ts';
 export type { DecisionMade } from './facts/decisions.ts';
 export { decisionsMade } from './facts/decisions.ts';
+export { readingErrorMm } from './facts/height.ts';
 export { factIds, POINTS_ID, SETS_ID, STOOD_ID, TILT_ID, unitOf } from './facts/ids.ts';
 export { piecesUsed, wholePieces } from './facts/pieces.ts';
 export { isShown } from './facts/shown.ts';

@@ -51,8 +51,14 @@ function observedBy(
  */
 function meanReading(readings: readonly number[], challenge: Challenge): ObservedValue {
   const value = readings.reduce((sum, reading) => sum + reading, 0) / readings.length;
-  const resolution = (COVERAGE * rulerOf(challenge.ruler).stepMm) / Math.sqrt(12);
   const halfRange = (Math.max(...readings) - Math.min(...readings)) / 2;
-  const spread = readings.length === 1 ? challenge.measuringErrorMm : halfRange;
-  return { value, tolerance: Math.max(spread, resolution), readings };
+  const tolerance =
+    readings.length === 1 ? readingErrorMm(challenge) : Math.max(halfRange, resolutionMm(challenge.ruler));
+  return { value, tolerance, readings };
 }
+
+/** The error of one reading of a height, mm (about 95 %). */
+export const readingErrorMm = ({ measuringErrorMm, ruler }: Pick<Challenge, 'measuringErrorMm' | 'ruler'>): number =>
+  Math.max(measuringErrorMm, resolutionMm(ruler));
+
+const resolutionMm = (ruler: Challenge['ruler']): number => (COVERAGE * rulerOf(ruler).stepMm) / Math.sqrt(12);

@@ -33,7 +33,7 @@ describe('the kit to begin with', () => {
     );
     expect(quarters.length).toBeGreaterThan(READY_KINDS.length);
     // Of multiplying and dividing by 25.4 alone: far below what any ruler shows.
-    for (const quarter of quarters) expect(quarter).toBeCloseTo(Math.round(quarter), 9);
+    for (const quarter of quarters) expect(Math.abs(quarter - Math.round(quarter))).toBeLessThan(1e-12 * quarter);
   });
 
   it('never has more of a kind than a kit may hold', () => {

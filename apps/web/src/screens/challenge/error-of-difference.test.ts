@@ -3,8 +3,8 @@ import { errorOfDifferenceMm } from './error-of-difference.ts';
 
 it('3 mm a reading is told as 5 mm between two, and a coarse ruler as no less than it leaves open', () => {
   // 3 times the root of 2 is 4.24.
-  expect(errorOfDifferenceMm(3, 1)).toBe(5);
+  expect(errorOfDifferenceMm({ measuringErrorMm: 3, ruler: 'mm' })).toBe(5);
   // 2 x 10 / root of 12 is 5.77 a reading; times the root of 2, 8.16.
-  expect(errorOfDifferenceMm(3, 10)).toBe(9);
-  expect(errorOfDifferenceMm(0, 1)).toBe(1);
+  expect(errorOfDifferenceMm({ measuringErrorMm: 3, ruler: 'cm' })).toBe(9);
+  expect(errorOfDifferenceMm({ measuringErrorMm: 0, ruler: 'mm' })).toBe(1);
 });

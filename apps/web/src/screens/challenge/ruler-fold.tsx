@@ -2,7 +2,7 @@
 
 import type { HeightSource } from '@cairnmark/engine';
 import { MEASURING_ERROR_MM_MOST } from '@cairnmark/engine';
-import { RULERS, rulerOf } from '@cairnmark/geometry';
+import { RULERS } from '@cairnmark/geometry';
 import { LengthField } from '../../parts/length-field.tsx';
 import { moveHeight, withHeight, withRuler } from '../../store/rule-settings.ts';
 import { errorOfDifferenceMm } from './error-of-difference.ts';
@@ -43,7 +43,7 @@ export function RulerFold() {
       <p className="chal-note">
         {say('challenge.error-note', {
           error,
-          apart: inClass.full(errorOfDifferenceMm(errorMm, rulerOf(challenge.ruler).stepMm), 'mm'),
+          apart: inClass.full(errorOfDifferenceMm({ ...challenge, measuringErrorMm: errorMm }), 'mm'),
           most: inClass.exact(MEASURING_ERROR_MM_MOST, 'mm'),
         })}
       </p>
