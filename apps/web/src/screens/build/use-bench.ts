@@ -2,11 +2,9 @@
 
 import type { Bench } from '@cairnmark/editing';
 import type { Challenge, Group } from '@cairnmark/engine';
-import { kindsOf } from '@cairnmark/engine';
-import type { SolidsByKind } from '@cairnmark/geometry';
-import { makeSolid } from '@cairnmark/geometry';
 import type { SupplyEvent } from '@cairnmark/scoring';
 import { useMemo } from 'preact/hooks';
+import { solidsOf } from '../../drawing/solids-of.ts';
 import type { At } from '../../store/where-at.ts';
 import { NO_STROKES } from '../../workers/use-engine.ts';
 import { stockToBuild } from './stock-to-build.ts';
@@ -16,20 +14,10 @@ export function useBench({ challenge, group, record }: At): Bench {
   return useMemo(() => benchOf(challenge, group, events), [challenge, group, events]);
 }
 
-/** Kinds whose sizes do not fit together have no solid: the class check tells of them. */
 function benchOf(challenge: Challenge, group: Group, events: readonly SupplyEvent[]): Bench {
   return {
     solids: solidsOf(challenge, group),
     stock: stockToBuild(challenge, group, events),
     slackMm: challenge.slackMm,
   };
-}
-
-function solidsOf(challenge: Challenge, group: Group): SolidsByKind {
-  return new Map(
-    [...kindsOf(challenge, group)].flatMap(([id, spec]) => {
-      const made = makeSolid(spec);
-      return made.ok ? [[id, made.value] as const] : [];
-    }),
-  );
 }

@@ -5,6 +5,7 @@ import type { SupplyRule } from '@cairnmark/scoring';
 import { Choice } from '../../parts/choice.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
 import { withSupply } from '../../store/rule-settings.ts';
+import { GAME_ENDS, usualEnd, usualGame } from '../../store/usual-games.ts';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
 import { Radios } from './radios.tsx';
@@ -29,7 +30,7 @@ export function SupplyFold() {
           ]}
           chosen={supply === null ? 'no' : 'yes'}
           choose={(id) => {
-            if ((id === 'yes') !== (supply !== null)) make(withSupply(id === 'yes' ? USUAL_GAME : null));
+            if ((id === 'yes') !== (supply !== null)) make(withSupply(id === 'yes' ? usualGame('time') : null));
           }}
         />
       )}
@@ -51,7 +52,7 @@ function Game({ supply, change }: { readonly supply: SupplyRule; readonly change
     <>
       <Radios
         label={say('challenge.supply-ends')}
-        options={ENDS.map((kind) => ({ id: kind, text: told({ ...supply, ends: endOf(kind, ends) }, END) }))}
+        options={GAME_ENDS.map((kind) => ({ id: kind, text: told({ ...supply, ends: endOf(kind, ends) }, END) }))}
         chosen={ends.kind}
         choose={(kind) => change({ ...supply, ends: endOf(kind, ends) })}
       />
@@ -98,20 +99,8 @@ function Game({ supply, change }: { readonly supply: SupplyRule; readonly change
 }
 
 /** An end of that kind, with the number it has or a usual one. */
-function endOf(kind: SupplyRule['ends']['kind'], now: SupplyRule['ends']): SupplyRule['ends'] {
-  if (kind === now.kind) return now;
-  if (kind === 'time') return { kind, seconds: USUAL_SECONDS };
-  return kind === 'turns' ? { kind, turns: USUAL_TURNS } : { kind };
-}
+const endOf = (kind: SupplyRule['ends']['kind'], now: SupplyRule['ends']): SupplyRule['ends'] =>
+  kind === now.kind ? now : usualEnd(kind);
 
-/** Common practice, no source. */
-const USUAL_SECONDS = 300;
-const USUAL_TURNS = 12;
-const USUAL_GAME: SupplyRule = {
-  ends: { kind: 'time', seconds: USUAL_SECONDS },
-  handOver: 'once-it-lies',
-  dropped: 'must-be-fetched',
-};
-const ENDS: readonly SupplyRule['ends']['kind'][] = ['time', 'turns', 'stock-empty'];
 const HAND_OVERS: readonly SupplyRule['handOver'][] = ['at-a-touch', 'once-it-lies', 'as-the-group-likes'];
 const DROPS: readonly SupplyRule['dropped'][] = ['lost-this-turn', 'must-be-fetched', 'carrier-chooses'];

@@ -10,15 +10,8 @@ import { isLocked } from '../../store/challenge-lock.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { withGame } from '../../store/supply-changes.ts';
 import { useSession } from '../../store/use-session.ts';
+import { GAME_ENDS, usualGame } from '../../store/usual-games.ts';
 import type { At } from '../../store/where-at.ts';
-
-/** Common practice of such games, no source: what a class can play at once. */
-const USUAL = { handOver: 'at-a-touch', dropped: 'must-be-fetched' } as const;
-const GAMES: readonly SupplyRule[] = [
-  { ...USUAL, ends: { kind: 'time', seconds: 300 } },
-  { ...USUAL, ends: { kind: 'turns', turns: 12 } },
-  { ...USUAL, ends: { kind: 'stock-empty' } },
-];
 
 export function NoGame({ at }: { readonly at: At }) {
   const { say } = usePlanWords();
@@ -65,10 +58,10 @@ function Games({ at }: { readonly at: At }) {
     <section>
       <h2>{say('supply-game.play')}</h2>
       <ul className="supply-games">
-        {GAMES.map((game) => (
-          <li key={game.ends.kind}>
-            <button type="button" className="btn" onClick={() => play(game)}>
-              {say(`supply-game.play-${game.ends.kind}`)}
+        {GAME_ENDS.map((kind) => (
+          <li key={kind}>
+            <button type="button" className="btn" onClick={() => play(usualGame(kind))}>
+              {say(`supply-game.play-${kind}`)}
             </button>
             <p className="mut">{words.game(game).join(' ')}</p>
           </li>

@@ -1,14 +1,13 @@
 // A challenge with a supply game: everything that its parts work with is put together here.
 
-import { kindsOf, stockOf, supplyOf } from '@cairnmark/engine';
-import type { SolidsByKind } from '@cairnmark/geometry';
-import { makeSolid } from '@cairnmark/geometry';
+import { stockOf, supplyOf } from '@cairnmark/engine';
 import type { SupplyRule } from '@cairnmark/scoring';
 import { stockLeft } from '@cairnmark/scoring';
 import { useMemo, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
+import { solidsOf } from '../../drawing/solids-of.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { wholeLeft } from '../../store/handing-out.ts';
 import { eventsOf } from '../../store/supply-changes.ts';
@@ -29,7 +28,7 @@ export function PlayedGame({ at, rule }: { readonly at: At; readonly rule: Suppl
   const [memory, remember] = useRememberedGame(challenge.id, rule, events);
   const [told, tell] = useTold(group.id);
   const make = useMake(buildWords.words, tell);
-  const solids = useSolids(at);
+  const solids = useMemo(() => solidsOf(challenge, group), [challenge, group]);
   const scale = useMemo(() => kitScale(solids.values()), [solids]);
   const left = wholeLeft(events, challenge);
   const over = isGameOver(rule, memory.clock, left, Date.now());
@@ -86,17 +85,4 @@ function useMake(words: Game['words'], tell: Game['tell']): Game['make'] {
     tell(done ? null : { place, text: fault === undefined ? whyNot : words.issue(fault) });
     return done;
   };
-}
-
-function useSolids({ challenge, group }: At): SolidsByKind {
-  return useMemo(
-    () =>
-      new Map(
-        [...kindsOf(challenge, group)].flatMap(([id, spec]) => {
-          const solid = makeSolid(spec);
-          return solid.ok ? [[id, solid.value] as const] : [];
-        }),
-      ),
-    [challenge, group],
-  );
 }
