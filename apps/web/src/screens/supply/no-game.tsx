@@ -63,7 +63,7 @@ function Games({ at }: { readonly at: At }) {
             <button type="button" className="btn" onClick={() => play(usualGame(kind))}>
               {say(`supply-game.play-${kind}`)}
             </button>
-            <p className="mut">{words.game(game).join(' ')}</p>
+            <p className="mut">{words.game(usualGame(kind)).join(' ')}</p>
           </li>
         ))}
       </ul>
