@@ -11,7 +11,8 @@ export type BuildState =
   | { readonly is: 'stopped' }
   | { readonly is: 'failed' }
   | { readonly is: 'refused' }
-  | { readonly is: 'rule-broken'; readonly broken: readonly string[] }
+  /** `stability`: whether it stands all the same; null: nothing is drawn. */
+  | { readonly is: 'rule-broken'; readonly broken: readonly string[]; readonly stability: Stability | null }
   | { readonly is: 'numbers-only' }
   | { readonly is: 'judged'; readonly stability: Stability };
 
@@ -29,7 +30,7 @@ export function buildState(
   if (value === null || stopped) return { is: 'stopped' };
   const falls = value.stability?.stands === false;
   const broken = brokenRules(value);
-  if (broken.length > 0 && !falls) return { is: 'rule-broken', broken };
+  if (broken.length > 0 && !falls) return { is: 'rule-broken', broken, stability: value.stability };
   return value.stability === null ? { is: 'numbers-only' } : { is: 'judged', stability: value.stability };
 }
 

@@ -66,6 +66,7 @@ export function VerdictStrip(props: VerdictProps) {
 function useVerdictText(state: BuildState, { at, words, worked }: Shown): { title: string; sentence: string } {
   const screen = useScreenWords();
   const text = (title: string, sentence: string) => ({ title, sentence });
+  const kinds = at.attempt === null ? [] : piecesUsed(at.attempt.layout);
   switch (state.is) {
     case 'empty':
       return text(screen.say('verdict.ready'), screen.say('verdict.ready-what'));
@@ -85,7 +86,7 @@ function useVerdictText(state: BuildState, { at, words, worked }: Shown): { titl
     case 'numbers-only':
       return text(screen.say('verdict.numbers'), screen.say('verdict.numbers-what'));
     case 'rule-broken': {
-      const { broken } = state;
+      const { broken, stability } = state;
       const sentences = broken.flatMap((id) => {
         const line = worked.value?.requirements.find(({ requirement }) => requirement === id);
         const rule = at.challenge.requirements.find((one) => one.id === id);
@@ -95,10 +96,10 @@ function useVerdictText(state: BuildState, { at, words, worked }: Shown): { titl
         broken.length === 1
           ? screen.say('verdict.one-broken')
           : screen.say('verdict.several-broken', { count: broken.length });
-      return text(title, sentences.join(' '));
+      const brief = stability === null ? null : words.inClass.stabilityBrief(stability, kinds);
+      return text(title, [...sentences, ...(brief === null ? [] : [`${brief.title}.`, brief.sentence])].join(' '));
     }
     case 'judged': {
-      const kinds = at.attempt === null ? [] : piecesUsed(at.attempt.layout);
       const brief = words.inClass.stabilityBrief(state.stability, kinds);
       return text(brief.title, brief.mend === null ? brief.sentence : `${brief.sentence} ${brief.mend}`);
     }

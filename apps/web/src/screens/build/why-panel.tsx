@@ -6,6 +6,9 @@ import { useScreenWords } from '../../app/use-words.ts';
 import type { Shown } from './shown.ts';
 import { TeacherFold } from './teacher-fold.tsx';
 
+/** What a group reads first; joint by joint and the rest are there for who asks. */
+const FIRST_LINES = 2;
+
 export function WhyPanel(props: Shown) {
   const { at, words, worked } = props;
   const screen = useScreenWords();
@@ -14,20 +17,26 @@ export function WhyPanel(props: Shown) {
   const { lines, limits } = words.inClass.stability(stability, piecesUsed(at.attempt.layout));
   return (
     <div className="why">
-      <ul>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <Lines lines={lines.slice(0, FIRST_LINES)} />
+      {lines.length > FIRST_LINES && (
+        <details>
+          <summary>{screen.say('verdict.figures')}</summary>
+          <Lines lines={lines.slice(FIRST_LINES)} />
+        </details>
+      )}
       <details>
         <summary>{screen.say('verdict.limits')}</summary>
-        <ul>
-          {limits.map((line) => (
-            <li key={line}>{line}</li>
-          ))}
-        </ul>
+        <Lines lines={limits} />
       </details>
       <TeacherFold {...props} />
     </div>
   );
 }
+
+const Lines = ({ lines }: { readonly lines: readonly string[] }) => (
+  <ul>
+    {lines.map((line) => (
+      <li key={line}>{line}</li>
+    ))}
+  </ul>
+);

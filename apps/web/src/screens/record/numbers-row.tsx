@@ -6,6 +6,7 @@ import { useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { LengthField } from '../../parts/length-field.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
+import { readingDoubt } from '../../parts/reading-doubt.ts';
 import { secondsOf, withoutSeconds, withSeconds } from '../../store/observed-changes.ts';
 import { withReadingAt } from '../../store/sheet-changes.ts';
 import { PiecesCell, PiecesRow } from './pieces.tsx';
@@ -30,7 +31,9 @@ export function NumbersRow({
   const { attempt, type, built } = row;
   const heights = attempt?.observed.heightReadingsMm ?? [];
   const fell = attempt?.state.kind === 'fell';
-  const { ruler } = sheet.words;
+  const { ruler, inClass } = sheet.words;
+  const doubt = readingDoubt(heights, null);
+  const gap = doubt?.about === 'apart' ? inClass.full(doubt.gapMm, 'mm') : null;
   return (
     <tbody className={built ? undefined : 'is-out'}>
       <tr>
@@ -83,6 +86,15 @@ export function NumbersRow({
           <SeenCell sheet={sheet} group={group} row={row} />
         </td>
       </tr>
+      {gap !== null && (
+        <tr className="doubt-row">
+          <td colSpan={readings + 5}>
+            <p className="warnbox" role="status">
+              {say('record-sheet.readings-apart', { group: group.name, gap })}
+            </p>
+          </td>
+        </tr>
+      )}
       {open && <PiecesRow sheet={sheet} group={group} row={row} columns={readings + 5} />}
     </tbody>
   );

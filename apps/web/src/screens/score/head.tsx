@@ -16,6 +16,7 @@ export function Head({ standing }: { readonly standing: Standing | null }) {
       <h1>{at.group.name}</h1>
       <Headline />
       {fallen !== null && <p>{fallen}</p>}
+      <FallsByTheSums />
       {isOut(at.attempt.state) && (
         <p>
           <b>{say(`score-card.state-${at.attempt.state.kind}`)}.</b> {say('score-card.absent-what')}
@@ -26,6 +27,15 @@ export function Head({ standing }: { readonly standing: Standing | null }) {
       <Changed />
     </div>
   );
+}
+
+/** Before anybody has seen the real build, points for a tower that cannot stand would please too soon. */
+function FallsByTheSums() {
+  const { at, report, say } = useCard();
+  const foreseen = at.attempt.confirmedBy === null && at.attempt.state.kind === 'stood';
+  if (!foreseen || report.stability?.verdict !== 'falls') return null;
+  const counts = at.challenge.fallen.counts === 'as-measured' ? 'falls-by-the-sums' : 'falls-and-then';
+  return <p className="card-provisional">{say(`score-card.${counts}`)}</p>;
 }
 
 const isOut = ({ kind }: Report['state']): boolean => kind === 'absent' || kind === 'not-taking-part';

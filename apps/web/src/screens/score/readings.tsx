@@ -4,10 +4,10 @@ import { LENGTH_MM_MOST } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
 import { Icon } from '../../parts/icon.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
+import { readingDoubt } from '../../parts/reading-doubt.ts';
 import { withoutReading, withReading } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useCard } from './card.ts';
-import { readingDoubt } from './reading-doubt.ts';
 
 export function Readings() {
   const { at, report, inClass, ruler, say } = useCard();

@@ -41,18 +41,24 @@ export function Stands() {
   );
 }
 
-/** What the sums leave out: shown wherever a verdict is. */
+/** What the sums leave out: there wherever a verdict is, the caution first. */
 export function Limits() {
   const { words, say } = useCard();
-  const limits = useTold()?.limits ?? [words.cautions['stands-or-falls']];
+  const caution = words.cautions['stands-or-falls'];
+  const limits = useTold()?.limits.filter((limit) => limit !== caution) ?? [];
   return (
     <section className="card-limits">
-      <h3>{say('score-card.limits')}</h3>
-      <ul>
-        {limits.map((limit) => (
-          <li key={limit}>{limit}</li>
-        ))}
-      </ul>
+      <p>{caution}</p>
+      {limits.length > 0 && (
+        <details>
+          <summary>{say('score-card.limits')}</summary>
+          <ul>
+            {limits.map((limit) => (
+              <li key={limit}>{limit}</li>
+            ))}
+          </ul>
+        </details>
+      )}
     </section>
   );
 }

@@ -14,17 +14,36 @@ export type Opened =
   | { readonly ok: false; readonly refusal: Refusal };
 
 /** The demo as it comes; what was tried in it before is kept under its own entry. */
-export async function openDemo(): Promise<Opened> {
+export async function openDemo(device: Device): Promise<Opened> {
   const { demoClass } = await import('@cairnmark/demo');
-  return { ok: true, classId: freshId(), record: demoClass(), isKept: false };
+  return untouchedOr(demoClass(device.language), device);
 }
 
 /** The demo with a group more that has built nothing yet, and is the first at work: an empty table and its kit. */
-export async function openFirst(name: string): Promise<Opened> {
+export async function openFirst(name: string, device: Device): Promise<Opened> {
   const { demoClass } = await import('@cairnmark/demo');
-  const demo = demoClass();
+  const demo = demoClass(device.language);
   const group = { id: 'our-group', name, measured: {} };
-  return { ok: true, classId: freshId(), record: { ...demo, groups: [group, ...demo.groups] }, isKept: false };
+  return untouchedOr({ ...demo, groups: [group, ...demo.groups] }, device);
+}
+
+/** Opened again and again only to look round, the demo is kept once. */
+async function untouchedOr(record: ClassRecord, { kept, storage, language }: Device): Promise<Opened> {
+  const { writeClass } = await import('../../store/class-file.ts');
+  const asNew = writeClass(record);
+  const alike = kept.filter(({ name, groups }) => name === record.name && groups === record.groups.length);
+  for (const one of alike) {
+    const opened = await openKept(one, storage, language);
+    if (opened.ok && writeClass(opened.record) === asNew) return opened;
+  }
+  return { ok: true, classId: freshId(), record, isKept: false };
+}
+
+/** What this device keeps, and how it is read. */
+export interface Device {
+  readonly kept: readonly KeptClass[];
+  readonly storage: ClassStorage;
+  readonly language: Language;
 }
 
 export async function openFile(file: File, language: Language): Promise<Opened> {

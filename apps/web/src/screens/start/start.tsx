@@ -27,7 +27,7 @@ export function Start() {
           <button
             type="button"
             className="btn main"
-            onClick={() => open(() => openFirst(words.say('start.our-group')), 'pupil')}
+            onClick={() => open((device) => openFirst(words.say('start.our-group'), device), 'pupil')}
           >
             {words.say('start.first-go')}
           </button>

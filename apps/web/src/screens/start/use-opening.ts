@@ -10,7 +10,7 @@ import type { Session } from '../../store/session.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { useSession, useSessionStore } from '../../store/use-session.ts';
 import { useStorage } from '../../store/use-storage.ts';
-import type { Opened } from './open-file.ts';
+import type { Device, Opened } from './open-file.ts';
 import { openKept } from './open-file.ts';
 import type { Refusal } from './refusal.ts';
 
@@ -20,7 +20,7 @@ export interface Opening {
   readonly unkept: ClassRecord | null;
   readonly refusal: Refusal | null;
   /** `holder`: who has the device from now on; null: who had it before. */
-  open(how: () => Promise<Opened>, holder: Role | null): void;
+  open(how: (device: Device) => Promise<Opened>, holder: Role | null): void;
   goOn(kept: KeptClass): void;
   /** Back to the class that is open. */
   goBack(): void;
@@ -37,7 +37,7 @@ export function useOpening(): Opening {
   const [refusal, setRefusal] = useState<Refusal | null>(null);
   const isOpening = useRef(false);
   const goBack = (): void => navigate('/build');
-  const open = (how: () => Promise<Opened>, holder: Role | null): void => {
+  const open = (how: (device: Device) => Promise<Opened>, holder: Role | null): void => {
     // A double tap would open the demo twice, and keep two of it.
     if (isOpening.current) return;
     isOpening.current = true;
@@ -46,7 +46,7 @@ export function useOpening(): Opening {
       ok: false,
       refusal: { title: words.say('start.not-opened'), sentences: [words.say('frame.not-here-what')] },
     });
-    void how()
+    void how({ kept: kept ?? [], storage, language: words.language })
       .catch(lost)
       .then((opened) => {
         isOpening.current = false;

@@ -15,6 +15,8 @@ export const recordSheet = {
   'record-sheet.readings': 'Height',
   'record-sheet.reading': 'Height {number}',
   'record-sheet.reading-of': 'Height {number} of {group}',
+  'record-sheet.readings-apart':
+    '{group}: these heights are {gap} apart. Measure once more, and mend the one that is wrong.',
   'record-sheet.seconds': 'Seconds',
   'record-sheet.seconds-of': 'Seconds of {group}',
   'record-sheet.pieces': 'Pieces',

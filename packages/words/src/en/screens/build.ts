@@ -120,6 +120,7 @@ export const build = {
   'verdict.hide-why': 'Hide why',
   'verdict.move-them': 'Move them',
   'verdict.take-off': 'Take off piece {number}',
+  'verdict.figures': 'All the figures',
   'verdict.limits': 'What this answer leaves out',
   'why.balance': 'Balance point',
   'why.held': 'Where it is held up',

@@ -45,6 +45,8 @@ export const scoreCard = {
   'score-card.no-drawing': 'Not predicted: there is no drawing of the pieces. The real test on the table decides.',
   'score-card.it-stood': 'It stood: the real test decides.',
   'score-card.why': 'Why?',
+  'score-card.falls-by-the-sums': 'By the sums this build falls.',
+  'score-card.falls-and-then': 'By the sums this build falls. These points count only if the real one stands.',
   'score-card.limits': 'What the sums leave out',
   // Buttons.
   'score-card.again': 'Try again',

@@ -15,6 +15,8 @@ export const recordSheet = {
   'record-sheet.readings': 'Altura',
   'record-sheet.reading': 'Altura {number}',
   'record-sheet.reading-of': 'Altura {number} de {group}',
+  'record-sheet.readings-apart':
+    '{group}: entre estas alturas hay {gap} de diferencia. Mide otra vez y corrige la equivocada.',
   'record-sheet.seconds': 'Segundos',
   'record-sheet.seconds-of': 'Segundos de {group}',
   'record-sheet.pieces': 'Piezas',

@@ -122,6 +122,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'verdict.hide-why': 'Ocultar por qué',
   'verdict.move-them': 'Moverlas',
   'verdict.take-off': 'Quitar la pieza {number}',
+  'verdict.figures': 'Todas las cifras',
   'verdict.limits': 'Lo que esta respuesta no cuenta',
   'why.balance': 'Punto de equilibrio',
   'why.held': 'Donde se apoya',

@@ -44,6 +44,9 @@ export const scoreCard: Readonly<Record<keyof typeof pattern, string>> = {
   'score-card.no-drawing': 'Sin predecir: no hay dibujo de las piezas. Decide la prueba de verdad sobre la mesa.',
   'score-card.it-stood': 'Se sostuvo: decide la prueba de verdad.',
   'score-card.why': '¿Por qué?',
+  'score-card.falls-by-the-sums': 'Según las cuentas esta construcción se cae.',
+  'score-card.falls-and-then':
+    'Según las cuentas esta construcción se cae. Estos puntos valen solo si la de verdad se sostiene.',
   'score-card.limits': 'Lo que los cálculos no miran',
   'score-card.again': 'Otro intento',
   'score-card.board': 'Ver el Tablero',
