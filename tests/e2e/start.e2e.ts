@@ -207,6 +207,27 @@ it('a double tap opens the demo once', async () => {
   expect(await page.getByRole('button', { name: english('start.go-on') }).count()).toBe(1);
 });
 
+it('looked round again and again, the demo is kept once; what was tried in it is kept beside it', async () => {
+  const page = await openApp();
+  const kept = page.getByRole('button', { name: english('start.go-on') });
+  const backAtStart = async (): Promise<void> => {
+    await allKept(page);
+    await openStart(page);
+    await kept.first().waitFor();
+  };
+  await openDemo(page);
+  await backAtStart();
+  await openDemo(page);
+  await backAtStart();
+  expect(await kept.count()).toBe(1);
+  await openDemo(page);
+  await goTo(page, 'Terns', english('frame.new-try'));
+  await backAtStart();
+  await openDemo(page);
+  await backAtStart();
+  expect(await kept.count()).toBe(2);
+});
+
 it('a file that is gone when it is read is told', async () => {
   const page = await openApp({
     before: () => {

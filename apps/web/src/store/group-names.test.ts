@@ -10,6 +10,11 @@ describe('names of groups', () => {
     expect(readNames('Puffins\tTerns; Gannets, Eiders', []).names).toEqual(['Puffins', 'Terns', 'Gannets', 'Eiders']);
   });
 
+  it('leave out a column of numbers beside them', () => {
+    expect(readNames('Puffins\t5\n2\tTerns\nGannets\t', []).names).toEqual(['Puffins', 'Terns', 'Gannets']);
+    expect(readNames('4\t7', []).names).toEqual(['4', '7']);
+  });
+
   it('lose the numbers of a numbered list, but not one of their own', () => {
     expect(readNames('1. Puffins\n2) Terns\nTable 3\n4', []).names).toEqual(['Puffins', 'Terns', 'Table 3', '4']);
   });

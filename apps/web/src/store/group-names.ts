@@ -17,7 +17,10 @@ export interface ReadNames {
 
 /** `taken`: names of the groups that the class has already. Capitals make no difference between names. */
 export function readNames(text: string, taken: readonly string[]): ReadNames {
-  const all = text.split(/[\n\r,;\t]+/).map((name) => plainText(plainText(name).replace(NUMBERING, '')));
+  const all = text
+    .split(/[\n\r]+/)
+    .flatMap(cellsOf)
+    .map((name) => plainText(plainText(name).replace(NUMBERING, '')));
   const known = new Set(taken.map(folded));
   const read: Record<keyof ReadNames, string[]> = { names: [], twice: [], tooLong: [], tooMany: [] };
   for (const name of all.filter((one) => one !== '')) {
@@ -30,6 +33,13 @@ export function readNames(text: string, taken: readonly string[]): ReadNames {
     }
   }
   return read;
+}
+
+/** Of one row. A column of bare numbers beside the names, how many they are or in which order, is no name. */
+function cellsOf(row: string): readonly string[] {
+  const columns = row.split('\t');
+  const named = columns.filter((cell) => /\p{L}/u.test(cell));
+  return (named.length > 0 ? named : columns).flatMap((cell) => cell.split(/[,;]/));
 }
 
 /** In front of an item of a numbered list: "3. Terns". */

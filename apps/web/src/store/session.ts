@@ -27,6 +27,8 @@ export interface Session extends LayoutHistory {
   readonly place: Place | null;
   readonly saved: Kept | 'saving';
   readonly board: BoardState;
+  /** Name of the class that was deleted last, until another one is open; null: none was. */
+  readonly erased: string | null;
   /** Who holds the device now. */
   readonly role: Role;
   /** Shows a class that is new here, and keeps it; goes to the first challenge of the first group. */
@@ -65,9 +67,10 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
       place: memory.place,
       saved: 'kept',
       board: NEW_BOARD,
+      erased: null,
       role: memory.role,
       begin: (classId, record) => {
-        set({ record, place: firstPlace(classId, record), board: recallBoard(classId), histories: {} });
+        set({ record, place: firstPlace(classId, record), board: recallBoard(classId), erased: null, histories: {} });
         keeper.keep(classId, record);
         rememberNow();
       },
@@ -76,17 +79,25 @@ export function createSession(storage: ClassStorage, preferred: readonly string[
         const left = place?.classId === classId ? placeIn(record, place) : null;
         keeper.holds(classId, record);
         // Other classes may have tries of the same names, so no history outlives its class.
-        set({ record, place: left ?? firstPlace(classId, record), board: recallBoard(classId), histories: {} });
+        const board = recallBoard(classId);
+        set({ record, place: left ?? firstPlace(classId, record), board, erased: null, histories: {} });
         rememberNow();
       },
       erase: async () => {
-        const { place } = get();
-        const erased = place === null ? 'kept' : await keeper.erase(place.classId);
-        if (erased !== 'kept') return erased;
+        const { place, record } = get();
+        const outcome = place === null ? 'kept' : await keeper.erase(place.classId);
+        if (outcome !== 'kept') return outcome;
         if (place !== null) forgetClass(place.classId);
-        set({ record: null, place: null, saved: 'kept', board: NEW_BOARD, histories: {} });
+        set({
+          record: null,
+          place: null,
+          saved: 'kept',
+          board: NEW_BOARD,
+          erased: record?.name ?? null,
+          histories: {},
+        });
         rememberNow();
-        return erased;
+        return outcome;
       },
       goTo: (change) => {
         const { record, place } = get();

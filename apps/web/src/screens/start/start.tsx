@@ -5,6 +5,7 @@ import { useArrival } from '../../app/use-arrival.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import type { KeptClass } from '../../store/storage.ts';
 import { DEMO_SIZE } from './demo-size.ts';
+import { Erased } from './erased.tsx';
 import { openDemo, openFile, openFirst } from './open-file.ts';
 import type { Refusal } from './refusal.ts';
 import './start.css';
@@ -21,6 +22,7 @@ export function Start() {
       <div>
         <h1>{words.say('start.title')}</h1>
         <p className="lede">{words.say('start.lede')}</p>
+        <Erased />
         {refusal !== null && <Refused refusal={refusal} />}
         <h2>{words.say('start.in-group')}</h2>
         <Way title={words.say('start.first')} what={words.say('start.first-what')}>

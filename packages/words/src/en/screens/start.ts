@@ -1,6 +1,7 @@
 // English texts of the first screen.
 
 export const start = {
+  'start.erased': '{name} is deleted from this device. Files that you saved are still where you put them.',
   'start.title': 'Measure what you build.',
   'start.lede': 'Cairnmark measures stacked solids, says whether they stand, and shows all its working.',
   'start.in-group': 'In a group?',

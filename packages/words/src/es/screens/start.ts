@@ -3,6 +3,7 @@
 import type { start as pattern } from '../../en/screens/start.ts';
 
 export const start: Readonly<Record<keyof typeof pattern, string>> = {
+  'start.erased': 'Se ha borrado {name} de este aparato. Los archivos que guardaste siguen en su sitio.',
   'start.title': 'Mide lo que construyes.',
   'start.lede': 'Cairnmark mide sólidos apilados, dice si se sostienen y enseña todas las cuentas.',
   'start.in-group': '¿En un grupo?',
