@@ -71,7 +71,7 @@ export function RankingRow(props: RowProps) {
 }
 
 function Out({ line, scene }: Pick<RowProps, 'line' | 'scene'>) {
-  const waits = line.standing.out.some(({ code }) => code === 'not-confirmed');
+  const waits = line.standing.out.some(({ code }) => code === 'not-confirmed' || code === 'no-attempt');
   return (
     <p className="rank-out">
       <Icon name={waits ? 'clock' : 'no'} />
