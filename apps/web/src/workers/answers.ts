@@ -3,7 +3,9 @@
 import type { Evaluator, Statics } from '@cairnmark/engine';
 import { evaluate, needsSolver, scoreClass, someNeedSolver, stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LinearSolver, WithoutPiece } from '@cairnmark/geometry';
-import { SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
+import { pose, SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
+import type { StabilityOverlay } from '../scene/overlay-of.ts';
+import { overlayOf } from '../scene/overlay-of.ts';
 import type { Build, Question, Questions, Topic } from './questions.ts';
 
 type Progress = (solved: number, most: number) => void;
@@ -15,6 +17,8 @@ export interface Tools {
   readonly evaluator: () => Evaluator;
   readonly progress: Progress;
 }
+
+const NO_SOLVER: Statics = { solver: null, limits: USUAL_LIMITS };
 
 export async function answerTo(question: Question, tools: Tools): Promise<Questions[Topic]['answer']> {
   switch (question.topic) {
@@ -34,6 +38,8 @@ export async function answerTo(question: Question, tools: Tools): Promise<Questi
     }
     case 'without':
       return withoutEach(question.ask, await staticsFor(question.ask, tools));
+    case 'overlay':
+      return overlayFor(question.ask);
     case 'tilt':
       return tiltOf(question.ask, question.ask.towardsRad, await staticsFor(question.ask, tools));
   }
@@ -45,15 +51,15 @@ async function askTwice<T>(
   needsOne: (answer: T) => boolean,
   { solver, progress }: Tools,
 ): Promise<T> {
-  const first = ask({ solver: null, limits: USUAL_LIMITS });
+  const first = ask(NO_SOLVER);
   const large = needsOne(first) ? await solver() : null;
-  return large === null ? first : ask({ solver: counting(large, progress), limits: USUAL_LIMITS });
+  return large === null ? first : ask({ ...NO_SOLVER, solver: counting(large, progress) });
 }
 
 /** Builds too large for the small solver of geometry get the large one. */
 async function staticsFor({ attempt }: Build, { solver, progress }: Tools): Promise<Statics> {
   const large = attempt.layout.pieces.length > SMALL_BUILD ? await solver() : null;
-  return { solver: large === null ? null : counting(large, progress), limits: USUAL_LIMITS };
+  return { ...NO_SOLVER, solver: large === null ? null : counting(large, progress) };
 }
 
 /** The same solver, which tells each time it has solved a programme. */
@@ -82,6 +88,12 @@ function withoutEach(build: Build, statics: Statics): readonly (WithoutPiece | n
     const answer = withoutPiece(question, piece);
     return answer.ok ? answer.value : null;
   });
+}
+
+function overlayFor({ stability, ...build }: Questions['overlay']['ask']): StabilityOverlay | null {
+  const question = stabilityQuestion(build.attempt, build.challenge, build.group, NO_SOLVER);
+  const posed = question === null ? null : pose(question, question.pieces);
+  return posed?.ok ? overlayOf(stability, posed.value) : null;
 }
 
 function tiltOf(build: Build, towardsRad: number, statics: Statics): Questions['tilt']['answer'] {
