@@ -1,6 +1,7 @@
 import { demoClass } from '@cairnmark/demo';
 import type { Report } from '@cairnmark/engine';
 import { rememberedReports, scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
+import { rememberedTabPaper } from '@cairnmark/nets';
 import { describe, expect, it } from 'vitest';
 import { HIGHS } from '../../../../tests/reference/highs.ts';
 import { answerTo } from './answers.ts';
@@ -9,6 +10,7 @@ const TOOLS = {
   solver: async () => HIGHS,
   evaluator: rememberedReports(),
   progress: () => undefined,
+  tabsOf: rememberedTabPaper(),
 };
 
 describe('why a build falls, to be drawn', () => {
@@ -39,7 +41,7 @@ describe('the score of a class, asked again after a tap', () => {
     const ask = (ofClass: typeof record) =>
       answerTo({ number: 1, topic: 'score', ask: structuredClone(ofClass) }, TOOLS);
     await ask(record);
-    const statics = { solver: HIGHS, limits: USUAL_LIMITS };
+    const statics = { solver: HIGHS, limits: USUAL_LIMITS, tabsOf: TOOLS.tabsOf };
     for (const at of attempts.keys()) {
       const open = { ...record, attempts: attempts.map((one, k) => (k === at ? { ...one, confirmedBy: null } : one)) };
       expect(await ask(open)).toEqual(scoreClass(open, statics));
