@@ -7,7 +7,7 @@ import type { LaidPiece, Layout } from '@cairnmark/geometry';
 import { CONTACT_MM, noTabs } from '@cairnmark/geometry';
 import type { SupplyEvent } from '@cairnmark/scoring';
 
-const PAPER = { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true } as const;
+export const PAPER = { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true } as const;
 
 export const KIT: Kit = {
   id: 'small-kit',

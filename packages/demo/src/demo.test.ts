@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { demoClass, demoText } from './index.ts';
+import { demoClass, demoText } from './demo.ts';
 
 it('is written in Spanish too, with every name, rule and reason', () => {
   const [english, spanish] = [written(demoClass('en')), written(demoClass('es'))];

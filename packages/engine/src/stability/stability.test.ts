@@ -12,6 +12,7 @@ import {
   KIT,
   laid,
   numbersOnly,
+  PAPER,
   reportOn,
   STATICS,
 } from '../../../../tests/reference/small-class.ts';
@@ -88,6 +89,19 @@ describe('the stability of a report', () => {
     const stone = at('cube', 40, { weighed: { massG: 100 } });
     expect(on([at('cube', 0), at('slab', 18), stone]).stability?.stands).toBe(false);
     expect(on([at('cube', 0), at('slab', 18)]).stability?.stands).toBe(true);
+  });
+
+  it('weighs the tabs of what was cut from a printed net, and of nothing else', () => {
+    // Tabs of a third of the cube's own paper, 24 mm out to the right: the cube balances 6 mm further out than its middle.
+    const tabsOf = () => ({ areaMm2: 5000, centre: [24, 0, 25] as const });
+    const standsWith = (printedNet: boolean): boolean | undefined | null => {
+      const kinds = KIT.kinds.map((kind) => ({ ...kind, material: { ...PAPER, printedNet } }));
+      const setting = { challenge: challenge({ kit: { ...KIT, kinds } }), group: group('terns'), events: [] };
+      const build = attempt({ layout: { kind: 'laid-out', pieces: [at('slab', 0), at('cube', 27)] } });
+      const report = evaluate(build, setting, { ...STATICS, tabsOf });
+      return report.ok ? report.value.stability?.stands : undefined;
+    };
+    expect([standsWith(false), standsWith(true)]).toEqual([true, false]);
   });
 
   it('asks for a solver only where it takes one, and then says how far', () => {
