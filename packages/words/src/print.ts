@@ -19,7 +19,9 @@ export type PrintIssueCode =
   | 'text-too-high'
   | 'part-too-wide'
   | 'part-too-high'
-  | 'pages-too-many';
+  | 'pages-too-many'
+  | 'no-supply-game'
+  | 'no-table-cards';
 export type PrintIssueTexts = Readonly<Record<PrintIssueCode, string>>;
 
 export interface PrintCatalogue {

@@ -1,6 +1,17 @@
 // The texts of the sheets that are printed, in English.
 
+import { tableCards } from './cards.ts';
 import { frame } from './frame.ts';
 import { printIssues } from './issues.ts';
+import { lesson } from './lesson.ts';
+import { materials } from './materials.ts';
+import { measuring } from './measuring.ts';
+import { records } from './records.ts';
+import { rules } from './rules.ts';
+import { sheets } from './sheets.ts';
 
-export const printed = { decimalMark: '.', texts: { ...frame }, issues: printIssues } as const;
+export const printed = {
+  decimalMark: '.',
+  texts: { ...frame, ...sheets, ...measuring, ...rules, ...records, ...lesson, ...materials, ...tableCards },
+  issues: printIssues,
+} as const;

@@ -10,4 +10,7 @@ export const printIssues: PrintIssueTexts = {
   'part-too-wide': 'Una parte de la hoja mide {neededMm} de ancho y solo caben {roomMm}. Hazla más pequeña.',
   'part-too-high': 'Una parte de la hoja mide {neededMm} de alto y en una página caben {roomMm}. Divídela.',
   'pages-too-many': 'La hoja necesita {count} páginas y se permiten {most} como máximo. Quita algo.',
+  'no-supply-game':
+    'Aquí las piezas no se ganan en un juego. Elige un juego en la pantalla Reto e imprime después su hoja.',
+  'no-table-cards': 'Ningún grupo tiene todavía una palabra de mesa. Llegan cuando se comparte la clase.',
 };

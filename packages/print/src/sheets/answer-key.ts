@@ -1,0 +1,93 @@
+// The answer key, for the teacher: the measuring table with the true values.
+
+import type { KindOfPiece } from '@cairnmark/engine';
+import type { Block, Column, Row } from '../flow/blocks.ts';
+import type { SheetContext } from './context.ts';
+import { titleOf } from './head.ts';
+import type { KeyAmount, KeyValues } from './key-values.ts';
+import { keyValues } from './key-values.ts';
+import type { MeasureColumnId } from './measure-columns.ts';
+import { olderColumns } from './measure-columns.ts';
+import { pagesOf } from './pages-of.ts';
+import type { SheetKind } from './sheet-kind.ts';
+
+/** Rows on a page of usual print. */
+const ROWS = 14;
+
+export const answerKey: SheetKind = {
+  id: 'answer-key',
+  reader: 'teacher',
+  copyFor: 'class',
+  needs: null,
+  mostPages: ({ challenge }) => pagesOf(challenge.kit.kinds, ROWS).length,
+  blocks: (context) => {
+    const { say } = context;
+    return [
+      titleOf('answer-key', context),
+      { kind: 'paragraph', text: say('print.for-teacher'), font: 'bold' },
+      ...tablesOf(context),
+      { kind: 'list', mark: 'point', size: 'small', items: notesOf(context) },
+    ];
+  },
+};
+
+function notesOf(context: SheetContext): readonly string[] {
+  const { challenge, say, sayPlan, words } = context;
+  return [
+    sayPlan('kit.counted', { convention: words.words.names.counting[challenge.counting] }),
+    say('print.key-how', { pi: words.words.names.pi[challenge.own.pi] }),
+    say('print.key-agrees'),
+    say('print.key-own'),
+  ];
+}
+
+/** mm. */
+const NAME_MM = 42;
+
+function tablesOf(context: SheetContext): readonly Block[] {
+  const columns = olderColumns(context);
+  const parts = context.print === 'large' ? [columns.slice(0, 5), columns.slice(5)] : [columns];
+  return parts
+    .filter((part) => part.length > 0)
+    .map((part) => ({
+      kind: 'table',
+      columns: [{ widthMm: NAME_MM }, ...part.map(({ width }): Column => ({ ...width, align: 'right' }))],
+      head: [context.say('print.measure-solid'), ...part.map(({ name }) => name)],
+      rows: context.challenge.kit.kinds.map((kind) => rowOf(kind, part.map(({ id }) => id), context)),
+      size: 'small',
+      rules: 'grid',
+    }));
+}
+
+function rowOf(kind: KindOfPiece, ids: readonly MeasureColumnId[], context: SheetContext): Row {
+  const solid = context.solids.get(kind.id);
+  const values = solid === undefined ? null : keyValues(kind.solid, solid, context.challenge);
+  const name = `${kind.name}\n${context.inClass.sizes(kind.solid)}`;
+  return { cells: [name, ...ids.map((id) => (values === null ? '' : cellOf(id, values, context)))] };
+}
+
+function cellOf(id: MeasureColumnId, values: KeyValues, context: SheetContext): string {
+  const { ruler, say, words } = context;
+  const length = (valueMm: number | null): string =>
+    valueMm === null ? say('print.key-none') : context.inClass.amount('height', valueMm, ruler.stepMm);
+  switch (id) {
+    case 'longest-edge':
+      return length(values.longestEdgeMm);
+    case 'height':
+      return length(values.heightMm);
+    case 'slant':
+      return values.slantsMm.length === 0 ? length(null) : values.slantsMm.map(length).join('\n');
+    case 'surface':
+      return amountText('paper', values.surface, context);
+    case 'volume':
+      return amountText('volume', values.volume, context);
+    default:
+      return words.words.number(values.counts[id]);
+  }
+}
+
+function amountText(measure: 'paper' | 'volume', amount: KeyAmount | null, { inClass, say }: SheetContext): string {
+  if (amount === null) return say('print.key-none');
+  const { value, tolerance } = amount;
+  return `${inClass.amount(measure, value, tolerance)}\n${inClass.error(measure, tolerance)}`;
+}

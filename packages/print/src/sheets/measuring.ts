@@ -1,0 +1,103 @@
+// Measuring tables to fill in: large rows and few columns for young pupils, all that a solid has for older ones.
+
+import type { KindOfPiece } from '@cairnmark/engine';
+import type { Block, Cell, Column, Row } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
+import type { SheetContext } from './context.ts';
+import { groupAndDate, titleOf } from './head.ts';
+import type { MeasureColumn } from './measure-columns.ts';
+import { olderColumns, withUnit, youngColumns } from './measure-columns.ts';
+import { pagesOf } from './pages-of.ts';
+import type { SheetKind } from './sheet-kind.ts';
+import { pictureScale, solidPicture } from './solid-picture.ts';
+
+/** What a table looks like; lengths in mm. */
+interface Look {
+  readonly rows: number;
+  readonly rowMm: number;
+  readonly pictureMm: number;
+  readonly nameMm: number;
+  readonly size: TextSize;
+}
+
+const YOUNG: Look = { rows: 6, rowMm: 29, pictureMm: 24, nameMm: 48, size: 'large' };
+const OLDER: Look = { rows: 14, rowMm: 14.5, pictureMm: 11, nameMm: 29, size: 'small' };
+
+export const measureYoung: SheetKind = {
+  id: 'measure-young',
+  reader: 'pupils',
+  copyFor: 'pair',
+  needs: null,
+  mostPages: (context) => pagesFor(context, YOUNG).length,
+  blocks: (context) => tablesOf('measure-young', context, youngColumns(context), YOUNG),
+};
+
+export const measureOlder: SheetKind = {
+  id: 'measure-older',
+  reader: 'pupils',
+  copyFor: 'pair',
+  needs: null,
+  mostPages: (context) => pagesFor(context, OLDER).length,
+  blocks: (context) => tablesOf('measure-older', context, olderColumns(context), OLDER),
+};
+
+const pagesFor = ({ challenge }: SheetContext, { rows }: Look) => pagesOf(challenge.kit.kinds, rows);
+
+function tablesOf(
+  id: 'measure-young' | 'measure-older',
+  context: SheetContext,
+  columns: readonly MeasureColumn[],
+  look: Look,
+): readonly Block[] {
+  const tables = pagesFor(context, look).flatMap((kinds) =>
+    partsOf(columns, context).map((part): readonly Block[] => [
+      titleOf(id, context),
+      groupAndDate(context),
+      { kind: 'paragraph', text: howText(context) },
+      tableOf(kinds, part, look, context),
+      { kind: 'paragraph', text: countedText(context), size: 'small' },
+    ]),
+  );
+  return tables.flatMap((table, k) => (k === 0 ? table : [{ kind: 'new-page' as const }, ...table]));
+}
+
+/** In large print so many columns need two tables. */
+function partsOf(columns: readonly MeasureColumn[], { print }: SheetContext): readonly (readonly MeasureColumn[])[] {
+  if (print === 'usual' || columns.length <= MOST_IN_LARGE) return [columns];
+  return [columns.slice(0, MOST_IN_LARGE), columns.slice(MOST_IN_LARGE)];
+}
+
+const MOST_IN_LARGE = 5;
+
+function howText({ ruler, say, sayPlan }: SheetContext): string {
+  return `${say('print.measure-how')} ${say('print.measure-ruler', { ruler: sayPlan(`challenge.ruler-${ruler.id}`) })}`;
+}
+
+/** How faces, edges and corners are counted in this class. */
+export const countedText = ({ challenge, sayPlan, words }: SheetContext): string =>
+  sayPlan('kit.counted', { convention: words.words.names.counting[challenge.counting] });
+
+function tableOf(
+  kinds: readonly (KindOfPiece | null)[],
+  columns: readonly MeasureColumn[],
+  look: Look,
+  context: SheetContext,
+): Block {
+  const { pictureMm, nameMm, rowMm, size } = look;
+  const scale = pictureScale(context.solids.values(), pictureMm);
+  const rows = kinds.map((kind): Row => {
+    const solid = kind === null ? undefined : context.solids.get(kind.id);
+    const picture: Cell = solid === undefined ? '' : [solidPicture(solid, scale, pictureMm)];
+    return { cells: [picture, kind?.name ?? '', ...columns.map(() => '')], leastMm: rowMm };
+  });
+  const widths: readonly Column[] = [
+    { widthMm: pictureMm + SIDES_MM },
+    { widthMm: nameMm },
+    ...columns.map(({ width }) => width),
+  ];
+  const head = ['', context.say('print.measure-solid'), ...columns.map((column) => withUnit(column, context))];
+  return { kind: 'table', columns: widths, head, rows, size, rules: 'grid', stands: 'middle' };
+}
+
+/** mm. What a cell keeps free at its left and right, together. */
+export const SIDES_MM = 3;

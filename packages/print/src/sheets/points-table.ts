@@ -1,0 +1,40 @@
+// The points table of a challenge, with the columns of the Challenge screen; those for limits only where a row has one.
+
+import type { PointsRow } from '@cairnmark/scoring';
+import type { Block, Column } from '../flow/blocks.ts';
+import type { SheetContext } from './context.ts';
+
+export function pointsTable(rows: readonly PointsRow[], { inClass, sayPlan, words }: SheetContext): Block {
+  const count = (value: number): string => words.words.counted('points', value);
+  const limits = LIMITS.filter(({ of }) => rows.some((row) => row[of] !== undefined));
+  return {
+    kind: 'table',
+    rules: 'grid',
+    columns: [{ share: 1.6 }, ...Array.from({ length: 3 + limits.length }, (): Column => ({ share: 1 }))],
+    head: [
+      sayPlan('challenge.measure'),
+      sayPlan('challenge.row-points'),
+      sayPlan('challenge.per'),
+      sayPlan('challenge.rounding'),
+      ...limits.map(({ name }) => sayPlan(name)),
+    ],
+    rows: rows.map((row) => ({
+      cells: [
+        words.words.capital(inClass.label(row.measure)),
+        count(row.points),
+        inClass.exactAmount(row.measure, row.per),
+        sayPlan(`challenge.rounded-${row.rounding}`),
+        ...limits.map(({ of }) => limitText(row[of])),
+      ],
+    })),
+  };
+
+  function limitText(value: number | undefined): string {
+    return value === undefined ? sayPlan('challenge.no-limit') : count(value);
+  }
+}
+
+const LIMITS = [
+  { of: 'capPoints', name: 'challenge.cap' },
+  { of: 'floorPoints', name: 'challenge.floor' },
+] as const;
