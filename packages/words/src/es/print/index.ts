@@ -2,6 +2,7 @@
 
 import type { PrintCatalogue } from '../../print.ts';
 import { frame } from './frame.ts';
+import { ground } from './ground.ts';
 import { printIssues } from './issues.ts';
 
-export const printed: PrintCatalogue = { decimalMark: ',', texts: { ...frame }, issues: printIssues };
+export const printed: PrintCatalogue = { decimalMark: ',', texts: { ...frame, ...ground }, issues: printIssues };
