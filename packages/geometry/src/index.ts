@@ -2,7 +2,9 @@
 
 export type { Box3 } from './kernel/box.ts';
 export * from './kernel/formula.ts';
+export { convexHull } from './kernel/hull.ts';
 export * from './kernel/outline.ts';
+export { signedAreaMm2 } from './kernel/polygon.ts';
 export * from './kernel/result.ts';
 export * from './kernel/rotation.ts';
 export * from './kernel/tolerance.ts';

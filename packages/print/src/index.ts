@@ -24,6 +24,8 @@ export type { Print, TextSize, TextSizes } from './flow/sizes.ts';
 export { SIZES } from './flow/sizes.ts';
 export type { Area, Sheet } from './frame/frame.ts';
 export { FOOT_MM, framed, MARGIN_MM, usableArea } from './frame/frame.ts';
+export type { GroundSheet } from './ground/ground-pages.ts';
+export { groundPages } from './ground/ground-pages.ts';
 export type { PrintIssue } from './issue.ts';
 export * from './page/page.ts';
 export * from './page/paper.ts';

@@ -3,7 +3,6 @@
 import type { PrintIssue } from '../issue.ts';
 import type { Align, Font, Writing } from '../page/page.ts';
 import { BLACK } from '../page/page.ts';
-import { unprintableIn } from '../page/unprintable.ts';
 import type { Type } from '../text/measure.ts';
 import { RISE_SHARE } from '../text/measure.ts';
 import { foreignIn } from '../text/win-ansi.ts';
@@ -27,9 +26,11 @@ export interface Room {
 /** A text in lines that fit; what cannot be printed or does not fit is refused and left out. */
 export function wrapped(text: string, font: Font, size: TextSize, widthMm: number, room: Room): Wrapped {
   const type: Type = { font, sizeMm: room.sizes[size] };
-  const issues = unprintableIn(text, room.path);
-  issues.forEach(room.refuse);
-  const clean = foreignIn(text).reduce((rest, character) => rest.replaceAll(character, ''), text.normalize('NFC'));
+  const foreign = foreignIn(text.replaceAll('\n', ' '));
+  for (const character of foreign) {
+    room.refuse({ code: 'character-unprintable', path: room.path, details: { character, text } });
+  }
+  const clean = foreign.reduce((rest, character) => rest.replaceAll(character, ''), text.normalize('NFC'));
   const lines = wrap(clean, type, widthMm, room.sizes.least);
   if ('lines' in lines) return lines;
   room.refuse({

@@ -51,7 +51,8 @@ function writingOf(writing: Writing): string {
   const backMm = BEFORE[align] * textWidthMm(text, { font, sizeMm });
   const start: Vec2 = [at[0] - along[0] * backMm, at[1] - along[1] * backMm];
   const frame = numbers(along[0], along[1], -along[1], along[0], ...start);
-  return `BT ${numbers(grey)} g /${FONT_NAMES[font]} ${numbers(sizeMm)} Tf ${frame} Tm (${encoded(text)}) Tj ET`;
+  const letters = [`/${FONT_NAMES[font]} ${numbers(sizeMm)} Tf`, `${frame} Tm`, `(${encoded(text)}) Tj`];
+  return ['BT', `${numbers(grey)} g`, ...letters, 'ET'].join(' ');
 }
 
 /** The share of the writing that stands before `at`. */

@@ -20,21 +20,31 @@ export function writeSvg(page: Page, title: string, language: Language): Result<
   if (issues.length > 0) return failure(issues);
   const { widthMm, heightMm } = extentOf(page.paper);
   const [width, height] = [numberText(widthMm), numberText(heightMm)];
-  const head = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" xml:lang="${language}" role="img" stroke-linejoin="round" font-family="Helvetica, Arial, 'Liberation Sans', sans-serif">`;
-  const body = page.marks.map((mark) => elementOf(mark, heightMm));
-  return success([head, `<title>${escaped(title)}</title>`, ...body, '</svg>', ''].join('\n'));
+  const root = {
+    xmlns: 'http://www.w3.org/2000/svg',
+    width: `${width}mm`,
+    height: `${height}mm`,
+    viewBox: ['0', '0', width, height].join(' '),
+    'xml:lang': language,
+    role: 'img',
+    'stroke-linejoin': 'round',
+    'font-family': ['Helvetica', 'Arial', 'Liberation Sans', 'sans-serif'].join(', '),
+  };
+  const drawn = page.marks.map((mark) => elementOf(mark, heightMm));
+  const content = ['', element('title', {}, escaped(title)), ...drawn, ''].join('\n');
+  return success(`${element('svg', root, content)}\n`);
 }
 
 function elementOf(mark: Mark, topMm: number): string {
   switch (mark.kind) {
     case 'stroke': {
-      const dash = mark.dashMm.length === 0 ? '' : ` stroke-dasharray="${mark.dashMm.map(numberText).join(' ')}"`;
-      const width = numberText(mark.widthMm);
-      return `<path d="${pathOf(mark.path, topMm)}" fill="none" stroke="${colour(mark.grey)}" stroke-width="${width}"${dash}/>`;
+      const dash = mark.dashMm.length === 0 ? {} : { 'stroke-dasharray': mark.dashMm.map(numberText).join(' ') };
+      const line = { fill: 'none', stroke: colour(mark.grey), 'stroke-width': numberText(mark.widthMm), ...dash };
+      return element('path', { d: pathOf(mark.path, topMm), ...line });
     }
     case 'fill': {
-      const paths = mark.paths.map((path) => pathOf(path, topMm)).join(' ');
-      return `<path d="${paths}" fill="${colour(mark.grey)}"/>`;
+      const d = mark.paths.map((path) => pathOf(path, topMm)).join(' ');
+      return element('path', { d, fill: colour(mark.grey) });
     }
     case 'writing':
       return writingOf(mark, topMm);
@@ -50,10 +60,19 @@ function pathOf({ start, steps, closed }: Path, topMm: number): string {
 
 function writingOf({ text, at, align, font, sizeMm, turnRad, grey }: Writing, topMm: number): string {
   const [x = '', y = ''] = fromTop(at, topMm);
-  const turn = turnRad === 0 ? '' : ` transform="rotate(${numberText((-turnRad * 180) / Math.PI)} ${x} ${y})"`;
-  const length = numberText(textWidthMm(text, { font, sizeMm }));
-  const look = `font-size="${numberText(sizeMm)}" font-weight="${WEIGHTS[font]}" fill="${colour(grey)}"`;
-  return `<text x="${x}" y="${y}" text-anchor="${ANCHORS[align]}" textLength="${length}" lengthAdjust="spacingAndGlyphs" ${look}${turn}>${escaped(text)}</text>`;
+  const degrees = numberText((-turnRad * 180) / Math.PI);
+  const attributes = {
+    x,
+    y,
+    'text-anchor': ANCHORS[align],
+    textLength: numberText(textWidthMm(text, { font, sizeMm })),
+    lengthAdjust: 'spacingAndGlyphs',
+    'font-size': numberText(sizeMm),
+    'font-weight': WEIGHTS[font],
+    fill: colour(grey),
+    ...(turnRad === 0 ? {} : { transform: `rotate(${[degrees, x, y].join(' ')})` }),
+  };
+  return element('text', attributes, escaped(text));
 }
 
 const ANCHORS: Readonly<Record<Align, string>> = { left: 'start', middle: 'middle', right: 'end' };
@@ -70,3 +89,9 @@ function colour(grey: Grey): string {
 }
 
 const escaped = (text: string): string => text.replace(/[<>&"]/g, (character) => `&#${character.charCodeAt(0)};`);
+
+/** `content` as it is; attributes hold nothing that would have to be escaped. */
+function element(name: string, attributes: Readonly<Record<string, string>>, content?: string): string {
+  const head = [name, ...Object.entries(attributes).map(([key, value]) => `${key}="${value}"`)].join(' ');
+  return content === undefined ? `<${head}/>` : `<${head}>${content}</${name}>`;
+}

@@ -2,6 +2,7 @@
 
 import { tableCards } from './cards.ts';
 import { frame } from './frame.ts';
+import { ground } from './ground.ts';
 import { printIssues } from './issues.ts';
 import { lesson } from './lesson.ts';
 import { materials } from './materials.ts';
@@ -12,6 +13,16 @@ import { sheets } from './sheets.ts';
 
 export const printed = {
   decimalMark: '.',
-  texts: { ...frame, ...sheets, ...measuring, ...rules, ...records, ...lesson, ...materials, ...tableCards },
+  texts: {
+    ...frame,
+    ...ground,
+    ...sheets,
+    ...measuring,
+    ...rules,
+    ...records,
+    ...lesson,
+    ...materials,
+    ...tableCards,
+  },
   issues: printIssues,
 } as const;

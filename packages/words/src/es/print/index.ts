@@ -3,6 +3,7 @@
 import type { PrintCatalogue } from '../../print.ts';
 import { tableCards } from './cards.ts';
 import { frame } from './frame.ts';
+import { ground } from './ground.ts';
 import { printIssues } from './issues.ts';
 import { lesson } from './lesson.ts';
 import { materials } from './materials.ts';
@@ -13,6 +14,16 @@ import { sheets } from './sheets.ts';
 
 export const printed: PrintCatalogue = {
   decimalMark: ',',
-  texts: { ...frame, ...sheets, ...measuring, ...rules, ...records, ...lesson, ...materials, ...tableCards },
+  texts: {
+    ...frame,
+    ...ground,
+    ...sheets,
+    ...measuring,
+    ...rules,
+    ...records,
+    ...lesson,
+    ...materials,
+    ...tableCards,
+  },
   issues: printIssues,
 };

@@ -1,0 +1,83 @@
+// What a net is: pieces of paper to cut out, true to size. mm, on a sheet of its own for each piece.
+//
+// The drawing shows the inside of the solid. Ink is printed on the side that ends inside, so every fold is a valley fold
+// for whoever looks at the ink, and the outside stays clean. Turned over, the net of a lopsided solid would fold to its
+// mirror image.
+
+import type { Issue, Solid, Vec2, Vec3 } from '@cairnmark/geometry';
+import type { Path } from './path/path.ts';
+import type { Room } from './plane/room.ts';
+import type { Placed } from './unfold/faces.ts';
+
+export interface Net {
+  readonly solid: Solid;
+  /** Connected pieces, largest first as the tree has them; each disc of a round solid is one of its own. */
+  readonly parts: readonly NetPart[];
+  /** Paper of the faces, which is the surface of the solid. */
+  readonly paperMm2: number;
+  readonly tabsMm2: number;
+  /** True when some tab is too small for glue: use tape there. */
+  readonly tooSmallTabs: boolean;
+  /** As it was asked for. */
+  readonly tabDepthMm: number;
+}
+
+export interface NetPart {
+  /** The line to cut, tabs included: closed, counter-clockwise. */
+  readonly cut: Path;
+  readonly folds: readonly NetFold[];
+  readonly faces: readonly NetFace[];
+  readonly tabs: readonly NetTab[];
+  /** Where a name has most room: that of its roomiest face. */
+  readonly label: Room;
+}
+
+/**
+ * A line to fold. A `face` fold parts two faces, the first laid before the second. A `tab` fold parts a face from a tab,
+ * or from the whole row of teeth along a rim; of a row it is an arc where the rim is one on the sheet.
+ */
+export type NetFold =
+  | { readonly kind: 'face'; readonly path: Path; readonly between: readonly [number, number] }
+  | { readonly kind: 'tab'; readonly path: Path; readonly face: number };
+
+export interface NetFace {
+  /** Its number among the flat faces of the solid; the curved surface has the number after the last of them. */
+  readonly face: number;
+  readonly kind: 'polygon' | 'disc' | 'rectangle' | 'sector' | 'ring-sector';
+  /** Closed, counter-clockwise, without tabs. */
+  readonly outline: Path;
+  readonly areaMm2: number;
+  readonly centroid: Vec2;
+  /** The largest circle that has room in it: where to write. */
+  readonly room: Room;
+  /** Where a point of the part lies when the net is folded, in the solid's own frame; null for a curved surface. */
+  readonly placed: Placed | null;
+}
+
+export interface NetTab {
+  /** A tooth is one of the row along a round rim. */
+  readonly kind: 'flap' | 'tooth';
+  /** Closed, counter-clockwise, its fold included. */
+  readonly outline: Path;
+  readonly areaMm2: number;
+  readonly depthMm: number;
+  /** The face that it is cut with, and the face that it is glued behind. */
+  readonly host: number;
+  readonly mate: number;
+  /** Where it comes to lie on its mate, as a ring on the part of the mate; for a tooth, with its fold along a chord. */
+  readonly landing: readonly Vec2[];
+  /** Centre of its area when it is folded and glued, in the solid's own frame. */
+  readonly centroid: Vec3;
+}
+
+export interface NetOptions {
+  /** How deep tabs are where there is room: 8 mm for most hands, 10 for young ones. */
+  readonly tabDepthMm: number;
+}
+
+/**
+ * `no-net`: a ball or half a ball is bought, not folded (details: `solid`). `too-large`: some part is larger than the
+ * page; see `checkFit`. `face-too-large`: a face alone, with its tabs, is larger than the page, so no split helps.
+ */
+export type NetIssueCode = 'no-net' | 'too-large' | 'face-too-large';
+export type NetIssue = Issue<NetIssueCode>;

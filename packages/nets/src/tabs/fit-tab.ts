@@ -1,0 +1,67 @@
+// The largest tab on a side that bothers nothing: it clears the faces and tabs of its sheet by a gap for the scissors, and
+// lands inside its mate beside the tabs that land there. It starts as deep as asked and shrinks. mm.
+
+import type { Vec2 } from '@cairnmark/geometry';
+import type { Figure } from '../plane/convex.ts';
+import { figureOf, liesIn, overlaps } from '../plane/convex.ts';
+import { lay, moved } from '../plane/motion.ts';
+import { DEEPEST_EDGE_SHARE, ROOM_AHEAD_SHARE, SCISSORS_GAP_RAD } from '../tolerance.ts';
+import type { Copy } from './seams.ts';
+import type { Bevels, TabShape } from './tab-shape.ts';
+import { deepestMm, tabShape } from './tab-shape.ts';
+
+/** What stands already: figures of each sheet by its number, landings on each face by its number. */
+export interface Occupied {
+  readonly faces: readonly (readonly { readonly face: number; readonly figure: Figure }[])[];
+  readonly tabs: Figure[][];
+  readonly landings: Map<number, Figure[]>;
+}
+
+export interface FittedTab {
+  readonly shape: TabShape;
+  readonly landing: readonly Vec2[];
+}
+
+/** Fits a tab on `copy`, whose mate's side is `mate`, and takes its room in `occupied`. */
+export function fitTab(copy: Copy, mate: Copy, bevels: Bevels, depthMm: number, occupied: Occupied): FittedTab {
+  const deepest = startDepthMm(copy, bevels, depthMm);
+  let fitted = tryTab(copy, mate, bevels, deepest);
+  for (let k = 1; k <= MOST_TRIES && bothers(copy, bevels, fitted, occupied); k += 1) {
+    fitted = tryTab(copy, mate, bevels, deepest * SHRINK ** k);
+  }
+  occupied.tabs[copy.sheet]?.push(figureOf(fitted.shape.ring));
+  const landings = occupied.landings.get(copy.mate) ?? [];
+  occupied.landings.set(copy.mate, [...landings, figureOf(fitted.landing)]);
+  return fitted;
+}
+
+/** As deep as asked, as the edge allows and as the leaning ends allow. */
+export function startDepthMm({ a, b }: Copy, bevels: Bevels, depthMm: number): number {
+  const lengthMm = Math.hypot(b[0] - a[0], b[1] - a[1]);
+  return Math.min(depthMm, DEEPEST_EDGE_SHARE * lengthMm, deepestMm(lengthMm, bevels));
+}
+
+const SHRINK = 0.9;
+/** The last try is a fiftieth as deep as the first. */
+const MOST_TRIES = 37;
+
+function tryTab(copy: Copy, mate: Copy, bevels: Bevels, depthMm: number): FittedTab {
+  const shape = tabShape(copy.a, copy.b, bevels, depthMm);
+  const onMate = lay(copy.a, copy.b, mate.b, mate.a);
+  return { shape, landing: shape.ring.map((corner) => moved(onMate, corner)) };
+}
+
+function bothers(copy: Copy, bevels: Bevels, { shape, landing }: FittedTab, occupied: Occupied): boolean {
+  const wide = figureOf(tabShape(copy.a, copy.b, widened(bevels), shape.depthMm * (1 + ROOM_AHEAD_SHARE)).ring);
+  const others = occupied.faces[copy.sheet]?.filter(({ face }) => face !== copy.face) ?? [];
+  if (others.some(({ figure }) => overlaps(wide, figure))) return true;
+  if (occupied.tabs[copy.sheet]?.some((tab) => overlaps(wide, tab))) return true;
+  const [lands, mate] = [figureOf(landing), occupied.faces.flat().find(({ face }) => face === copy.mate)];
+  if (mate === undefined || !liesIn(lands, mate.figure)) return true;
+  return (occupied.landings.get(copy.mate) ?? []).some((other) => overlaps(lands, other));
+}
+
+const widened = ({ atA, atB }: Bevels): Bevels => ({
+  atA: atA + Math.min(atA, SCISSORS_GAP_RAD),
+  atB: atB + Math.min(atB, SCISSORS_GAP_RAD),
+});

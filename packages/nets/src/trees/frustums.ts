@@ -1,0 +1,28 @@
+// Frustums of pyramids: the sides around the base like a star, the top on one of them. From five sides on also a row of
+// sides with both ends on the middle one, where that needs the smaller page. Faces: 0 the base, 1 the top, then the sides
+// from the front; over a rectangle the top hangs on the front side or on the right one.
+
+import type { FaceTable } from '../unfold/faces.ts';
+import type { Joint, Tree } from '../unfold/unfold.ts';
+import { fanHasRoom } from './pyramids.ts';
+import { from, strip } from './strips.ts';
+import type { NetRecipe } from './types.ts';
+
+export const rectangularFrustum: NetRecipe = {
+  kind: 'faces',
+  trees: (table) => [star(table, 4), star(table, 3)],
+};
+
+export const regularFrustum: NetRecipe = {
+  kind: 'faces',
+  trees(table) {
+    const sides = from(2, table.faces.length - 2);
+    const around = star(table, 2 + Math.floor(sides.length / 2));
+    return sides.length > 4 && fanHasRoom(table, sides) ? [around, strip(table, sides, [0, 1])] : [around];
+  },
+};
+
+function star({ faces }: FaceTable, bearer: number): Tree {
+  const sides = from(2, faces.length - 2);
+  return { joints: [...sides.map((side): Joint => [0, side]), [bearer, 1]], lids: [1] };
+}

@@ -1,0 +1,16 @@
+// How the paper for a solid is cut: which faces hang together. A new solid says so in one file here and one line in the
+// catalogue beside it.
+
+import type { FaceTable } from '../unfold/faces.ts';
+import type { Tree } from '../unfold/unfold.ts';
+
+/**
+ * `faces`: flat faces alone, laid out by a tree. Of several trees the one that needs the smallest page is taken, of those
+ * that need the same the first; which one that is depends on the shape of the solid, never on its size.
+ * `round`: one curved surface about the upright axis, cut as a rectangle, a sector or a ring sector, and loose discs.
+ * `none`: a piece that nobody folds from flat paper.
+ */
+export type NetRecipe =
+  | { readonly kind: 'faces'; readonly trees: (table: FaceTable) => readonly Tree[] }
+  | { readonly kind: 'round' }
+  | { readonly kind: 'none' };
