@@ -13,7 +13,17 @@ import type {
   StockBreach,
   WhyLine,
 } from '@cairnmark/engine';
-import type { GapPlace, MeasuredFact, SolidSpec, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
+import type {
+  GapPlace,
+  MeasuredFact,
+  SolidSpec,
+  Stability,
+  Step,
+  Tilt,
+  Unit,
+  WithoutPiece,
+  Working,
+} from '@cairnmark/geometry';
 import type {
   OutReason,
   PointsLine,

@@ -6,20 +6,20 @@ import type { SheetContext } from './context.ts';
 import { titleOf } from './head.ts';
 import type { KeyAmount, KeyValues } from './key-values.ts';
 import { keyValues } from './key-values.ts';
-import type { MeasureColumnId } from './measure-columns.ts';
-import { olderColumns } from './measure-columns.ts';
+import type { MeasureColumn, MeasureColumnId } from './measure-columns.ts';
+import { inTables, olderColumns } from './measure-columns.ts';
 import { pagesOf } from './pages-of.ts';
 import type { SheetKind } from './sheet-kind.ts';
 
-/** Rows on a page of usual print. */
-const ROWS = 14;
+/** Kinds on a page. */
+const ROWS = { usual: 14, large: 5 } as const;
 
 export const answerKey: SheetKind = {
   id: 'answer-key',
   reader: 'teacher',
   copyFor: 'class',
   needs: null,
-  mostPages: ({ challenge }) => pagesOf(challenge.kit.kinds, ROWS).length,
+  mostPages: ({ challenge, print }) => pagesOf(challenge.kit.kinds, ROWS[print]).length,
   blocks: (context) => {
     const { say } = context;
     return [
@@ -42,21 +42,34 @@ function notesOf(context: SheetContext): readonly string[] {
 }
 
 /** mm. */
-const NAME_MM = 42;
+const NAME_MM = { usual: 40, large: 60 } as const;
 
+/** In large print all tables of a few kinds stand on one page. */
 function tablesOf(context: SheetContext): readonly Block[] {
-  const columns = olderColumns(context);
-  const parts = context.print === 'large' ? [columns.slice(0, 5), columns.slice(5)] : [columns];
-  return parts
-    .filter((part) => part.length > 0)
-    .map((part) => ({
-      kind: 'table',
-      columns: [{ widthMm: NAME_MM }, ...part.map(({ width }): Column => ({ ...width, align: 'right' }))],
-      head: [context.say('print.measure-solid'), ...part.map(({ name }) => name)],
-      rows: context.challenge.kit.kinds.map((kind) => rowOf(kind, part.map(({ id }) => id), context)),
-      size: 'small',
-      rules: 'grid',
-    }));
+  const { challenge, print } = context;
+  return pagesOf(challenge.kit.kinds, ROWS[print]).flatMap((kinds, k): readonly Block[] => [
+    ...(k === 0 ? [] : [{ kind: 'new-page' as const }]),
+    ...inTables(olderColumns(context), context).map((columns) => tableOf(kinds, columns, context)),
+  ]);
+}
+
+function tableOf(
+  kinds: readonly (KindOfPiece | null)[],
+  columns: readonly MeasureColumn[],
+  context: SheetContext,
+): Block {
+  const ids = columns.map(({ id }) => id);
+  return {
+    kind: 'table',
+    columns: [
+      { widthMm: NAME_MM[context.print] },
+      ...columns.map(({ width }): Column => ({ ...width, align: 'right' })),
+    ],
+    head: [context.say('print.measure-solid'), ...columns.map(({ name }) => name)],
+    rows: kinds.flatMap((kind) => (kind === null ? [] : [rowOf(kind, ids, context)])),
+    size: 'small',
+    rules: 'grid',
+  };
 }
 
 function rowOf(kind: KindOfPiece, ids: readonly MeasureColumnId[], context: SheetContext): Row {
@@ -69,7 +82,7 @@ function rowOf(kind: KindOfPiece, ids: readonly MeasureColumnId[], context: Shee
 function cellOf(id: MeasureColumnId, values: KeyValues, context: SheetContext): string {
   const { ruler, say, words } = context;
   const length = (valueMm: number | null): string =>
-    valueMm === null ? say('print.key-none') : context.inClass.amount('height', valueMm, ruler.stepMm);
+    valueMm === null ? say('print.key-none') : unbroken(context.inClass.amount('height', valueMm, ruler.stepMm));
   switch (id) {
     case 'longest-edge':
       return length(values.longestEdgeMm);
@@ -89,5 +102,8 @@ function cellOf(id: MeasureColumnId, values: KeyValues, context: SheetContext): 
 function amountText(measure: 'paper' | 'volume', amount: KeyAmount | null, { inClass, say }: SheetContext): string {
   if (amount === null) return say('print.key-none');
   const { value, tolerance } = amount;
-  return `${inClass.amount(measure, value, tolerance)}\n${inClass.error(measure, tolerance)}`;
+  return [inClass.amount(measure, value, tolerance), inClass.error(measure, tolerance)].map(unbroken).join('\n');
 }
+
+/** A number and its unit stay together. */
+const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0');

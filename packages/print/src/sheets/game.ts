@@ -2,6 +2,7 @@
 // the group makes its strokes.
 
 import type { Block } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, groupAndDate, titleOf } from './head.ts';
 import { pointsTable } from './points-table.ts';
@@ -15,7 +16,8 @@ export const game: SheetKind = {
   needs: 'supply-game',
   // A kit may have many kinds: the list goes on on the next page.
   mostPages: ({ challenge }) => 1 + Math.ceil(challenge.kit.kinds.length / 20),
-  blocks: (context) => {
+  sizes: ['heading', 'body'],
+  blocks: (context, size) => {
     const { say, sayPlan } = context;
     return [
       titleOf('game', context),
@@ -24,9 +26,17 @@ export const game: SheetKind = {
       {
         kind: 'list',
         mark: 'point',
-        items: [say('print.game-one'), ...gameRules(context), say('print.game-crushed'), say('print.game-penalty')],
+        size,
+        items: [
+          say('print.game-one'),
+          say('print.game-stroke'),
+          ...gameRules(context),
+          say('print.game-crushed'),
+          say('print.game-penalty'),
+        ],
       },
-      ...earnedOf(context),
+      ...earnedOf(context, size),
+      ...(context.print === 'large' ? [{ kind: 'new-page' as const }] : []),
       strokesTable(context),
       { kind: 'fields', labels: [say('print.game-dropped'), say('print.game-penalties')] },
       cautionsBox(['running'], context),
@@ -35,7 +45,7 @@ export const game: SheetKind = {
 };
 
 /** What the supply earns, and what the rules ask of it. */
-function earnedOf(context: SheetContext): readonly Block[] {
+function earnedOf(context: SheetContext, size: TextSize): readonly Block[] {
   const { challenge, say } = context;
   const rows = challenge.points.filter(({ measure }) => measure.startsWith(EARNED));
   const rules = challenge.requirements.filter(
@@ -44,12 +54,12 @@ function earnedOf(context: SheetContext): readonly Block[] {
   return [
     ...(rules.length === 0
       ? []
-      : [{ kind: 'list' as const, mark: 'point' as const, items: ruleSentences(rules, context) }]),
+      : [{ kind: 'list' as const, mark: 'point' as const, size, items: ruleSentences(rules, context) }]),
     ...(rows.length === 0
       ? []
       : [
-          { kind: 'paragraph' as const, text: say('print.game-points'), font: 'bold' as const },
-          pointsTable(rows, context),
+          { kind: 'paragraph' as const, text: say('print.game-points'), font: 'bold' as const, size },
+          pointsTable(rows, 'body', context),
         ]),
   ];
 }
@@ -57,14 +67,14 @@ function earnedOf(context: SheetContext): readonly Block[] {
 /** What the fact ids of a supply begin with. */
 const EARNED = 'earned:';
 
-/** mm. Two lines of strokes. */
+/** mm. One line of strokes. */
 const ROW_MM = 8;
 
 const strokesTable = ({ challenge, say }: SheetContext): Block => ({
   kind: 'table',
   rules: 'grid',
   stands: 'middle',
-  columns: [{ share: 1.4 }, { share: 2.4 }, { widthMm: 20 }, { widthMm: 22 }, { widthMm: 22 }],
+  columns: [{ share: 1.4 }, { share: 2.1 }, { share: 0.85 }, { share: 0.85 }, { share: 0.85 }],
   head: [
     say('print.game-kind'),
     say('print.game-strokes'),

@@ -1,8 +1,10 @@
 // Three lessons on one page, for the teacher or whoever stands in: make, earn, build; what to talk about; what to take care of.
 
 import type { Block, Row } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
+import { readAloud } from './rule-sentences.ts';
 import type { SheetKind } from './sheet-kind.ts';
 
 export const lessonPlan: SheetKind = {
@@ -10,13 +12,17 @@ export const lessonPlan: SheetKind = {
   reader: 'teacher',
   copyFor: 'class',
   needs: null,
-  mostPages: () => 1,
-  blocks: (context) => [
+  // For a challenge with many rules: those of the demo and the ready ones take one.
+  mostPages: () => 2,
+  sizes: ['body', 'small'],
+  blocks: (context, size) => [
     titleOf('lesson-plan', context),
     { kind: 'paragraph', text: classText(context) },
-    lessonsTable(context),
+    lessonsTable(size, context),
+    { kind: 'heading', size: 'heading', text: context.sayPlan('challenge.aloud') },
+    aloud(context),
     { kind: 'heading', size: 'heading', text: context.say('print.plan-talk') },
-    { kind: 'list', mark: 'point', items: TALK.map((key) => context.say(key)) },
+    { kind: 'list', mark: 'point', size, items: TALK.map((key) => context.say(key)) },
     cautionsBox(['cutting', 'hot-glue', 'running', 'tall-towers', 'photos', 'stands-or-falls'], context),
   ],
 };
@@ -28,6 +34,18 @@ function classText({ challenge, pupils, record, say, words }: SheetContext): str
     grade: words.words.capital(words.words.names.grades[challenge.gradePreset]),
     kit: challenge.kit.name,
   });
+}
+
+/** Side by side, for they are short; in large print one below the other. */
+function aloud(context: SheetContext): Block {
+  const { rules, points } = readAloud(context);
+  const list = (items: readonly string[]): readonly Block[] =>
+    items.length === 0 ? [] : [{ kind: 'list', mark: 'point', size: 'small', items }];
+  const parts = context.print === 'large' ? [[...list(rules), ...list(points)]] : [list(rules), list(points)];
+  return {
+    kind: 'columns',
+    columns: parts.filter((blocks) => blocks.length > 0).map((blocks) => ({ share: 1, blocks })),
+  };
 }
 
 /** Minutes, of a lesson of 45 (common practice, no source). */
@@ -67,7 +85,7 @@ const TALK = [
 
 type Steps = typeof MAKE | typeof EARN | typeof SHARE | typeof BUILD;
 
-function lessonsTable(context: SheetContext): Block {
+function lessonsTable(size: TextSize, context: SheetContext): Block {
   const { challenge, say } = context;
   const isGame = challenge.supply !== null;
   const second = say(isGame ? 'print.plan-earn' : 'print.plan-share');
@@ -75,24 +93,25 @@ function lessonsTable(context: SheetContext): Block {
   return {
     kind: 'table',
     rules: 'grid',
-    columns: [{ widthMm: 24 }, { share: 2.6 }, { share: 1 }],
+    size,
+    columns: [{ share: 0.8 }, { share: 3 }, { share: 1.2 }],
     head: [say('print.plan-lesson'), say('print.plan-do'), say('print.plan-ready')],
     rows: [
-      lessonRow(say('print.plan-make'), MAKE, say('print.plan-make-ready'), context),
-      lessonRow(second, isGame ? EARN : SHARE, ready, context),
-      lessonRow(say('print.plan-build'), BUILD, say('print.plan-build-ready'), context),
+      lessonRow(say('print.plan-make'), MAKE, say('print.plan-make-ready'), size, context),
+      lessonRow(second, isGame ? EARN : SHARE, ready, size, context),
+      lessonRow(say('print.plan-build'), BUILD, say('print.plan-build-ready'), size, context),
     ],
   };
 }
 
-function lessonRow(name: string, steps: Steps, ready: string, { say, words }: SheetContext): Row {
+function lessonRow(name: string, steps: Steps, ready: string, size: TextSize, { say, words }: SheetContext): Row {
   const sum = steps.reduce((total, [minutes]) => total + minutes, 0);
   const items = steps.map(([minutes, key]) =>
     say('print.plan-step', { minutes: words.words.counted('minutes', minutes), step: say(key) }),
   );
   const first: readonly Block[] = [
-    { kind: 'paragraph', text: name, font: 'bold' },
+    { kind: 'paragraph', text: name, font: 'bold', size },
     { kind: 'paragraph', text: words.words.counted('minutes', sum), size: 'small' },
   ];
-  return { cells: [first, [{ kind: 'list', mark: 'point', size: 'small', items }], ready] };
+  return { cells: [first, [{ kind: 'list', mark: 'point', size, items }], ready] };
 }

@@ -17,6 +17,7 @@ export const materialsWith = (sheets: () => readonly SheetKind[]): SheetKind => 
   blocks: (context) => [
     titleOf('materials', context),
     thingsTable(context),
+    ...(context.print === 'large' ? [{ kind: 'new-page' as const }] : []),
     { kind: 'heading', size: 'heading', text: context.say('print.need-copies') },
     copiesTable(sheets(), context),
     cautionsBox(['cutting', 'hot-glue'], context),
@@ -54,11 +55,10 @@ function paperOf({ challenge, netPages, paper, record, say }: SheetContext): rea
   if (papers.length === 0) return [];
   const size = say(`print.paper-${paper}`);
   const what = say('print.need-net-sheets', { paper: size, grams: Math.max(...papers) });
-  const spare = netPages === null ? null : Math.ceil(netPages * SPARE_SHARE);
-  const spareAll = netPages === null ? {} : { all: Math.ceil(netPages * record.groups.length * SPARE_SHARE) };
+  const spare = netPages === null ? {} : { all: Math.ceil(netPages * record.groups.length * SPARE_SHARE) };
   return [
     { what, group: netPages },
-    { what: say('print.need-spare'), group: spare, ...spareAll },
+    { what: say('print.need-spare'), group: null, ...spare },
   ];
 }
 
@@ -85,7 +85,7 @@ function toolsOf({ challenge, say }: SheetContext): readonly Thing[] {
     { what: say('print.need-tray'), group: 1 },
     { what: say('print.need-squared'), group: 4 },
     { what: say('print.need-clock'), group: 1 },
-    ...(challenge.supply === null ? [] : [{ what: say('print.need-game-clock'), group: 0, all: 1 }]),
+    ...(challenge.supply === null ? [] : [{ what: say('print.need-game-clock'), group: null, all: 1 }]),
   ];
 }
 

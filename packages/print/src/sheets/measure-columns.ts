@@ -37,6 +37,15 @@ export function olderColumns(context: SheetContext): readonly MeasureColumn[] {
   }).map((id) => columnOf(id, context));
 }
 
+/** The columns of each table: in large print so many need two. */
+export function inTables(
+  columns: readonly MeasureColumn[],
+  { print }: SheetContext,
+): readonly (readonly MeasureColumn[])[] {
+  if (print === 'usual' || columns.length <= MOST_IN_LARGE) return [columns];
+  return [columns.slice(0, MOST_IN_LARGE), columns.slice(MOST_IN_LARGE)];
+}
+
 /** "Volume, cm³". */
 export const withUnit = ({ name, unit }: MeasureColumn, { say }: SheetContext): string =>
   unit === '' ? name : say('print.in-unit', { what: name, unit });
@@ -53,13 +62,17 @@ const ALL: readonly MeasureColumnId[] = [
   'volume',
 ];
 
+const MOST_IN_LARGE = 5;
+
 const columnOf = (id: MeasureColumnId, context: SheetContext): MeasureColumn => ({
   id,
   name: context.words.words.capital(nameOf(id, context)),
   unit: context.inClass.unit(LIKE[id]).name,
-  // "Superficies" is the longest word of the heads.
-  width: { share: id === 'curved-surfaces' ? 1.2 : 1, align: 'middle' },
+  width: { share: WIDE[id] ?? 1, align: 'middle' },
 });
+
+/** No unit (of a usual column). "Superficies" is the longest word of the heads, and amounts are the longest numbers. */
+const WIDE: Readonly<Partial<Record<MeasureColumnId, number>>> = { 'curved-surfaces': 1.2, surface: 1.3, volume: 1.3 };
 
 /** A measure in the same unit. */
 const LIKE: Readonly<Record<MeasureColumnId, string>> = {

@@ -22,7 +22,7 @@ export const measureOwn: SheetKind = {
   ],
 };
 
-const ROWS = 6;
+const ROWS = { usual: 6, large: 5 } as const;
 
 /** mm. As on the table for young pupils: room to sketch. */
 const ROW_MM = 29;
@@ -30,7 +30,7 @@ const SKETCH_MM = 56;
 const SIZES_MM = 40;
 
 function tableOf(context: SheetContext): Block {
-  const { challenge, inClass, say } = context;
+  const { challenge, inClass, print, say } = context;
   const young = challenge.gradePreset === 'grades-2-3';
   const counts = youngColumns(context).filter(({ id }) => id !== 'longest-edge');
   const columns = young ? counts : [...counts, ...olderColumns(context).filter(({ id }) => id === 'volume')];
@@ -39,7 +39,7 @@ function tableOf(context: SheetContext): Block {
     kind: 'table',
     columns: [{ widthMm: SKETCH_MM }, { widthMm: SIZES_MM }, ...columns.map(({ width }) => width)],
     head: [...head, ...columns.map((column) => withUnit(column, context))],
-    rows: Array.from({ length: ROWS }, () => ({ cells: ['', '', ...columns.map(() => '')], leastMm: ROW_MM })),
+    rows: Array.from({ length: ROWS[print] }, () => ({ cells: ['', '', ...columns.map(() => '')], leastMm: ROW_MM })),
     size: young ? 'body' : 'small',
     rules: 'grid',
   };

@@ -2,26 +2,26 @@
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import type { Block, Cell, Column, Row } from '../flow/blocks.ts';
-import type { TextSize } from '../flow/sizes.ts';
+import type { Print, TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { groupAndDate, titleOf } from './head.ts';
 import type { MeasureColumn } from './measure-columns.ts';
-import { olderColumns, withUnit, youngColumns } from './measure-columns.ts';
+import { inTables, olderColumns, withUnit, youngColumns } from './measure-columns.ts';
 import { pagesOf } from './pages-of.ts';
 import type { SheetKind } from './sheet-kind.ts';
 import { pictureScale, solidPicture } from './solid-picture.ts';
 
 /** What a table looks like; lengths in mm. */
 interface Look {
-  readonly rows: number;
+  readonly rows: Readonly<Record<Print, number>>;
   readonly rowMm: number;
   readonly pictureMm: number;
   readonly nameMm: number;
   readonly size: TextSize;
 }
 
-const YOUNG: Look = { rows: 6, rowMm: 29, pictureMm: 24, nameMm: 48, size: 'large' };
-const OLDER: Look = { rows: 14, rowMm: 14.5, pictureMm: 11, nameMm: 29, size: 'small' };
+const YOUNG: Look = { rows: { usual: 6, large: 5 }, rowMm: 29, pictureMm: 24, nameMm: 48, size: 'large' };
+const OLDER: Look = { rows: { usual: 14, large: 9 }, rowMm: 14.5, pictureMm: 11, nameMm: 29, size: 'small' };
 
 export const measureYoung: SheetKind = {
   id: 'measure-young',
@@ -41,7 +41,7 @@ export const measureOlder: SheetKind = {
   blocks: (context) => tablesOf('measure-older', context, olderColumns(context), OLDER),
 };
 
-const pagesFor = ({ challenge }: SheetContext, { rows }: Look) => pagesOf(challenge.kit.kinds, rows);
+const pagesFor = ({ challenge, print }: SheetContext, { rows }: Look) => pagesOf(challenge.kit.kinds, rows[print]);
 
 function tablesOf(
   id: 'measure-young' | 'measure-older',
@@ -50,7 +50,7 @@ function tablesOf(
   look: Look,
 ): readonly Block[] {
   const tables = pagesFor(context, look).flatMap((kinds) =>
-    partsOf(columns, context).map((part): readonly Block[] => [
+    inTables(columns, context).map((part): readonly Block[] => [
       titleOf(id, context),
       groupAndDate(context),
       { kind: 'paragraph', text: howText(context) },
@@ -60,14 +60,6 @@ function tablesOf(
   );
   return tables.flatMap((table, k) => (k === 0 ? table : [{ kind: 'new-page' as const }, ...table]));
 }
-
-/** In large print so many columns need two tables. */
-function partsOf(columns: readonly MeasureColumn[], { print }: SheetContext): readonly (readonly MeasureColumn[])[] {
-  if (print === 'usual' || columns.length <= MOST_IN_LARGE) return [columns];
-  return [columns.slice(0, MOST_IN_LARGE), columns.slice(MOST_IN_LARGE)];
-}
-
-const MOST_IN_LARGE = 5;
 
 function howText({ ruler, say, sayPlan }: SheetContext): string {
   return `${say('print.measure-how')} ${say('print.measure-ruler', { ruler: sayPlan(`challenge.ruler-${ruler.id}`) })}`;
@@ -95,9 +87,14 @@ function tableOf(
     { widthMm: nameMm },
     ...columns.map(({ width }) => width),
   ];
-  const head = ['', context.say('print.measure-solid'), ...columns.map((column) => withUnit(column, context))];
+  const heads = ['', context.say('print.measure-solid'), ...columns.map((column) => withUnit(column, context))];
+  const head = heads.map((text): Cell => headCell(text, context.print === 'large' ? 'small' : size));
   return { kind: 'table', columns: widths, head, rows, size, rules: 'grid', stands: 'middle' };
 }
+
+const headCell = (text: string, size: TextSize): readonly Block[] => [
+  { kind: 'paragraph', text, size, font: 'bold', align: 'middle' },
+];
 
 /** mm. What a cell keeps free at its left and right, together. */
 export const SIDES_MM = 3;

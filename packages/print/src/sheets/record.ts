@@ -73,7 +73,7 @@ function statesText({ say, sayScreen }: SheetContext): string {
   return say('print.record-states', { states: states.join(', ') });
 }
 
-function marksOf({ challenge, inClass, record: { groups }, say, words }: SheetContext): readonly Block[] {
+function marksOf({ challenge, inClass, print, record: { groups }, say, words }: SheetContext): readonly Block[] {
   const judged = challenge.requirements.filter(({ kind }) => kind === 'judged');
   const heads = [
     ...challenge.criteria.map(({ name }) => name),
@@ -81,6 +81,7 @@ function marksOf({ challenge, inClass, record: { groups }, say, words }: SheetCo
   ];
   if (heads.length === 0) return [];
   return [
+    ...(print === 'large' ? [{ kind: 'new-page' as const }] : []),
     { kind: 'heading', size: 'heading', text: say('print.record-marks') },
     { kind: 'fields', labels: [say('print.record-judge')] },
     {

@@ -1,6 +1,7 @@
 // The page on which pupils look back on what they built, why it stood and what they would change.
 
 import type { Block } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { titleOf } from './head.ts';
 import type { SheetKind } from './sheet-kind.ts';
@@ -11,10 +12,11 @@ export const reflection: SheetKind = {
   copyFor: 'pupil',
   needs: null,
   mostPages: () => 1,
-  blocks: (context) => [
+  sizes: ['heading', 'body'],
+  blocks: (context, size) => [
     titleOf('reflection', context),
     { kind: 'fields', labels: [context.say('print.back-group'), context.say('print.date')] },
-    ...(context.challenge.gradePreset === 'grades-2-3' ? forYoung(context) : forOlder(context)),
+    ...(context.challenge.gradePreset === 'grades-2-3' ? forYoung(context) : forOlder(context, size)),
   ],
 };
 
@@ -31,16 +33,16 @@ const forYoung = ({ say }: SheetContext): readonly Block[] => [
   ]),
 ];
 
-const forOlder = ({ say }: SheetContext): readonly Block[] =>
+const forOlder = ({ print, say }: SheetContext, size: TextSize): readonly Block[] =>
   (
     [
       ['print.back-first', 4],
       ['print.back-stand', 4],
-      ['print.back-number', 4],
+      ['print.back-number', 3],
       ['print.back-fair', 3],
       ['print.back-next', 3],
     ] as const
   ).flatMap(([key, count]): readonly Block[] => [
-    { kind: 'paragraph', text: say(key) },
-    { kind: 'lines', count },
+    { kind: 'paragraph', text: say(key), size },
+    { kind: 'lines', count: print === 'large' ? 3 : count },
   ]);

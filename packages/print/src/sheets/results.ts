@@ -7,7 +7,7 @@ import { pagesOf } from './pages-of.ts';
 import { sentence } from './sentence.ts';
 import type { SheetKind } from './sheet-kind.ts';
 
-const ROWS = 16;
+const ROWS = { usual: 16, large: 13 } as const;
 
 /** mm. */
 const ROW_MM = 11;
@@ -17,7 +17,7 @@ export const results: SheetKind = {
   reader: 'teacher',
   copyFor: 'class',
   needs: null,
-  mostPages: ({ record }) => pagesOf(record.groups, ROWS).length,
+  mostPages: ({ print, record }) => pagesOf(record.groups, ROWS[print]).length,
   blocks: (context) => {
     const { challenge, inClass, say, words } = context;
     const order = say('print.results-order', { order: inClass.order(challenge.ranking) });
@@ -32,9 +32,9 @@ export const results: SheetKind = {
 };
 
 function tableOf(context: SheetContext): Block {
-  const { record, say } = context;
+  const { print, record, say } = context;
   const columns = decidedBy(context);
-  const rows = pagesOf(record.groups, ROWS).flat();
+  const rows = pagesOf(record.groups, ROWS[print]).flat();
   return {
     kind: 'table',
     rules: 'grid',

@@ -22,7 +22,7 @@ export const roles: SheetKind = {
 };
 
 /** mm. Six cards and what stands around them fill a page of Letter. */
-const CARD_MM = 57;
+const CARD_MM = 64;
 
 /** Where nobody carries pieces somebody speaks for the group. */
 function cardsOf(context: SheetContext): Block {
@@ -38,5 +38,10 @@ function cardsOf(context: SheetContext): Block {
 
 const cardOf = (role: Role, { say }: SheetContext): readonly Block[] => [
   { kind: 'paragraph', text: say(`print.role-${role}`), size: 'large', font: 'bold' },
-  { kind: 'list', mark: 'point', items: ([1, 2, 3] as const).map((line) => say(`print.role-${role}-${line}`)) },
+  {
+    kind: 'list',
+    mark: 'point',
+    size: 'heading',
+    items: ([1, 2, 3] as const).map((line) => say(`print.role-${role}-${line}`)),
+  },
 ];

@@ -2,6 +2,7 @@
 
 import type { Challenge } from '@cairnmark/engine';
 import type { Block } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import { countedText } from './measuring.ts';
@@ -17,19 +18,20 @@ export const rules: SheetKind = {
   needs: null,
   // For a challenge with many rules: those of the demo and the ready ones take one.
   mostPages: () => 3,
-  blocks: (context) => [
+  sizes: ['large', 'heading', 'body'],
+  blocks: (context, size) => [
     titleOf('rules', context),
     ...goalOf(context),
-    ...requirementsOf(context),
-    ...pointsOf(context),
-    ...winsOf(context),
-    ...gameOf(context),
+    ...requirementsOf(context, size),
+    ...pointsOf(context, size),
+    ...winsOf(context, size),
+    ...gameOf(context, size),
     cautionsBox(['tall-towers', 'stands-or-falls'], context),
   ],
 };
 
 const heading = (text: string): Block => ({ kind: 'heading', size: 'heading', text });
-const list = (items: readonly string[]): Block => ({ kind: 'list', mark: 'point', items });
+const list = (items: readonly string[], size: TextSize): Block => ({ kind: 'list', mark: 'point', items, size });
 
 function goalOf({ challenge, inClass, say, words }: SheetContext): readonly Block[] {
   const order = sentence(inClass.order(challenge.ranking), words);
@@ -37,7 +39,7 @@ function goalOf({ challenge, inClass, say, words }: SheetContext): readonly Bloc
 }
 
 /** Those that are measured apart from those that a person judges. */
-function requirementsOf(context: SheetContext): readonly Block[] {
+function requirementsOf(context: SheetContext, size: TextSize): readonly Block[] {
   const { challenge, say, sayPlan } = context;
   const judged = challenge.requirements.filter(({ kind }) => kind === 'judged');
   const measured = challenge.requirements.filter((rule) => !judged.includes(rule));
@@ -47,34 +49,37 @@ function requirementsOf(context: SheetContext): readonly Block[] {
   ].filter(({ items }) => items.length > 0);
   return [
     heading(sayPlan('challenge.rules')),
-    ...(parts.length === 0 ? [{ kind: 'paragraph' as const, text: sayPlan('challenge.no-rules') }] : []),
+    ...(parts.length === 0 ? [{ kind: 'paragraph' as const, text: sayPlan('challenge.no-rules'), size }] : []),
     ...parts.flatMap(({ title, items }): readonly Block[] => [
-      { kind: 'paragraph', text: title, font: 'bold' },
-      list(items),
+      { kind: 'paragraph', text: title, font: 'bold', size },
+      list(items, size),
     ]),
   ];
 }
 
-function pointsOf(context: SheetContext): readonly Block[] {
+function pointsOf(context: SheetContext, size: TextSize): readonly Block[] {
   const { challenge, say, sayPlan } = context;
   return [
     heading(sayPlan('challenge.points')),
     challenge.points.length === 0
-      ? { kind: 'paragraph', text: say('print.rules-no-points') }
-      : pointsTable(challenge.points, context),
+      ? { kind: 'paragraph', text: say('print.rules-no-points'), size }
+      : pointsTable(challenge.points, size, context),
   ];
 }
 
-function winsOf(context: SheetContext): readonly Block[] {
+function winsOf(context: SheetContext, size: TextSize): readonly Block[] {
   const { challenge, inClass, say, sayPlan } = context;
   return [
     heading(sayPlan('challenge.aloud-wins')),
-    list([
-      sayPlan(`challenge.attempt-${challenge.attemptCounts}`),
-      inClass.falling(challenge.fallen),
-      say('print.rules-ties'),
-      ...whatCounts(context),
-    ]),
+    list(
+      [
+        sayPlan(`challenge.attempt-${challenge.attemptCounts}`),
+        inClass.falling(challenge.fallen),
+        say('print.rules-ties'),
+        ...whatCounts(context),
+      ],
+      size,
+    ),
   ];
 }
 
@@ -104,7 +109,7 @@ const askedFor = ({ ranking, points, requirements }: Challenge): ReadonlySet<str
     ...requirements.flatMap((rule) => (rule.kind === 'measured' ? [rule.measure] : [])),
   ]);
 
-function gameOf(context: SheetContext): readonly Block[] {
+function gameOf(context: SheetContext, size: TextSize): readonly Block[] {
   const game = gameRules(context);
-  return game.length === 0 ? [] : [heading(context.sayPlan('challenge.aloud-game')), list(game)];
+  return game.length === 0 ? [] : [heading(context.sayPlan('challenge.aloud-game')), list(game, size)];
 }

@@ -1,6 +1,7 @@
 // One kind of sheet: who reads it, how many copies a class needs, and what stands on it.
 
 import type { Block } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 
 export type SheetId =
@@ -33,5 +34,11 @@ export interface SheetKind {
   readonly needs: SheetNeed | null;
   /** Pages in usual print; more are refused. */
   readonly mostPages: (context: SheetContext) => number;
-  readonly blocks: (context: SheetContext) => readonly Block[];
+  /**
+   * Sizes of its text, the largest first; 'body' unless told. The first with which it needs one page is taken, in large
+   * print the last.
+   */
+  readonly sizes?: readonly TextSize[];
+  /** `size`: of its text. */
+  readonly blocks: (context: SheetContext, size: TextSize) => readonly Block[];
 }

@@ -10,6 +10,7 @@ export const printIssues = {
   'part-too-wide': 'A part of the sheet is {neededMm} wide, and there is room for {roomMm}. Make it smaller.',
   'part-too-high': 'A part of the sheet is {neededMm} high, and a page holds {roomMm}. Split it.',
   'pages-too-many': 'The sheet needs {count} pages, and at most {most} are allowed. Leave something out.',
-  'no-supply-game': 'Pieces are not earned in a game here. Choose a game on the screen Challenge, then print its sheet.',
+  'no-supply-game':
+    'Pieces are not earned in a game here. Choose a game on the screen Challenge, then print its sheet.',
   'no-table-cards': 'No group has a table word yet. Table words come when the class is shared.',
 } as const satisfies PrintIssueTexts;

@@ -5,6 +5,8 @@ export const rules = {
   'print.rules-measured': 'Measured and counted',
   'print.rules-judged': 'A person says yes or no',
   'print.rules-no-points': 'Nothing earns points here.',
+  'print.rules-one-mark': '1 mark',
+  'print.rules-marks': '{count} marks',
   'print.rules-ties': 'Equal values share a place: 1, 2, 2, 4.',
   'print.rules-heights': 'Height, the first of these that there is: {sources}.',
   'print.rules-base': 'On the table means: {base}.',

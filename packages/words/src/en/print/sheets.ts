@@ -2,7 +2,7 @@
 
 export const sheets = {
   'print.sheet-measure-young': 'Measuring table',
-  'print.sheet-measure-older': 'Measuring table, all columns',
+  'print.sheet-measure-older': 'Full measuring table',
   'print.sheet-measure-own': 'Our own solids',
   'print.sheet-answer-key': 'Answer key',
   'print.sheet-rules': 'Rule sheet',

@@ -17,8 +17,7 @@ export const lesson = {
   'print.plan-earn-play': 'Jugar. Quien apunta hace las marcas, quien guarda cuenta.',
   'print.plan-earn-check': 'Los grupos cuentan lo que tienen y calculan lo que da.',
   'print.plan-earn-end': 'Planear: dibujar la construcción antes de hacerla, y decir qué altura tendrá.',
-  'print.plan-earn-ready':
-    'Todas las piezas en un lugar, una bandeja para cada grupo, hojas del juego, un reloj',
+  'print.plan-earn-ready': 'Todas las piezas en un lugar, una bandeja para cada grupo, hojas del juego, un reloj',
   'print.plan-share': '2. Repartir y probar',
   'print.plan-share-start': 'Cada grupo recibe sus piezas y las cuenta.',
   'print.plan-share-try': 'Probar por parejas: ¿qué cuerpo se sostiene sobre cuál? ¿Qué cara aguanta mejor?',
@@ -31,7 +30,8 @@ export const lesson = {
   'print.plan-build-end': 'Mirar los resultados y hablar.',
   'print.plan-build-ready': 'Hojas de reglas, hoja de registro, reglas, un reloj, páginas para mirar atrás',
   'print.plan-talk': 'Para hablar',
-  'print.plan-talk-forces': '¿Qué tira de una construcción hacia abajo, y qué la sostiene? ¿Cuándo están en equilibrio?',
+  'print.plan-talk-forces':
+    '¿Qué tira de una construcción hacia abajo, y qué la sostiene? ¿Cuándo están en equilibrio?',
   'print.plan-talk-stand':
     '¿Dónde está el punto de equilibrio de las piezas de arriba? ¿Qué pasa si va más allá del borde de abajo?',
   'print.plan-talk-fair': '¿Favorecen los puntos a un cuerpo? ¿Cómo tendría cada cuerpo una oportunidad?',

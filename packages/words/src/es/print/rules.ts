@@ -5,6 +5,8 @@ export const rules = {
   'print.rules-measured': 'Se mide y se cuenta',
   'print.rules-judged': 'Una persona dice sí o no',
   'print.rules-no-points': 'Aquí nada da puntos.',
+  'print.rules-one-mark': '1 de nota',
+  'print.rules-marks': '{count} de nota',
   'print.rules-ties': 'Los valores iguales comparten puesto: 1, 2, 2, 4.',
   'print.rules-heights': 'Altura, la primera de estas que haya: {sources}.',
   'print.rules-base': 'Sobre la mesa quiere decir: {base}.',

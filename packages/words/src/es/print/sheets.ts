@@ -2,7 +2,7 @@
 
 export const sheets = {
   'print.sheet-measure-young': 'Tabla para medir',
-  'print.sheet-measure-older': 'Tabla para medir, todas las columnas',
+  'print.sheet-measure-older': 'Tabla para medir completa',
   'print.sheet-measure-own': 'Nuestros propios cuerpos',
   'print.sheet-answer-key': 'Respuestas',
   'print.sheet-rules': 'Hoja de reglas',
