@@ -33,10 +33,13 @@ export const answerKey: SheetKind = {
 
 function notesOf(context: SheetContext): readonly string[] {
   const { challenge, say, sayPlan, words } = context;
+  const hasAmounts = olderColumns(context).some(({ id }) => id === 'surface' || id === 'volume');
   return [
     sayPlan('kit.counted', { convention: words.words.names.counting[challenge.counting] }),
-    say('print.key-how', { pi: words.words.names.pi[challenge.own.pi] }),
-    say('print.key-agrees'),
+    say('print.key-lengths'),
+    ...(hasAmounts
+      ? [say('print.key-pi', { pi: words.words.names.pi[challenge.own.pi] }), say('print.key-agrees')]
+      : []),
     say('print.key-own'),
   ];
 }

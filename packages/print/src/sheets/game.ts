@@ -16,7 +16,7 @@ export const game: SheetKind = {
   needs: 'supply-game',
   // A kit may have many kinds: the list goes on on the next page.
   mostPages: ({ challenge }) => 1 + Math.ceil(challenge.kit.kinds.length / 20),
-  sizes: ['heading', 'body'],
+  sizes: ['heading', 'body', 'small'],
   blocks: (context, size) => {
     const { say, sayPlan } = context;
     return [
@@ -59,7 +59,7 @@ function earnedOf(context: SheetContext, size: TextSize): readonly Block[] {
       ? []
       : [
           { kind: 'paragraph' as const, text: say('print.game-points'), font: 'bold' as const, size },
-          pointsTable(rows, 'body', context),
+          pointsTable(rows, size === 'small' ? 'small' : 'body', context),
         ]),
   ];
 }
@@ -68,7 +68,7 @@ function earnedOf(context: SheetContext, size: TextSize): readonly Block[] {
 const EARNED = 'earned:';
 
 /** mm. One line of strokes. */
-const ROW_MM = 8;
+const ROW_MM = 7.5;
 
 const strokesTable = ({ challenge, say }: SheetContext): Block => ({
   kind: 'table',

@@ -12,6 +12,13 @@ export const titleOf = (id: SheetId, { challenge, say }: SheetContext): Block =>
   text: say('print.of', { sheet: say(`print.sheet-${id}`), challenge: challenge.name }),
 });
 
+/** Of a sheet that is about the kit alone. */
+export const plainTitleOf = (id: SheetId, { say }: SheetContext): Block => ({
+  kind: 'heading',
+  size: 'title',
+  text: say(`print.sheet-${id}`),
+});
+
 /** To write in who they are and when. */
 export const groupAndDate = ({ say }: SheetContext): Block => ({
   kind: 'fields',

@@ -94,7 +94,7 @@ function lessonsTable(size: TextSize, context: SheetContext): Block {
     kind: 'table',
     rules: 'grid',
     size,
-    columns: [{ share: 0.8 }, { share: 3 }, { share: 1.2 }],
+    columns: [{ share: 0.7 }, { share: 3.4 }, { share: 1.1 }],
     head: [say('print.plan-lesson'), say('print.plan-do'), say('print.plan-ready')],
     rows: [
       lessonRow(say('print.plan-make'), MAKE, say('print.plan-make-ready'), size, context),

@@ -40,7 +40,7 @@ function laidOut(
       mostPages: most,
     });
   const smallest = sizes.at(-1) ?? 'body';
-  if (print === 'large') return laid(smallest, LARGE_TIMES * mostPages(context));
+  if (print === 'large') return laid('body', LARGE_TIMES * mostPages(context));
   for (const text of sizes.slice(0, -1)) {
     const onePage = laid(text, 1);
     if (onePage.ok) return onePage;

@@ -89,11 +89,11 @@ function toolsOf({ challenge, say }: SheetContext): readonly Thing[] {
   ];
 }
 
-/** Sheets of which a class needs more than one copy. */
+/** The sheets of this challenge; cards with table words are printed once a class is shared. */
 function copiesTable(sheets: readonly SheetKind[], context: SheetContext): Block {
   const { challenge, say, words } = context;
-  const copied = sheets.filter(({ copyFor, id, needs }) => {
-    if (copyFor === 'class' || needs === 'table-cards') return false;
+  const copied = sheets.filter(({ id, needs }) => {
+    if (id === 'materials' || needs === 'table-cards') return false;
     if (needs === 'supply-game') return challenge.supply !== null;
     return id !== (challenge.gradePreset === 'grades-2-3' ? 'measure-older' : 'measure-young');
   });

@@ -2,7 +2,7 @@
 
 import type { Block } from '../flow/blocks.ts';
 import type { SheetContext } from './context.ts';
-import { groupAndDate, titleOf } from './head.ts';
+import { groupAndDate, plainTitleOf } from './head.ts';
 import { olderColumns, withUnit, youngColumns } from './measure-columns.ts';
 import { countedText } from './measuring.ts';
 import type { SheetKind } from './sheet-kind.ts';
@@ -14,7 +14,7 @@ export const measureOwn: SheetKind = {
   needs: null,
   mostPages: () => 1,
   blocks: (context) => [
-    titleOf('measure-own', context),
+    plainTitleOf('measure-own', context),
     groupAndDate(context),
     { kind: 'paragraph', text: context.say('print.own-how') },
     tableOf(context),

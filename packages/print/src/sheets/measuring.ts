@@ -3,8 +3,9 @@
 import type { KindOfPiece } from '@cairnmark/engine';
 import type { Block, Cell, Column, Row } from '../flow/blocks.ts';
 import type { Print, TextSize } from '../flow/sizes.ts';
+import type { PaperSize } from '../page/paper.ts';
 import type { SheetContext } from './context.ts';
-import { groupAndDate, titleOf } from './head.ts';
+import { groupAndDate, plainTitleOf } from './head.ts';
 import type { MeasureColumn } from './measure-columns.ts';
 import { inTables, olderColumns, withUnit, youngColumns } from './measure-columns.ts';
 import { pagesOf } from './pages-of.ts';
@@ -14,21 +15,36 @@ import { pictureScale, solidPicture } from './solid-picture.ts';
 /** What a table looks like; lengths in mm. */
 interface Look {
   readonly rows: Readonly<Record<Print, number>>;
-  readonly rowMm: number;
+  readonly rowMm: Readonly<Record<PaperSize, number>>;
   readonly pictureMm: number;
-  readonly nameMm: number;
+  readonly nameMm: Readonly<Record<Print, number>>;
   readonly size: TextSize;
+  readonly howSize: TextSize;
 }
 
-const YOUNG: Look = { rows: { usual: 6, large: 5 }, rowMm: 29, pictureMm: 24, nameMm: 48, size: 'large' };
-const OLDER: Look = { rows: { usual: 14, large: 9 }, rowMm: 14.5, pictureMm: 11, nameMm: 29, size: 'small' };
+const YOUNG: Look = {
+  rows: { usual: 6, large: 5 },
+  rowMm: { a4: 29, letter: 29 },
+  pictureMm: 24,
+  nameMm: { usual: 48, large: 50 },
+  size: 'large',
+  howSize: 'body',
+};
+const OLDER: Look = {
+  rows: { usual: 14, large: 9 },
+  rowMm: { a4: 14.5, letter: 13.6 },
+  pictureMm: 11,
+  nameMm: { usual: 29, large: 36 },
+  size: 'small',
+  howSize: 'small',
+};
 
 export const measureYoung: SheetKind = {
   id: 'measure-young',
   reader: 'pupils',
   copyFor: 'pair',
   needs: null,
-  mostPages: (context) => pagesFor(context, YOUNG).length,
+  mostPages: (context) => LONG_NAMES * pagesFor(context, YOUNG).length,
   blocks: (context) => tablesOf('measure-young', context, youngColumns(context), YOUNG),
 };
 
@@ -37,9 +53,12 @@ export const measureOlder: SheetKind = {
   reader: 'pupils',
   copyFor: 'pair',
   needs: null,
-  mostPages: (context) => pagesFor(context, OLDER).length,
+  mostPages: (context) => LONG_NAMES * pagesFor(context, OLDER).length,
   blocks: (context) => tablesOf('measure-older', context, olderColumns(context), OLDER),
 };
+
+/** Names over several lines make the rows higher, so that a table may go on on another page. */
+const LONG_NAMES = 2;
 
 const pagesFor = ({ challenge, print }: SheetContext, { rows }: Look) => pagesOf(challenge.kit.kinds, rows[print]);
 
@@ -51,9 +70,9 @@ function tablesOf(
 ): readonly Block[] {
   const tables = pagesFor(context, look).flatMap((kinds) =>
     inTables(columns, context).map((part): readonly Block[] => [
-      titleOf(id, context),
+      plainTitleOf(id, context),
       groupAndDate(context),
-      { kind: 'paragraph', text: howText(context) },
+      { kind: 'paragraph', text: howText(context), size: look.howSize },
       tableOf(kinds, part, look, context),
       { kind: 'paragraph', text: countedText(context), size: 'small' },
     ]),
@@ -80,11 +99,11 @@ function tableOf(
   const rows = kinds.map((kind): Row => {
     const solid = kind === null ? undefined : context.solids.get(kind.id);
     const picture: Cell = solid === undefined ? '' : [solidPicture(solid, scale, pictureMm)];
-    return { cells: [picture, kind?.name ?? '', ...columns.map(() => '')], leastMm: rowMm };
+    return { cells: [picture, kind?.name ?? '', ...columns.map(() => '')], leastMm: rowMm[context.paper] };
   });
   const widths: readonly Column[] = [
     { widthMm: pictureMm + SIDES_MM },
-    { widthMm: nameMm },
+    { widthMm: nameMm[context.print] },
     ...columns.map(({ width }) => width),
   ];
   const heads = ['', context.say('print.measure-solid'), ...columns.map((column) => withUnit(column, context))];

@@ -16,7 +16,12 @@ export function pointsTable(
     kind: 'table',
     rules: 'grid',
     size,
-    columns: [{ share: 1.6 }, ...Array.from({ length: 3 + limits.length }, (): Column => ({ share: 1 }))],
+    columns: [
+      { share: 1.6 },
+      { share: 1 },
+      { share: 1.3 },
+      ...Array.from({ length: 1 + limits.length }, (): Column => ({ share: 1 })),
+    ],
     head: [
       sayPlan('challenge.measure'),
       sayPlan('challenge.row-points'),

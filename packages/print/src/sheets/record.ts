@@ -12,23 +12,25 @@ import type { SheetKind } from './sheet-kind.ts';
 const ROWS = 8;
 
 /** mm. */
-const ROW_MM = 10;
+const ROW_MM = 9;
 
 export const record: SheetKind = {
   id: 'record',
   reader: 'teacher',
   copyFor: 'class',
   needs: null,
-  // The marks of many groups begin a page of their own.
-  mostPages: (context) => 2 * pagesOf(context.record.groups, ROWS).length - 1,
+  mostPages: (context) => {
+    const parts = marksIn(context).length;
+    const pages = pagesOf(context.record.groups, ROWS).length;
+    return pages === 1 && parts <= 1 ? 1 : (1 + parts) * pages;
+  },
   blocks: (context) => {
     const { say } = context;
     return [
       titleOf('record', context),
       { kind: 'fields', labels: [say('print.record-who')] },
       numbersTable(context),
-      { kind: 'paragraph', text: statesText(context), size: 'small' },
-      { kind: 'paragraph', text: say('print.record-later'), size: 'small' },
+      { kind: 'paragraph', text: `${statesText(context)} ${say('print.record-later')}`, size: 'small' },
       ...marksOf(context),
       cautionsBox(['tall-towers'], context),
     ];
@@ -73,27 +75,39 @@ function statesText({ say, sayScreen }: SheetContext): string {
   return say('print.record-states', { states: states.join(', ') });
 }
 
-function marksOf({ challenge, inClass, print, record: { groups }, say, words }: SheetContext): readonly Block[] {
+/** What judges mark, then the rules that a person judges, a few for each table. */
+function marksIn({ challenge, inClass, words }: SheetContext): readonly (readonly string[])[] {
   const judged = challenge.requirements.filter(({ kind }) => kind === 'judged');
   const heads = [
     ...challenge.criteria.map(({ name }) => name),
     ...judged.map((rule) => words.words.capital(inClass.ruleTitle(rule))),
   ];
-  if (heads.length === 0) return [];
+  const tables = Math.ceil(heads.length / MARKS_BESIDE);
+  return Array.from({ length: tables }, (_, k) => heads.slice(k * MARKS_BESIDE, (k + 1) * MARKS_BESIDE));
+}
+
+const MARKS_BESIDE = 4;
+
+function marksOf(context: SheetContext): readonly Block[] {
+  const { print, say } = context;
+  const tables = marksIn(context).map((heads) => marksTable(heads, context));
+  if (tables.length === 0) return [];
   return [
     ...(print === 'large' ? [{ kind: 'new-page' as const }] : []),
     { kind: 'heading', size: 'heading', text: say('print.record-marks') },
     { kind: 'fields', labels: [say('print.record-judge')] },
-    {
-      kind: 'table',
-      rules: 'grid',
-      stands: 'middle',
-      size: 'small',
-      columns: [{ share: 1.3 }, ...heads.map(() => ({ share: 1 }))],
-      head: [say('print.group'), ...heads],
-      rows: pagesOf(groups, ROWS)
-        .flat()
-        .map((group) => ({ cells: [group?.name ?? '', ...heads.map(() => '')], leastMm: ROW_MM - 1 })),
-    },
+    ...tables,
   ];
 }
+
+const marksTable = (heads: readonly string[], { record: { groups }, say }: SheetContext): Block => ({
+  kind: 'table',
+  rules: 'grid',
+  stands: 'middle',
+  size: 'small',
+  columns: [{ share: 1.3 }, ...heads.map(() => ({ share: 1 }))],
+  head: [say('print.group'), ...heads],
+  rows: pagesOf(groups, ROWS)
+    .flat()
+    .map((group) => ({ cells: [group?.name ?? '', ...heads.map(() => '')], leastMm: ROW_MM })),
+});

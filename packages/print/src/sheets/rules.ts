@@ -18,7 +18,7 @@ export const rules: SheetKind = {
   needs: null,
   // For a challenge with many rules: those of the demo and the ready ones take one.
   mostPages: () => 3,
-  sizes: ['large', 'heading', 'body'],
+  sizes: ['heading', 'body', 'small'],
   blocks: (context, size) => [
     titleOf('rules', context),
     ...goalOf(context),
@@ -26,7 +26,7 @@ export const rules: SheetKind = {
     ...pointsOf(context, size),
     ...winsOf(context, size),
     ...gameOf(context, size),
-    cautionsBox(['tall-towers', 'stands-or-falls'], context),
+    cautionsBox(['tall-towers', ...(context.challenge.supply === null ? [] : ['running' as const])], context),
   ],
 };
 

@@ -35,8 +35,8 @@ export interface SheetKind {
   /** Pages in usual print; more are refused. */
   readonly mostPages: (context: SheetContext) => number;
   /**
-   * Sizes of its text, the largest first; 'body' unless told. The first with which it needs one page is taken, in large
-   * print the last.
+   * Sizes of its text, the largest first: the first with which it needs one page is taken. 'body' unless told, and in
+   * large print.
    */
   readonly sizes?: readonly TextSize[];
   /** `size`: of its text. */
