@@ -14,7 +14,7 @@ export const SAME_PAGE_RELATIVE = 1e-6;
 export const FIT_MM = 1e-9;
 
 /** No unit (share of the scale). The largest net that fits a page is looked for until it is known to this. */
-export const LARGEST_RELATIVE = 1e-5;
+export const LARGEST_RELATIVE = 1e-4;
 
 /** mm. Largest sizes are told in steps of half a millimetre, downwards: what a school ruler still shows. */
 export const LARGEST_STEP_MM = 0.5;

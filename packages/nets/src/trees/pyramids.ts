@@ -1,5 +1,5 @@
 // Pyramids. To four sides a star, all sides around the base; from five on the star or a fan around the apex, whichever
-// needs the smaller page. A very low pyramid would close its fan nearly to a full turn, with no room for the last tab: it
+// needs the smaller page; to four a fan only on a page too small for the star. A very low pyramid would close its fan nearly to a full turn, with no room for the last tab: it
 // is a star. Faces: 0 the base, then the sides from the front.
 
 import type { Vec2 } from '@cairnmark/geometry';
@@ -12,12 +12,18 @@ import type { NetRecipe } from './types.ts';
 
 export const pyramid: NetRecipe = {
   kind: 'faces',
-  trees(table) {
-    const sides = from(1, table.faces.length - 1);
-    const star: Tree = { joints: sides.map((side): Joint => [0, side]) };
-    return sides.length > 4 && fanHasRoom(table, sides) ? [star, strip(table, sides, [0])] : [star];
-  },
+  usual: (table) => [starOf(table), ...(sidesOf(table).length > 4 ? fansOf(table) : [])],
+  spare: (table) => (sidesOf(table).length > 4 ? [] : fansOf(table)),
 };
+
+const sidesOf = ({ faces }: FaceTable): readonly number[] => from(1, faces.length - 1);
+
+const starOf = (table: FaceTable): Tree => ({ joints: sidesOf(table).map((side): Joint => [0, side]) });
+
+function fansOf(table: FaceTable): readonly Tree[] {
+  const sides = sidesOf(table);
+  return fanHasRoom(table, sides) ? [strip(table, sides, [0])] : [];
+}
 
 /** Whether sides laid side by side, round the point where they meet or would meet, leave a gap for a tab. */
 export function fanHasRoom({ faces }: FaceTable, sides: readonly number[]): boolean {
