@@ -2,37 +2,41 @@
 
 import type { Result, Solid } from '@cairnmark/geometry';
 import { failure, success } from '@cairnmark/geometry';
+import { netFits } from './fit/fits.ts';
+import type { Frame } from './fit/frame.ts';
 import type { Net, NetIssue, NetOptions, NetPart } from './net.ts';
 import { roundParts } from './round/round-parts.ts';
 import { flatParts } from './tabs/flat-parts.ts';
 import { TAPE_BELOW_MM } from './tolerance.ts';
 import { RECIPES } from './trees/catalogue.ts';
-import { chooseSheet } from './unfold/choose.ts';
+import { bestOn, sheetsOf } from './unfold/choose.ts';
 import { faceTable } from './unfold/faces.ts';
+import type { Sheet } from './unfold/unfold.ts';
 
 /**
  * The net of `solid`, with a tab on one side of every cut edge. Refused with `no-net` for what nobody folds. Throws
  * RangeError for a tab depth that is no positive length.
  */
 export function makeNet(solid: Solid, options: NetOptions): Result<Net, NetIssue> {
-  const { tabDepthMm } = options;
+  const { tabDepthMm, frame } = options;
   if (!(tabDepthMm > 0 && Number.isFinite(tabDepthMm))) throw new RangeError(`a tab is not ${tabDepthMm} mm deep`);
   const recipe = RECIPES[solid.id];
   switch (recipe.kind) {
     case 'none':
       return failure([{ code: 'no-net', path: [], details: { solid: solid.id } }]);
     case 'round':
-      return success(netOf(solid, roundParts(solid, tabDepthMm), tabDepthMm));
+      return success(netOf(solid, roundParts(solid, tabDepthMm), [], tabDepthMm));
     case 'faces': {
       const table = faceTable(solid);
-      const sheet = chooseSheet(table, recipe.trees(table));
-      return success(netOf(solid, flatParts(table, [sheet], tabDepthMm), tabDepthMm));
+      const { usual, others } = sheetsOf(table, recipe.usual(table), recipe.spare?.(table) ?? []);
+      const net = (sheet: Sheet): Net => netOf(solid, flatParts(table, [sheet], tabDepthMm), sheet.lids, tabDepthMm);
+      return success(onPage(net(usual), frame, others, net));
     }
   }
 }
 
 /** A net of these parts. */
-export function netOf(solid: Solid, parts: readonly NetPart[], tabDepthMm: number): Net {
+export function netOf(solid: Solid, parts: readonly NetPart[], lids: readonly number[], tabDepthMm: number): Net {
   const tabs = parts.flatMap((part) => part.tabs);
   const total = (areas: readonly { readonly areaMm2: number }[]): number =>
     areas.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
@@ -41,7 +45,21 @@ export function netOf(solid: Solid, parts: readonly NetPart[], tabDepthMm: numbe
     parts,
     paperMm2: total(parts.flatMap(({ faces }) => faces)),
     tabsMm2: total(tabs),
+    lids,
     tooSmallTabs: tabs.some(({ depthMm }) => depthMm < TAPE_BELOW_MM),
     tabDepthMm,
   };
 }
+
+/** The usual net, or another one where a page is given that the usual one does not fit and the other does. */
+function onPage(usual: Net, frame: Frame | undefined, others: readonly Sheet[], net: (sheet: Sheet) => Net): Net {
+  if (frame === undefined || netFits(usual, frame)) return usual;
+  for (const sheet of bestOn(others, frame.widthMm, frame.heightMm).slice(0, MOST_TRIES)) {
+    const other = net(sheet);
+    if (netFits(other, frame)) return other;
+  }
+  return usual;
+}
+
+/** Those with most room without tabs are tried first; one that is far behind does not overtake with its tabs. */
+const MOST_TRIES = 3;

@@ -1,10 +1,11 @@
 // What a net is: pieces of paper to cut out, true to size. mm, on a sheet of its own for each piece.
 //
 // The drawing shows the inside of the solid. Ink is printed on the side that ends inside, so every fold is a valley fold
-// for whoever looks at the ink, and the outside stays clean. Turned over, the net of a lopsided solid would fold to its
-// mirror image.
+// for whoever looks at the ink, and the outside stays clean. Drawn the other way round, a net would fold to the mirror
+// image, each corner in the wrong place.
 
 import type { Issue, Solid, Vec2, Vec3 } from '@cairnmark/geometry';
+import type { Frame } from './fit/frame.ts';
 import type { Path } from './path/path.ts';
 import type { Room } from './plane/room.ts';
 import type { Placed } from './unfold/faces.ts';
@@ -16,6 +17,8 @@ export interface Net {
   /** Paper of the faces, which is the surface of the solid. */
   readonly paperMm2: number;
   readonly tabsMm2: number;
+  /** Faces to glue last: they bear no tabs where that is as good. */
+  readonly lids: readonly number[];
   /** True when some tab is too small for glue: use tape there. */
   readonly tooSmallTabs: boolean;
   /** As it was asked for. */
@@ -73,6 +76,8 @@ export interface NetTab {
 export interface NetOptions {
   /** How deep tabs are where there is room: 8 mm for most hands, 10 for young ones. */
   readonly tabDepthMm: number;
+  /** A page: where the usual net of the solid does not fit it and another known one does, that one is taken. */
+  readonly frame?: Frame;
 }
 
 /**

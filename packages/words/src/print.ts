@@ -19,6 +19,7 @@ export type PrintIssueCode =
   | 'text-too-high'
   | 'part-too-wide'
   | 'part-too-high'
+  | 'outline-too-large'
   | 'pages-too-many'
   | 'no-supply-game'
   | 'no-table-cards';

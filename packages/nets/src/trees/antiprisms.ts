@@ -6,5 +6,5 @@ import type { NetRecipe } from './types.ts';
 
 export const antiprism: NetRecipe = {
   kind: 'faces',
-  trees: (table) => [strip(table, from(2, table.faces.length - 2), [0, 1])],
+  usual: (table) => [strip(table, from(2, table.faces.length - 2), [0, 1])],
 };

@@ -6,7 +6,7 @@ import type { NetRecipe } from './types.ts';
 
 export const cuboctahedron: NetRecipe = {
   kind: 'faces',
-  trees: () => [
+  usual: () => [
     {
       joints: [
         [0, 1],

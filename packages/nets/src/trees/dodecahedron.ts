@@ -12,7 +12,7 @@ const [LAST, FIRST] = [3, 4];
 
 export const dodecahedron: NetRecipe = {
   kind: 'faces',
-  trees: () => [
+  usual: () => [
     {
       joints: [
         ...LOWER.map((petal): Joint => [BASE, petal]),

@@ -1,5 +1,5 @@
 // Frustums of pyramids: the sides around the base like a star, the top on one of them. From five sides on also a row of
-// sides with both ends on the middle one, where that needs the smaller page. Faces: 0 the base, 1 the top, then the sides
+// sides with both ends on the middle one, where that needs the smaller page; to four only on a page too small for the star. Faces: 0 the base, 1 the top, then the sides
 // from the front; over a rectangle the top hangs on the front side or on the right one.
 
 import type { FaceTable } from '../unfold/faces.ts';
@@ -10,17 +10,23 @@ import type { NetRecipe } from './types.ts';
 
 export const rectangularFrustum: NetRecipe = {
   kind: 'faces',
-  trees: (table) => [star(table, 4), star(table, 3)],
+  usual: (table) => [star(table, 4), star(table, 3)],
+  spare: rows,
 };
 
 export const regularFrustum: NetRecipe = {
   kind: 'faces',
-  trees(table) {
-    const sides = from(2, table.faces.length - 2);
-    const around = star(table, 2 + Math.floor(sides.length / 2));
-    return sides.length > 4 && fanHasRoom(table, sides) ? [around, strip(table, sides, [0, 1])] : [around];
+  usual(table) {
+    const sides = table.faces.length - 2;
+    return [star(table, 2 + Math.floor(sides / 2)), ...(sides > 4 ? rows(table) : [])];
   },
+  spare: (table) => (table.faces.length - 2 > 4 ? [] : rows(table)),
 };
+
+function rows(table: FaceTable): readonly Tree[] {
+  const sides = from(2, table.faces.length - 2);
+  return fanHasRoom(table, sides) ? [strip(table, sides, [0, 1])] : [];
+}
 
 function star({ faces }: FaceTable, bearer: number): Tree {
   const sides = from(2, faces.length - 2);

@@ -9,7 +9,7 @@ import type { NetRecipe } from './types.ts';
 
 export const icosahedron: NetRecipe = {
   kind: 'faces',
-  trees(table) {
+  usual(table) {
     const cap = aroundCorner(table, 0);
     const belt = cap.flatMap((face): readonly number[] => {
       const near = across(table, face, oppositeSide(table, face, 0));

@@ -10,11 +10,16 @@ import type { Joint, Tree } from '../unfold/unfold.ts';
  * that it has a side in common with, and is a lid.
  */
 export function strip(table: FaceTable, walls: readonly number[], ends: readonly number[]): Tree {
-  const middle = Math.floor((walls.length - 1) / 2);
-  const after = walls.slice(middle + 1).map((wall, k): Joint => [walls[middle + k] ?? wall, wall]);
-  const before = walls.slice(0, middle).map((wall, k): Joint => [walls[k + 1] ?? wall, wall]);
-  const hanging = ends.map((end) => hung(table, walls, middle, end));
-  return { joints: [...before.reverse(), ...after, ...hanging], lids: ends };
+  const hanging = ends.map((end) => hung(table, walls, end));
+  return { joints: [...row(walls), ...hanging], lids: ends };
+}
+
+/** The same row with the two ends on different walls: the first on the middle one, the second on each of the others. */
+export function shiftedStrips(walls: readonly number[], [first, second]: readonly [number, number]): readonly Tree[] {
+  const bearer = walls[middleOf(walls)] ?? -1;
+  return walls
+    .filter((wall) => wall !== bearer)
+    .map((wall) => ({ joints: [...row(walls), [bearer, first], [wall, second]], lids: [first, second] }));
 }
 
 /** The list begun at its entry `start`. */
@@ -27,7 +32,17 @@ export const begunAt = (list: readonly number[], start: number): readonly number
 export const from = (first: number, count: number): readonly number[] =>
   Array.from({ length: count }, (_, k) => first + k);
 
-function hung(table: FaceTable, walls: readonly number[], middle: number, end: number): Joint {
+const middleOf = (walls: readonly number[]): number => Math.floor((walls.length - 1) / 2);
+
+function row(walls: readonly number[]): readonly Joint[] {
+  const middle = middleOf(walls);
+  const after = walls.slice(middle + 1).map((wall, k): Joint => [walls[middle + k] ?? wall, wall]);
+  const before = walls.slice(0, middle).map((wall, k): Joint => [walls[k + 1] ?? wall, wall]);
+  return [...before.reverse(), ...after];
+}
+
+function hung(table: FaceTable, walls: readonly number[], end: number): Joint {
+  const middle = middleOf(walls);
   const [nearest] = walls
     .map((wall, k) => ({ wall, off: Math.abs(k - middle) }))
     .filter(({ wall }) => commonSide(table, wall, end) !== undefined)

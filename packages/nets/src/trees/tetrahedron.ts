@@ -1,15 +1,24 @@
-// Tetrahedron: a star, the three other faces around the one it stands on.
+// Tetrahedron: a star, the three other faces around the one it stands on; on a page too small for that, a strip.
 
 import type { NetRecipe } from './types.ts';
 
 export const tetrahedron: NetRecipe = {
   kind: 'faces',
-  trees: () => [
+  usual: () => [
     {
       joints: [
         [0, 1],
         [0, 2],
         [0, 3],
+      ],
+    },
+  ],
+  spare: () => [
+    {
+      joints: [
+        [0, 1],
+        [0, 2],
+        [2, 3],
       ],
     },
   ],

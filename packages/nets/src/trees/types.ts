@@ -5,12 +5,17 @@ import type { FaceTable } from '../unfold/faces.ts';
 import type { Tree } from '../unfold/unfold.ts';
 
 /**
- * `faces`: flat faces alone, laid out by a tree. Of several trees the one that needs the smallest page is taken, of those
- * that need the same the first; which one that is depends on the shape of the solid, never on its size.
+ * `faces`: flat faces alone, laid out by a tree. Of several `usual` trees the one that needs the smallest page is taken, of
+ * those that need the same the first; which one that is depends on the shape of the solid, never on its size. A `spare`
+ * tree is less familiar: it is drawn only where a page is too small for the usual one.
  * `round`: one curved surface about the upright axis, cut as a rectangle, a sector or a ring sector, and loose discs.
  * `none`: a piece that nobody folds from flat paper.
  */
 export type NetRecipe =
-  | { readonly kind: 'faces'; readonly trees: (table: FaceTable) => readonly Tree[] }
+  | {
+      readonly kind: 'faces';
+      readonly usual: (table: FaceTable) => readonly Tree[];
+      readonly spare?: (table: FaceTable) => readonly Tree[];
+    }
   | { readonly kind: 'round' }
   | { readonly kind: 'none' };

@@ -7,17 +7,34 @@ import type { FaceTable } from './faces.ts';
 import type { Sheet, Tree } from './unfold.ts';
 import { unfold } from './unfold.ts';
 
-/** The sheet of the best tree: none of its faces overlap; of trees that need the same page the first one. */
-export function chooseSheet(table: FaceTable, trees: readonly Tree[]): Sheet {
-  const sheets = trees.map((tree) => unfold(table, rootOf(tree), tree)).filter((sheet) => !overlapsItself(sheet));
-  const [first, ...others] = sheets;
+export interface Sheets {
+  /** Of the usual trees the one that needs the smallest page; of those that need the same the first. */
+  readonly usual: Sheet;
+  readonly others: readonly Sheet[];
+}
+
+/** The sheets of trees whose faces do not overlap; there is always a usual one. */
+export function sheetsOf(table: FaceTable, usual: readonly Tree[], spare: readonly Tree[]): Sheets {
+  const [known, more] = [usual, spare].map((trees) =>
+    trees.map((tree) => unfold(table, rootOf(tree), tree)).filter((sheet) => !overlapsItself(sheet)),
+  );
+  const [first, ...others] = known ?? [];
   if (first === undefined) throw new RangeError('every tree of this solid overlaps itself');
-  let best = { sheet: first, scale: others.length > 0 ? scaleOf(first) : 1 };
+  let best = { sheet: first, scale: others.length > 0 ? scaleOn(first, 1, Math.SQRT2) : 1 };
   for (const sheet of others) {
-    const scale = scaleOf(sheet);
+    const scale = scaleOn(sheet, 1, Math.SQRT2);
     if (scale > best.scale * (1 + SAME_PAGE_RELATIVE)) best = { sheet, scale };
   }
-  return best.sheet;
+  return { usual: best.sheet, others: [first, ...others, ...(more ?? [])].filter((sheet) => sheet !== best.sheet) };
+}
+
+/** Those that fit a page without their tabs, those with most room first. */
+export function bestOn(sheets: readonly Sheet[], widthMm: number, heightMm: number): readonly Sheet[] {
+  return sheets
+    .map((sheet) => ({ sheet, scale: scaleOn(sheet, widthMm, heightMm) }))
+    .filter(({ scale }) => scale >= 1)
+    .sort((a, b) => b.scale - a.scale)
+    .map(({ sheet }) => sheet);
 }
 
 /** Whether two faces of a sheet lie over each other. */
@@ -26,16 +43,16 @@ export function overlapsItself({ faces }: Sheet): boolean {
   return figures.some((figure, k) => figures.slice(k + 1).some((other) => overlaps(figure, other)));
 }
 
-export function rootOf({ joints }: Tree): number {
+function rootOf({ joints }: Tree): number {
   const [first] = joints;
   if (first === undefined) throw new RangeError('a tree has a joint');
   return first[0];
 }
 
-/** How much larger the sheet could be on a page of the usual shape, one to root two. */
-const scaleOf = ({ faces }: Sheet): number =>
+/** How much larger the sheet could be on a page. */
+export const scaleOn = ({ faces }: Sheet, widthMm: number, heightMm: number): number =>
   placeOn(
     faces.flatMap(({ ring }) => ring),
-    1,
-    Math.SQRT2,
+    widthMm,
+    heightMm,
   ).scale;

@@ -9,6 +9,8 @@ export const printIssues = {
   'text-too-high': '"{text}" needs a height of {neededMm} and has only {roomMm}. Write it shorter.',
   'part-too-wide': 'A part of the sheet is {neededMm} wide, and there is room for {roomMm}. Make it smaller.',
   'part-too-high': 'A part of the sheet is {neededMm} high, and a page holds {roomMm}. Split it.',
+  'outline-too-large':
+    '"{id}" does not fit a page: there is room for {widthMm} by {heightMm}. Make it smaller, or split it.',
   'pages-too-many': 'The sheet needs {count} pages, and at most {most} are allowed. Leave something out.',
   'no-supply-game':
     'Pieces are not earned in a game here. Choose a game on the screen Challenge, then print its sheet.',

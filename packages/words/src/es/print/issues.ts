@@ -9,6 +9,8 @@ export const printIssues: PrintIssueTexts = {
   'text-too-high': '"{text}" necesita una altura de {neededMm} y solo tiene {roomMm}. Escríbelo más corto.',
   'part-too-wide': 'Una parte de la hoja mide {neededMm} de ancho y solo caben {roomMm}. Hazla más pequeña.',
   'part-too-high': 'Una parte de la hoja mide {neededMm} de alto y en una página caben {roomMm}. Divídela.',
+  'outline-too-large':
+    '"{id}" no cabe en una página: hay sitio para {widthMm} por {heightMm}. Hazlo más pequeño o divídelo.',
   'pages-too-many': 'La hoja necesita {count} páginas y se permiten {most} como máximo. Quita algo.',
   'no-supply-game':
     'Aquí las piezas no se ganan en un juego. Elige un juego en la pantalla Reto e imprime después su hoja.',
