@@ -20,8 +20,14 @@ it('a lesson on paper is typed column by column, seen at once, and ranked', asyn
   await page.getByText('3..5').waitFor();
   await page.getByLabel(englishPlan('record-sheet.reading-of', { number: 1, group: 'Terns' })).fill('33.5');
   await page.keyboard.press('Tab');
-  await page.getByLabel(englishPlan('record-sheet.reading-of', { number: 2, group: 'Terns' })).fill('33');
+  const second = page.getByLabel(englishPlan('record-sheet.reading-of', { number: 2, group: 'Terns' }));
+  const apart = page.getByText(englishPlan('record-sheet.readings-apart', { group: 'Terns', gap: '30.2 cm' }));
+  await second.fill('3.3');
   await page.keyboard.press('Tab');
+  await apart.waitFor();
+  await second.fill('33');
+  await page.keyboard.press('Tab');
+  await apart.waitFor({ state: 'detached' });
   for (const group of ['Puffins', 'Terns']) {
     await page.getByRole('button', { name: `Not counted ${group}` }).click();
     const fields = page.locator('.pieces-row', { hasText: group });

@@ -1,7 +1,7 @@
 // Builds of real solids for the tests of stability, in a few words. mm, grams.
 
 import type { LaidPiece, Material, SolidSpec, Stability, StabilityQuestion, WithoutPiece } from '@cairnmark/geometry';
-import { stabilityOf, withoutPiece } from '@cairnmark/geometry';
+import { noTabs, stabilityOf, withoutPiece } from '@cairnmark/geometry';
 import { solidsOf } from './stacked-builds.ts';
 
 export const LIMITS = { solves: 120, pivots: 20_000, trials: 400 };
@@ -24,6 +24,7 @@ export function question(
     stuff: new Map(Object.keys(specs).map((kind) => [kind, { material, surface }])),
     table: surface,
     pairs: [],
+    tabsOf: noTabs,
     rulerStepMm: 1,
     slackMm: 0,
     solver: null,

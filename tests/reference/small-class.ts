@@ -4,7 +4,7 @@
 import type { Attempt, Challenge, ClassRecord, Group, Kit, Report, Statics } from '@cairnmark/engine';
 import { evaluate, USUAL_LIMITS } from '@cairnmark/engine';
 import type { LaidPiece, Layout } from '@cairnmark/geometry';
-import { CONTACT_MM } from '@cairnmark/geometry';
+import { CONTACT_MM, noTabs } from '@cairnmark/geometry';
 import type { SupplyEvent } from '@cairnmark/scoring';
 
 const PAPER = { kind: 'folded-paper', gramsPerM2: 160, base: 'closed', printedNet: true } as const;
@@ -97,7 +97,7 @@ export function laid(...kinds: readonly string[]): Layout {
 export const numbersOnly = (...pieces: readonly string[]): Layout => ({ kind: 'numbers-only', pieces });
 
 /** Without a solver: the builds of these tests are small. */
-export const STATICS: Statics = { solver: null, limits: USUAL_LIMITS };
+export const STATICS: Statics = { solver: null, limits: USUAL_LIMITS, tabsOf: noTabs };
 
 /** The report on an attempt. A refusal is an error of the test. */
 export function reportOn(

@@ -3,6 +3,7 @@
 import type { EngineIssue, Statics } from '@cairnmark/engine';
 import { USUAL_LIMITS } from '@cairnmark/engine';
 import type { Result } from '@cairnmark/geometry';
+import { rememberedTabPaper } from '@cairnmark/nets';
 import type { Io } from './io.ts';
 
 export interface Answer<T> {
@@ -16,7 +17,7 @@ export async function withSolver<T>(
   needsOne: (answer: T) => boolean,
   io: Io,
 ): Promise<Answer<T>> {
-  const without = { solver: null, limits: USUAL_LIMITS };
+  const without = { solver: null, limits: USUAL_LIMITS, tabsOf: rememberedTabPaper() };
   const result = ask(without);
   if (!result.ok || !needsOne(result.value)) return { result, statics: without };
   const statics = { ...without, solver: await io.loadSolver() };

@@ -17,6 +17,8 @@ export * from './path/path.ts';
 export type { Turned } from './plane/place-on.ts';
 export { placeOn } from './plane/place-on.ts';
 export type { Room } from './plane/room.ts';
+export { rememberedTabPaper, tabPaper } from './tab-paper.ts';
 export type { TabMass } from './tabs-of.ts';
 export { tabMassOf, tabsOf } from './tabs-of.ts';
+export { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from './tolerance.ts';
 export type { Placed } from './unfold/faces.ts';

@@ -19,6 +19,12 @@ export const LARGEST_RELATIVE = 1e-4;
 /** mm. Largest sizes are told in steps of half a millimetre, downwards: what a school ruler still shows. */
 export const LARGEST_STEP_MM = 0.5;
 
+/** mm. How deep tabs are where there is room, for most hands. */
+export const USUAL_TAB_DEPTH_MM = 8;
+
+/** mm. For young hands. Common practice, no source. */
+export const DEEP_TAB_DEPTH_MM = 10;
+
 /** rad. Room for the scissors between a tab and what lies beside it. Common practice, no source. */
 export const SCISSORS_GAP_RAD = (6 / 180) * Math.PI;
 
@@ -51,3 +57,9 @@ export const TOOTH_RADIUS_SHARE = 0.6;
 
 /** rad. A fan of faces is laid out only where at least this much is left open for its last tab. */
 export const LEAST_FAN_GAP_RAD = Math.PI / 4;
+
+/** No unit (share of the solid's reach). Corners that a turn brings this near to each other are the same corner. */
+export const SAME_POINT_SHARE = 1e-6;
+
+/** No unit (sine). Two axes that differ by less are one: a thousand times the rounding of a unit vector. */
+export const SAME_DIRECTION = 1e-6;

@@ -5,6 +5,7 @@ import type { Report } from '@cairnmark/engine';
 import { evaluate, needsSolver, piecesUsed, USUAL_LIMITS, unitOf } from '@cairnmark/engine';
 import type { LinearSolver } from '@cairnmark/geometry';
 import { rulerOf, TILT_BANDS } from '@cairnmark/geometry';
+import { tabPaper } from '@cairnmark/nets';
 import { classReader, wordsFor } from '@cairnmark/words';
 import { HIGHS } from '../../reference/highs.ts';
 
@@ -36,7 +37,11 @@ function reported(id: string, solver: LinearSolver | null) {
   const attempt = RECORD.attempts.find((one) => one.id === id)!;
   const challenge = RECORD.challenges.find((one) => one.id === attempt.challenge)!;
   const group = RECORD.groups.find((one) => one.id === attempt.group)!;
-  const result = evaluate(attempt, { challenge, group, events: [] }, { solver, limits: USUAL_LIMITS });
+  const result = evaluate(
+    attempt,
+    { challenge, group, events: [] },
+    { solver, limits: USUAL_LIMITS, tabsOf: tabPaper },
+  );
   if (!result.ok) throw new Error(JSON.stringify(result.issues));
   return { attempt, challenge, report: result.value };
 }

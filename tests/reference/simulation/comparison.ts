@@ -1,7 +1,7 @@
 // Our verdict on a stack beside what the simulation makes of it.
 
 import type { LaidPiece, SolidSpec, Stability, StabilityQuestion, Verdict } from '@cairnmark/geometry';
-import { massOf } from '@cairnmark/geometry';
+import { massOf, noTabs } from '@cairnmark/geometry';
 import { HIGHS } from '../highs.ts';
 import { judged, LIMITS, question, SHELL } from '../judged-builds.ts';
 import { stackOf } from '../stacked-builds.ts';
@@ -54,7 +54,7 @@ export const isSaidToFall = ({ class: said }: Judged): boolean => said === 'fall
 export function buildOf(pieces: readonly LaidPiece[]): Build {
   return {
     stack: stackOf(pieces, asked(pieces, 0).solids),
-    massOf: ({ kind, solid }) => massOf(solid, kindOf(kind).material),
+    massOf: ({ kind, solid }) => massOf(solid, kindOf(kind).material, noTabs),
     frictionOf: (touching) => (touching === 'table' ? TABLE_FRICTION : kindOf(touching.kind).friction),
   };
 }

@@ -1,7 +1,7 @@
 // The simulation itself, on builds worked out by hand. Pushes are tangents of the tilt; mm.
 
 import type { LaidPiece, SolidSpec, Vec2 } from '@cairnmark/geometry';
-import { massOf } from '@cairnmark/geometry';
+import { massOf, noTabs } from '@cairnmark/geometry';
 import { expect, it } from 'vitest';
 import { times } from '../dice.ts';
 import { FULL } from '../judged-builds.ts';
@@ -17,7 +17,7 @@ const build = (
   ...pieces: readonly LaidPiece[]
 ): Build => ({
   stack: stackOf(pieces, solidsOf(specs)),
-  massOf: ({ solid }) => massOf(solid, FULL),
+  massOf: ({ solid }) => massOf(solid, FULL, noTabs),
   frictionOf: (touching) => (touching === 'table' ? 0.9 : friction),
 });
 

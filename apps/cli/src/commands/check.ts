@@ -3,6 +3,7 @@
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
+import { rememberedTabPaper } from '@cairnmark/nets';
 import type { TerminalWords } from '@cairnmark/words';
 import type { Call } from '../call.ts';
 import { helpAbout } from '../call.ts';
@@ -35,7 +36,7 @@ function checkedFile(file: string, words: TerminalWords, io: Io): Outcome<readon
   const { decoded } = read.value;
   const fine = words.say('file.fine', { file, format: words.names.formats[decoded.format] });
   if (decoded.format !== 'class') return { ok: true, value: [fine] };
-  const scored = scoreClass(decoded.value, { solver: null, limits: USUAL_LIMITS });
+  const scored = scoreClass(decoded.value, { solver: null, limits: USUAL_LIMITS, tabsOf: rememberedTabPaper() });
   if (!scored.ok) return { ok: false, faults: scored.issues.map((issue) => faultLine(file, issue, words)) };
   return { ok: true, value: [fine, ...beyondTheKit(file, decoded.value, scored.value, words)] };
 }

@@ -1,7 +1,7 @@
 // What is drawn of a judgement, on builds whose figures are worked out by hand. Cubes of 50 mm, all of one stuff.
 
 import type { LaidPiece, Posed, Stability, StabilityQuestion } from '@cairnmark/geometry';
-import { makeSolid, pose, stabilityOf } from '@cairnmark/geometry';
+import { makeSolid, noTabs, pose, stabilityOf } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { expectNear, expectPointNear } from '../../../../tests/tools/within.ts';
 import { overlayOf } from './overlay-of.ts';
@@ -19,6 +19,7 @@ function judged(xs: readonly number[], friction = 0.6): readonly [Stability, Pos
     ]),
     table: { material: 'table', friction },
     pairs: [],
+    tabsOf: noTabs,
     rulerStepMm: 1,
     slackMm: 0,
     solver: null,

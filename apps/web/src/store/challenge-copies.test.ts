@@ -2,6 +2,7 @@ import { demoClass } from '@cairnmark/demo';
 import type { Statics } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS } from '@cairnmark/engine';
 import { faultsOf, NAME_CHARACTERS_MOST } from '@cairnmark/formats';
+import { noTabs } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { addChallenge, addWithBuilds, copyOf, nameTold } from './challenge-copies.ts';
 
@@ -78,4 +79,4 @@ describe('a copy with the builds', () => {
   });
 });
 
-const STATICS: Statics = { limits: USUAL_LIMITS, solver: null };
+const STATICS: Statics = { limits: USUAL_LIMITS, solver: null, tabsOf: noTabs };

@@ -2,8 +2,10 @@
 
 import type { Evaluator, Statics } from '@cairnmark/engine';
 import { evaluate, needsSolver, scoreClass, someNeedSolver, stabilityQuestion, USUAL_LIMITS } from '@cairnmark/engine';
-import type { LinearSolver, WithoutPiece } from '@cairnmark/geometry';
-import { SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
+import type { LinearSolver, TabsOf, WithoutPiece } from '@cairnmark/geometry';
+import { pose, SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
+import type { StabilityOverlay } from '../scene/overlay-of.ts';
+import { overlayOf } from '../scene/overlay-of.ts';
 import type { Build, Question, Questions, Topic } from './questions.ts';
 
 type Progress = (solved: number, most: number) => void;
@@ -14,6 +16,7 @@ export interface Tools {
   /** For one scoring; it knows the reports of the scoring before. */
   readonly evaluator: () => Evaluator;
   readonly progress: Progress;
+  readonly tabsOf: TabsOf;
 }
 
 export async function answerTo(question: Question, tools: Tools): Promise<Questions[Topic]['answer']> {
@@ -34,26 +37,26 @@ export async function answerTo(question: Question, tools: Tools): Promise<Questi
     }
     case 'without':
       return withoutEach(question.ask, await staticsFor(question.ask, tools));
+    case 'overlay':
+      return overlayFor(question.ask, noSolver(tools));
     case 'tilt':
       return tiltOf(question.ask, question.ask.towardsRad, await staticsFor(question.ask, tools));
   }
 }
 
 /** Without a solver first; with one where the answer says that it takes one. */
-async function askTwice<T>(
-  ask: (statics: Statics) => T,
-  needsOne: (answer: T) => boolean,
-  { solver, progress }: Tools,
-): Promise<T> {
-  const first = ask({ solver: null, limits: USUAL_LIMITS });
-  const large = needsOne(first) ? await solver() : null;
-  return large === null ? first : ask({ solver: counting(large, progress), limits: USUAL_LIMITS });
+async function askTwice<T>(ask: (statics: Statics) => T, needsOne: (answer: T) => boolean, tools: Tools): Promise<T> {
+  const first = ask(noSolver(tools));
+  const large = needsOne(first) ? await tools.solver() : null;
+  return large === null ? first : ask({ ...noSolver(tools), solver: counting(large, tools.progress) });
 }
 
+const noSolver = ({ tabsOf }: Tools): Statics => ({ solver: null, limits: USUAL_LIMITS, tabsOf });
+
 /** Builds too large for the small solver of geometry get the large one. */
-async function staticsFor({ attempt }: Build, { solver, progress }: Tools): Promise<Statics> {
-  const large = attempt.layout.pieces.length > SMALL_BUILD ? await solver() : null;
-  return { solver: large === null ? null : counting(large, progress), limits: USUAL_LIMITS };
+async function staticsFor({ attempt }: Build, tools: Tools): Promise<Statics> {
+  const large = attempt.layout.pieces.length > SMALL_BUILD ? await tools.solver() : null;
+  return { ...noSolver(tools), solver: large === null ? null : counting(large, tools.progress) };
 }
 
 /** The same solver, which tells each time it has solved a programme. */
@@ -82,6 +85,12 @@ function withoutEach(build: Build, statics: Statics): readonly (WithoutPiece | n
     const answer = withoutPiece(question, piece);
     return answer.ok ? answer.value : null;
   });
+}
+
+function overlayFor({ stability, ...build }: Questions['overlay']['ask'], statics: Statics): StabilityOverlay | null {
+  const question = stabilityQuestion(build.attempt, build.challenge, build.group, statics);
+  const posed = question === null ? null : pose(question, question.pieces);
+  return posed?.ok ? overlayOf(stability, posed.value) : null;
 }
 
 function tiltOf(build: Build, towardsRad: number, statics: Statics): Questions['tilt']['answer'] {

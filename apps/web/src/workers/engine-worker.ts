@@ -4,6 +4,7 @@
 /// <reference lib="webworker" />
 import { rememberedReports } from '@cairnmark/engine';
 import type { LinearSolver } from '@cairnmark/geometry';
+import { rememberedTabPaper } from '@cairnmark/nets';
 import { answerTo } from './answers.ts';
 import { loadSolver } from './load-solver.ts';
 import type { Message, Question } from './questions.ts';
@@ -12,11 +13,12 @@ declare const self: DedicatedWorkerGlobalScope;
 
 const solver = once(loadSolver);
 const evaluator = rememberedReports();
+const tabsOf = rememberedTabPaper();
 
 self.onmessage = ({ data }: MessageEvent<Question>) => {
   const tell = (message: Message): void => self.postMessage(message);
   const solved = (done: number, most: number): void => tell({ number: data.number, solved: done, most });
-  answerTo(data, { solver, evaluator, progress: solved }).then(
+  answerTo(data, { solver, evaluator, progress: solved, tabsOf }).then(
     (answer) => tell({ number: data.number, answer }),
     (error: unknown) => tell({ number: data.number, failed: error instanceof Error ? error.message : String(error) }),
   );

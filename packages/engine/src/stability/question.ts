@@ -17,7 +17,7 @@ export function stabilityQuestion(
   { layout }: Attempt,
   challenge: Challenge,
   group: Group,
-  { solver, limits }: Statics,
+  { solver, limits, tabsOf }: Statics,
 ): StabilityQuestion | null {
   if (layout.kind !== 'laid-out' || layout.pieces.length === 0) return null;
   return {
@@ -26,6 +26,7 @@ export function stabilityQuestion(
     stuff: new Map(challenge.kit.kinds.map((kind) => [kind.id, stuffOf(kind)])),
     table: SMOOTH_AS_THE_PIECE,
     pairs: challenge.kit.frictions,
+    tabsOf,
     rulerStepMm: rulerOf(challenge.ruler).stepMm,
     slackMm: challenge.slackMm,
     solver,

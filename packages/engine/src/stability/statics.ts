@@ -1,6 +1,6 @@
 // What judging whether a build stands takes beside the records: a solver, handed in by the app, and how much work is spent.
 
-import type { LinearSolver, WorkLimits } from '@cairnmark/geometry';
+import type { LinearSolver, TabsOf, WorkLimits } from '@cairnmark/geometry';
 import type { ClassScore } from '../class/score-class.ts';
 import type { Report } from '../report-types.ts';
 
@@ -8,6 +8,8 @@ export interface Statics {
   /** null: none is loaded. Towers and small builds are judged without; others say that they need one. */
   readonly solver: LinearSolver | null;
   readonly limits: WorkLimits;
+  /** The tabs of a printed net, which weigh too. */
+  readonly tabsOf: TabsOf;
 }
 
 /** Enough for builds of a hundred pieces; the same input stops at the same place on every machine. */

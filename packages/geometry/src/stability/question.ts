@@ -11,7 +11,7 @@ import type { PairFriction, Surface } from './friction.ts';
 import { frictionBetween } from './friction.ts';
 import type { LinearSolver } from './linear-solver.ts';
 import type { WorkLimits } from './margin.ts';
-import type { Material, OwnMass } from './material.ts';
+import type { Material, OwnMass, TabsOf } from './material.ts';
 import { massOf } from './material.ts';
 import { staticProblem } from './problem.ts';
 import type { StaticProblem } from './types.ts';
@@ -29,6 +29,8 @@ export interface StabilityQuestion {
   readonly stuff: ReadonlyMap<string, KindStuff>;
   readonly table: Surface;
   readonly pairs: readonly PairFriction[];
+  /** Of kinds cut from printed nets: their tabs weigh too. */
+  readonly tabsOf: TabsOf;
   /** One division of the ruler, mm: moves that mend are whole numbers of it. */
   readonly rulerStepMm: number;
   /** Pieces that come within this of what is below them rest on it too, mm (2 mm for paper). */
@@ -66,7 +68,7 @@ export function stuffOf(question: StabilityQuestion, kind: string): KindStuff {
 }
 
 function massAt(question: StabilityQuestion, { kind, solid }: PlacedPiece, weighed: Weighed | undefined): OwnMass {
-  const usual = massOf(solid, stuffOf(question, kind).material);
+  const usual = massOf(solid, stuffOf(question, kind).material, question.tabsOf);
   if (weighed === undefined) return usual;
   const { massG, centreMm } = weighed;
   const [x, y, z] = usual.centre;

@@ -2,7 +2,7 @@
 
 import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS, unitOf } from '@cairnmark/engine';
-import { TILT_BANDS } from '@cairnmark/geometry';
+import { noTabs, TILT_BANDS } from '@cairnmark/geometry';
 import { cardWords, classReader, wordsFor } from '@cairnmark/words';
 import { shownRuler } from '../../app/use-build-words.ts';
 import type { Units } from '../../store/device.ts';
@@ -11,7 +11,7 @@ import { boardLines } from './lines.ts';
 import type { Scene } from './scene.ts';
 
 export function scored(record: ClassRecord): ClassScore {
-  const score = scoreClass(record, { solver: null, limits: USUAL_LIMITS });
+  const score = scoreClass(record, { solver: null, limits: USUAL_LIMITS, tabsOf: noTabs });
   if (!score.ok) throw new RangeError(`refused: ${JSON.stringify(score.issues)}`);
   return score.value;
 }

@@ -2,6 +2,7 @@ import { demoClass } from '@cairnmark/demo';
 import type { EngineIssue, Report } from '@cairnmark/engine';
 import { evaluate, USUAL_LIMITS } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
+import { noTabs } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import type { Worked } from '../../workers/worked.ts';
 import { buildState, moodOf } from './build-state.ts';
@@ -24,7 +25,11 @@ function reportOn(id: string, layout?: Layout): { layout: Layout; report: Report
   const group = record.groups.find((one) => one.id === attempt?.group);
   if (attempt === undefined || challenge === undefined || group === undefined) throw new RangeError(id);
   const built = { ...attempt, layout: layout ?? attempt.layout };
-  const result = evaluate(built, { challenge, group, events: [] }, { solver: null, limits: USUAL_LIMITS });
+  const result = evaluate(
+    built,
+    { challenge, group, events: [] },
+    { solver: null, limits: USUAL_LIMITS, tabsOf: noTabs },
+  );
   if (!result.ok) throw new RangeError(JSON.stringify(result.issues));
   return { layout: built.layout, report: result.value };
 }

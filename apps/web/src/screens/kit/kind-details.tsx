@@ -4,6 +4,7 @@
 import type { KindOfPiece } from '@cairnmark/engine';
 import type { SchoolCounts, Sizes, Solid } from '@cairnmark/geometry';
 import { massOf } from '@cairnmark/geometry';
+import { tabPaper } from '@cairnmark/nets';
 import { Crushed } from './crushed.tsx';
 import { MaterialFields } from './material-fields.tsx';
 import { OtherWays } from './other-ways.tsx';
@@ -36,7 +37,7 @@ export function KindDetails({
           faces: inClass.exactAmount('faces', counts.faces),
           edges: inClass.exactAmount('edges', counts.edges),
           corners: inClass.exactAmount('corners', counts.corners),
-          grams: words.number(round(massOf(solid, kind.material).massG)),
+          grams: words.number(round(massOf(solid, kind.material, tabPaper).massG)),
         })}
       </p>
       {waysOf(kind.solid).length > 0 && !use.locked && (
