@@ -12,6 +12,8 @@ const DETAILS: Readonly<Record<PrintIssueCode, Issue['details']>> = {
   'part-too-high': { neededMm: 300.25, roomMm: 267 },
   'outline-too-large': { id: 'Cube 7', widthMm: 199.9, heightMm: 249.4 },
   'pages-too-many': { count: 3, most: 2 },
+  'no-supply-game': {},
+  'no-table-cards': {},
 };
 
 it('everything that keeps a sheet from being printed has a sentence in both languages, with its lengths in mm', () => {
