@@ -4,6 +4,8 @@
 //   node tests/tools/ready.mjs            install
 //   node tests/tools/ready.mjs build      install, then compile into the dist folders
 //   node tests/tools/ready.mjs browser    install, then find a browser for the browser tests, or install one
+//   node tests/tools/ready.mjs poppler    install, then find the readers of PDF, or install them, or say that there are none
+//   node tests/tools/ready.mjs tests      both of these
 
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -12,8 +14,10 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getBrowser, thisMachine } from './browser.mjs';
 import { withLock } from './lock.mjs';
+import { getPoppler } from './poppler.mjs';
 
-/** @typedef {'install' | 'build' | 'browser'} Wish */
+/** @typedef {(typeof WISHES)[number]} Wish */
+const WISHES = /** @type {const} */ (['install', 'build', 'browser', 'poppler', 'tests']);
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -27,7 +31,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
 }
 
 /**
- * Installs what is lacking in the clone at `root`, and compiles or gets a browser when asked to. Of several that run at
+ * Installs what is lacking in the clone at `root`, and compiles or gets a browser or readers of PDF when asked to. Of several that run at
  * once one works and the others wait. Throws an Error whose message is a sentence for the person at the terminal.
  * @param {string} root
  * @param {Wish} wanted
@@ -38,7 +42,9 @@ export function ready(root, wanted) {
   withLock(join(root, '.cache'), () => {
     if (!isInstalled(root)) install(root);
     if (wanted === 'build') build(root);
-    if (wanted === 'browser') getBrowser(thisMachine(root), (way) => run(root, way));
+    const [machine, get] = [thisMachine(root), (/** @type {import('./browser.mjs').Way} */ way) => run(root, way)];
+    if (wanted === 'browser' || wanted === 'tests') getBrowser(machine, get);
+    if (wanted === 'poppler' || wanted === 'tests') tell(getPoppler(machine, get));
   });
 }
 
@@ -47,8 +53,14 @@ export function ready(root, wanted) {
  * @returns {Wish}
  */
 function wish(word = 'install') {
-  if (word === 'install' || word === 'build' || word === 'browser') return word;
-  throw new Error(`ready.mjs cannot ${word}: it can install, build, or get a browser.`);
+  const known = WISHES.find((one) => one === word);
+  if (known !== undefined) return known;
+  throw new Error(`ready.mjs cannot ${word}: it can install, build, get a browser, or get readers of PDF.`);
+}
+
+/** @param {string | undefined} sentence */
+function tell(sentence) {
+  if (sentence !== undefined) process.stderr.write(`${sentence}\n`);
 }
 
 /**

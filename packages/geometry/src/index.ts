@@ -12,6 +12,7 @@ export * from './kernel/units.ts';
 export * from './kernel/vec.ts';
 export * from './measures/index.ts';
 export * from './mesh/mesh.ts';
+export * from './mesh/silhouette.ts';
 export * from './outline/index.ts';
 export * from './solids/body.ts';
 export * from './solids/catalogue.ts';

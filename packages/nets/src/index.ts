@@ -14,6 +14,8 @@ export * from './net.ts';
 export { circlePath } from './path/arc.ts';
 export { flattenPath, pathAreaMm2 } from './path/measure.ts';
 export * from './path/path.ts';
+export type { Turned } from './plane/place-on.ts';
+export { placeOn } from './plane/place-on.ts';
 export type { Room } from './plane/room.ts';
 export { rememberedTabPaper, tabPaper } from './tab-paper.ts';
 export type { TabMass } from './tabs-of.ts';

@@ -1,8 +1,8 @@
 // What a net is: pieces of paper to cut out, true to size. mm, on a sheet of its own for each piece.
 //
 // The drawing shows the inside of the solid. Ink is printed on the side that ends inside, so every fold is a valley fold
-// for whoever looks at the ink, and the outside stays clean. Turned over, the net of a lopsided solid would fold to its
-// mirror image.
+// for whoever looks at the ink, and the outside stays clean. Drawn the other way round, a net would fold to the mirror
+// image, each corner in the wrong place.
 
 import type { Issue, Solid, Vec2, Vec3 } from '@cairnmark/geometry';
 import type { Frame } from './fit/frame.ts';

@@ -34,8 +34,8 @@ export const ROOM_AHEAD_SHARE = 1 / 8;
 /** rad. The ends of a tab lean in at least so far (90 - 60 degrees), so that no corner shows beside its mate. */
 export const STEEPEST_BEVEL_RAD = Math.PI / 3;
 
-/** No unit. A tab is no deeper than this share of its edge. */
-export const DEEPEST_EDGE_SHARE = 0.45;
+/** No unit. A tab is no deeper than this share of its edge, and of its mate across that edge: two fit side by side. */
+export const DEEPEST_SHARE = 0.45;
 
 /** No unit. The far side of a tab keeps at least this share of its edge: a pointed tab tears. */
 export const FAR_SIDE_SHARE = 0.1;

@@ -5,15 +5,19 @@ import type { Catalogue, CommandTexts, EnglishCommands } from './catalogue.ts';
 import { commands as enCommands } from './en/commands.ts';
 import { english } from './en/index.ts';
 import { plan as enPlan } from './en/plan/index.ts';
+import { printed as enPrinted } from './en/print/index.ts';
 import { cards as enCards } from './en/screens/cards.ts';
 import { screens as enScreens } from './en/screens/index.ts';
 import { commands as esCommands } from './es/commands.ts';
 import { spanish } from './es/index.ts';
 import { plan as esPlan } from './es/plan/index.ts';
+import { printed as esPrinted } from './es/print/index.ts';
 import { cards as esCards } from './es/screens/cards.ts';
 import { screens as esScreens } from './es/screens/index.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
+import type { PrintCatalogue, PrintWords } from './print.ts';
+import { printWordsIn } from './print.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
@@ -30,6 +34,7 @@ const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: english, es: spa
 const COMMANDS: Readonly<Record<Language, CommandTexts>> = { en: enCommands, es: esCommands };
 const CARDS: Readonly<Record<Language, CardTexts>> = { en: enCards, es: esCards };
 const PLANS: Readonly<Record<Language, PlanTexts>> = { en: enPlan, es: esPlan };
+const PRINTED: Readonly<Record<Language, PrintCatalogue>> = { en: enPrinted, es: esPrinted };
 const SCREENS: Readonly<Record<Language, ScreenTexts>> = { en: enScreens, es: esScreens };
 
 export const wordsFor = (language: Language): Words => wordsIn(CATALOGUES[language]);
@@ -46,3 +51,5 @@ export const cardWords = (language: Language): CardWords =>
   textWords(language, { ...SCREENS[language], ...CARDS[language] });
 
 export const planWords = (language: Language): PlanWords => textWords(language, PLANS[language]);
+
+export const printWords = (language: Language): PrintWords => printWordsIn(language, PRINTED[language]);

@@ -13,7 +13,17 @@ import type {
   StockBreach,
   WhyLine,
 } from '@cairnmark/engine';
-import type { GapPlace, MeasuredFact, Stability, Step, Tilt, Unit, WithoutPiece, Working } from '@cairnmark/geometry';
+import type {
+  GapPlace,
+  MeasuredFact,
+  SolidSpec,
+  Stability,
+  Step,
+  Tilt,
+  Unit,
+  WithoutPiece,
+  Working,
+} from '@cairnmark/geometry';
 import type {
   OutReason,
   PointsLine,
@@ -42,6 +52,7 @@ import { pointsSentence } from './points.ts';
 import { exact, inFull } from './quantities.ts';
 import { ruleSentence, stockSentence } from './rules.ts';
 import { fill } from './say.ts';
+import { sizesText } from './sizes.ts';
 import type { StabilityWords } from './stability.ts';
 import { stabilityWords } from './stability.ts';
 import type { StabilityBrief } from './stability-brief.ts';
@@ -79,6 +90,8 @@ export interface ClassWords {
   exact(value: number, unit: Unit): string;
   /** What was read, by its unit alone. */
   full(value: number, unit: Unit): string;
+  /** The sizes of a solid in few words: "5 × 5 × 10 cm". */
+  sizes(spec: SolidSpec): string;
   /** "± 0.3 cm" in the unit of the measure, empty for 0. */
   error(measure: string, tolerance: number): string;
   /** The value that counts with its tolerance, or why there is none. */
@@ -143,6 +156,7 @@ export function classWords(voice: Voice): ClassWords {
     roundedAmount: (measure, value, step) => roundedAmount(measure, value, step, voice),
     exact: (value, unit) => exact(value, unit, reader.ruler, words.decimalMark),
     full: (value, unit) => inFull(value, unit, reader.ruler, words.decimalMark),
+    sizes: (spec) => sizesText(spec, voice),
     error: (measure, tolerance) => errorText(measure, tolerance, voice),
     fact: (fact) => factText(fact, voice),
     otherValues: (fact) => otherValues(fact, voice),

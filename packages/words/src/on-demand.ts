@@ -4,6 +4,7 @@ import type { CardTexts, CardWords } from './cards.ts';
 import type { Catalogue } from './catalogue.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
+import type { PrintCatalogue, PrintWords } from './print.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
 import { textWords } from './text-words.ts';
 import type { Words } from './words.ts';
@@ -30,6 +31,11 @@ const PLANS: Load<PlanTexts> = {
   es: async () => (await import('./es/plan/index.ts')).plan,
 };
 
+const PRINTED: Load<PrintCatalogue> = {
+  en: async () => (await import('./en/print/index.ts')).printed,
+  es: async () => (await import('./es/print/index.ts')).printed,
+};
+
 export async function loadWords(language: Language): Promise<Words> {
   const [catalogue, { wordsIn }] = await Promise.all([CATALOGUES[language](), import('./words.ts')]);
   return wordsIn(catalogue);
@@ -44,4 +50,9 @@ export const loadPlanWords = async (language: Language): Promise<PlanWords> =>
 export async function loadCardWords(language: Language): Promise<CardWords> {
   const [screens, cards] = await Promise.all([SCREENS[language](), CARDS[language]()]);
   return textWords(language, { ...screens, ...cards });
+}
+
+export async function loadPrintWords(language: Language): Promise<PrintWords> {
+  const [printed, { printWordsIn }] = await Promise.all([PRINTED[language](), import('./print.ts')]);
+  return printWordsIn(language, printed);
 }

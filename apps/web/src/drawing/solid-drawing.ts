@@ -1,12 +1,11 @@
 // Any placed piece as a flat drawing: its outline, its flat faces that are in sight, and a blend where it is curved. It works
 // from faces and the outline of the body alone, so a new solid needs no art. mm, x right, y down as on a page.
 
-import type { Body, FlatFace, PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
-import { add3, cross3, dot3, length3, rotate, scale3, unit3 } from '@cairnmark/geometry';
-import { rimOf, silhouetteOf } from './silhouette.ts';
+import type { Basis, Body, FlatFace, PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
+import { add3, cross3, dot3, length3, rimOf, rotate, scale3, silhouetteOf, unit3 } from '@cairnmark/geometry';
 import type { Tone } from './tone.ts';
 import { toneOf } from './tone.ts';
-import type { Basis, View } from './view.ts';
+import type { View } from './view.ts';
 import { basisOf, flatIn } from './view.ts';
 
 export interface DrawnFace {

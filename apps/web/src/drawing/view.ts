@@ -1,7 +1,7 @@
 // Parallel views of the table: where right, up and away point in the frame of the table, and points laid flat by them.
 // Angles in rad, lengths in mm. A drawing has x to the right and y up, seen by someone who stands before it.
 
-import type { Vec2, Vec3 } from '@cairnmark/geometry';
+import type { Basis, Vec2, Vec3 } from '@cairnmark/geometry';
 import { dot3 } from '@cairnmark/geometry';
 
 export interface View {
@@ -9,13 +9,6 @@ export interface View {
   readonly azimuthRad: number;
   /** How far down they look: 0 level, a quarter turn straight from above. */
   readonly elevationRad: number;
-}
-
-/** Three unit vectors in the frame of the table, square to each other. */
-export interface Basis {
-  readonly right: Vec3;
-  readonly up: Vec3;
-  readonly away: Vec3;
 }
 
 export type ViewName = 'corner' | 'front' | 'side' | 'above';

@@ -1,13 +1,12 @@
 // One piece on the screen: its surface, its edges, the outline of what is curved, and a thick outline when it is picked.
 
-import type { Body, PlacedPiece, Rotation, Vec3 } from '@cairnmark/geometry';
-import { rotate } from '@cairnmark/geometry';
+import type { Basis, Body, PlacedPiece, Rotation, Vec3 } from '@cairnmark/geometry';
+import { rotate, silhouetteOf } from '@cairnmark/geometry';
 import { Group, Matrix4, Mesh } from 'three';
 import type { LineSegments2 } from 'three/addons/lines/LineSegments2.js';
 import { acceleratedRaycast } from 'three-mesh-bvh';
 import { familyOf } from '../drawing/family.ts';
-import { silhouetteOf } from '../drawing/silhouette.ts';
-import type { Basis, View } from '../drawing/view.ts';
+import type { View } from '../drawing/view.ts';
 import { basisOf } from '../drawing/view.ts';
 import { fatLines, linesOf, redraw, ringSegments } from './fat-lines.ts';
 import type { Look, Materials } from './materials.ts';

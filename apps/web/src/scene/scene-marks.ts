@@ -1,11 +1,10 @@
 // From a picture and a camera to all that is drawn and written over the canvas. px from its upper left corner.
 
 import type { PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
-import { dot3 } from '@cairnmark/geometry';
+import { dot3, silhouetteOf } from '@cairnmark/geometry';
 import { linePath } from '../drawing/paths.ts';
 import type { Rectangle } from '../drawing/sheet.ts';
 import { rectangleCorners, sheetUnder } from '../drawing/sheet.ts';
-import { silhouetteOf } from '../drawing/silhouette.ts';
 import { basisOf } from '../drawing/view.ts';
 import type { Camera } from './camera.ts';
 import { isLevel, toCanvas } from './camera.ts';

@@ -1,12 +1,11 @@
 // The surface and the true edges of a solid for drawing and picking, in its own frame, made once for each solid and size. mm.
 
 import type { Solid, Vec3 } from '@cairnmark/geometry';
-import { meshOf } from '@cairnmark/geometry';
+import { meshOf, rimOf } from '@cairnmark/geometry';
 import { BufferAttribute, BufferGeometry } from 'three';
 import type { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
 import { toCreasedNormals } from 'three/addons/utils/BufferGeometryUtils.js';
 import { computeBoundsTree } from 'three-mesh-bvh';
-import { rimOf } from '../drawing/silhouette.ts';
 import type { Segment3 } from './fat-lines.ts';
 import { geometryOf, ringSegments } from './fat-lines.ts';
 

@@ -6,7 +6,7 @@ import type { NetTab } from '../net.ts';
 import { straightPath } from '../path/path.ts';
 import type { TabShape } from '../tabs/tab-shape.ts';
 import { deepestMm, tabShape } from '../tabs/tab-shape.ts';
-import { DEEPEST_EDGE_SHARE, SCISSORS_GAP_RAD, STEEPEST_BEVEL_RAD } from '../tolerance.ts';
+import { DEEPEST_SHARE, SCISSORS_GAP_RAD, STEEPEST_BEVEL_RAD } from '../tolerance.ts';
 import type { Wall } from './wall.ts';
 import { onSheet, onSolid } from './wall.ts';
 
@@ -31,7 +31,7 @@ function seamShape(wall: Wall, tabDepthMm: number): TabShape {
   const round = roundTip(wall);
   const atB = wall.kind === 'sector' ? Math.min(STEEPEST_BEVEL_RAD, round) : STEEPEST_BEVEL_RAD;
   const bevels = { atA: STEEPEST_BEVEL_RAD, atB };
-  let depthMm = Math.min(tabDepthMm, DEEPEST_EDGE_SHARE * wall.slantMm, deepestMm(wall.slantMm, bevels));
+  let depthMm = Math.min(tabDepthMm, DEEPEST_SHARE * wall.slantMm, deepestMm(wall.slantMm, bevels));
   if (wall.kind === 'rectangle') depthMm = Math.min(depthMm, Math.PI * wall.lower.radiusMm);
   const alongMm = wall.reachMm - wall.slantMm;
   while (wall.kind === 'ring-sector' && Math.atan2(depthMm, alongMm + depthMm / Math.tan(atB)) > round)
@@ -55,8 +55,8 @@ function onLeftSide(wall: Wall, [x, y]: Vec2): Vec2 {
 }
 
 /**
- * The centre of a trapezoid curled with the wall, by Gauss's rule with five points each way: over the few tenths of a turn
- * that a tab takes it is exact to rounding. Nodes and weights: Abramowitz and Stegun, table 25.4 (from memory).
+ * The centre of a trapezoid curled with the wall, by Gauss's rule with five points each way: on a cylinder exact to
+ * rounding, at the tip of a cone, where the wall is no smooth surface, to a few thousandths of a millimetre. Nodes and weights: Abramowitz and Stegun, table 25.4 (from memory).
  */
 function curledCentroid(wall: Wall, [a, farA, farB, b]: readonly Vec2[]): Vec3 {
   if (a === undefined || farA === undefined || farB === undefined || b === undefined)

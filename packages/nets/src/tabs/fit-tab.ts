@@ -5,7 +5,7 @@ import type { Vec2 } from '@cairnmark/geometry';
 import type { Figure } from '../plane/convex.ts';
 import { figureOf, liesIn, overlaps } from '../plane/convex.ts';
 import { lay, moved } from '../plane/motion.ts';
-import { DEEPEST_EDGE_SHARE, ROOM_AHEAD_SHARE, SCISSORS_GAP_RAD } from '../tolerance.ts';
+import { ROOM_AHEAD_SHARE, SCISSORS_GAP_RAD } from '../tolerance.ts';
 import type { Copy } from './seams.ts';
 import type { Bevels, TabShape } from './tab-shape.ts';
 import { deepestMm, tabShape } from './tab-shape.ts';
@@ -35,15 +35,15 @@ export function fitTab(copy: Copy, mate: Copy, bevels: Bevels, depthMm: number, 
   return fitted;
 }
 
-/** As deep as asked, as the edge allows and as the leaning ends allow. */
-export function startDepthMm({ a, b }: Copy, bevels: Bevels, depthMm: number): number {
+/** As deep as asked, as edge and mate allow and as the leaning ends allow. */
+export function startDepthMm({ a, b, deepestMm: mostMm }: Copy, bevels: Bevels, depthMm: number): number {
   const lengthMm = Math.hypot(b[0] - a[0], b[1] - a[1]);
-  return Math.min(depthMm, DEEPEST_EDGE_SHARE * lengthMm, deepestMm(lengthMm, bevels));
+  return Math.min(depthMm, mostMm, deepestMm(lengthMm, bevels));
 }
 
 const SHRINK = 0.9;
-/** The last try is a fiftieth as deep as the first. */
-const MOST_TRIES = 37;
+/** The last try is a thousandth as deep as the first. */
+const MOST_TRIES = 66;
 
 function tryTab(copy: Copy, mate: Copy, bevels: Bevels, depthMm: number): FittedTab {
   const shape = tabShape(copy.a, copy.b, bevels, depthMm);

@@ -5,7 +5,7 @@
 import type { Vec2 } from '@cairnmark/geometry';
 import { convexHull } from '@cairnmark/geometry';
 import { figureOf, leftOf, sidesOf } from '../plane/convex.ts';
-import { DEEPEST_EDGE_SHARE, STEEPEST_BEVEL_RAD, TOUCH_RELATIVE } from '../tolerance.ts';
+import { DEEPEST_SHARE, STEEPEST_BEVEL_RAD, TOUCH_RELATIVE } from '../tolerance.ts';
 import type { FaceTable } from '../unfold/faces.ts';
 import type { Sheet } from '../unfold/unfold.ts';
 import type { Hosts } from './bevels.ts';
@@ -120,7 +120,7 @@ function fitted({ table, sheets, seams, depthMm }: Bench, chosen: readonly Seam[
 
 /** Its area as a share of what is good enough, at most 1: seven tenths of a tab with room on all sides. */
 function qualityOf({ a, b }: Copy, areaMm2: number, depthMm: number): number {
-  const deepest = Math.min(depthMm, DEEPEST_EDGE_SHARE * Math.hypot(b[0] - a[0], b[1] - a[1]));
+  const deepest = Math.min(depthMm, DEEPEST_SHARE * Math.hypot(b[0] - a[0], b[1] - a[1]));
   const full = tabShape(a, b, { atA: STEEPEST_BEVEL_RAD, atB: STEEPEST_BEVEL_RAD }, deepest);
   return Math.min(1, areaMm2 / (GOOD_ENOUGH * full.areaMm2));
 }

@@ -6,6 +6,7 @@ import type { Vec2 } from '@cairnmark/geometry';
 import { cross2, dot2, sub2 } from '@cairnmark/geometry';
 import { LEAST_FAN_GAP_RAD } from '../tolerance.ts';
 import type { FaceTable } from '../unfold/faces.ts';
+import { commonSide } from '../unfold/faces.ts';
 import type { Joint, Tree } from '../unfold/unfold.ts';
 import { from, strip } from './strips.ts';
 import type { NetRecipe } from './types.ts';
@@ -26,21 +27,16 @@ function fansOf(table: FaceTable): readonly Tree[] {
 }
 
 /** Whether sides laid side by side, round the point where they meet or would meet, leave a gap for a tab. */
-export function fanHasRoom({ faces }: FaceTable, sides: readonly number[]): boolean {
-  const turns = sides.map((side) => turnOf(faces[side]?.ring ?? []));
+export function fanHasRoom(table: FaceTable, sides: readonly number[]): boolean {
+  const turns = sides.map((side) => turnOf(table, side));
   return 2 * Math.PI - turns.reduce((sum, turn) => sum + turn, 0) >= LEAST_FAN_GAP_RAD;
 }
 
-/** The angle between the two slanting sides of a side face: those next to its lowest side, at the front of its ring. */
-function turnOf(ring: readonly Vec2[]): number {
-  const lowest = ring.reduce(
-    (low, [, y], k) => {
-      const next = ring[(k + 1) % ring.length]?.[1] ?? y;
-      return y + next < low.height ? { height: y + next, k } : low;
-    },
-    { height: Number.POSITIVE_INFINITY, k: 0 },
-  ).k;
-  const corner = (k: number): Vec2 => ring[(lowest + k + ring.length) % ring.length] ?? [0, 0];
+/** The angle between the two slanting sides of a side face: those next to the one on the base. */
+function turnOf(table: FaceTable, face: number): number {
+  const ring = table.faces[face]?.ring ?? [];
+  const onBase = commonSide(table, face, 0) ?? 0;
+  const corner = (k: number): Vec2 => ring[(onBase + k + ring.length) % ring.length] ?? [0, 0];
   const [right, left] = [sub2(corner(2), corner(1)), sub2(corner(-1), corner(0))];
   return Math.atan2(cross2(left, right), dot2(left, right));
 }

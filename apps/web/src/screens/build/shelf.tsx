@@ -2,11 +2,11 @@
 
 import { stockLeft } from '@cairnmark/editing';
 import type { KindOfPiece } from '@cairnmark/engine';
+import { kindsOf } from '@cairnmark/engine';
 import { useScreenWords } from '../../app/use-words.ts';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { Help } from './help.tsx';
 import type { Shown } from './shown.ts';
-import { sizesText } from './sizes-text.ts';
 import { useNumbersPieces } from './use-numbers-pieces.ts';
 
 export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown) {
@@ -15,6 +15,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
   const left = door === 'numbers' ? numbers.left : stockLeft(editor.pieces, editor.bench);
   const hint =
     door === 'numbers' ? 'build.shelf-hint-numbers' : door === 'lay' ? 'build.shelf-hint' : 'build.shelf-hint-tap';
+  const sizes = kindsOf(at.challenge, at.group);
   const add = (kind: KindOfPiece): void => {
     if (door === 'numbers') numbers.add(kind.id);
     else editor.edit({ do: 'add', kind: kind.id });
@@ -51,7 +52,7 @@ export function Shelf({ at, words, editor, door, scale, setCarry, help }: Shown)
                   <small>
                     {count === 0
                       ? screen.say(notEarned ? 'build.not-earned' : 'build.all-used')
-                      : sizesText(kind, at.group, words)}
+                      : words.inClass.sizes(sizes.get(kind.id) ?? kind.solid)}
                   </small>
                 </span>
                 <span className="left">

@@ -1,6 +1,6 @@
 // The build as a still drawing on squared paper with its ruler: for browsers that draw nothing in space.
 
-import type { PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
+import type { Basis, PlacedPiece, Vec2, Vec3 } from '@cairnmark/geometry';
 import { useMemo } from 'preact/hooks';
 import '../../drawing/drawing.css';
 import { DrawnSolid } from '../../drawing/drawn-solid.tsx';
@@ -8,7 +8,7 @@ import { colourToken, familyOf } from '../../drawing/family.ts';
 import { linePath } from '../../drawing/paths.ts';
 import { sheetLines, sheetUnder } from '../../drawing/sheet.ts';
 import { drawingOf } from '../../drawing/solid-drawing.ts';
-import type { Basis, ViewName } from '../../drawing/view.ts';
+import type { ViewName } from '../../drawing/view.ts';
 import { basisOf, flatIn, VIEWS } from '../../drawing/view.ts';
 
 interface Still {

@@ -1,9 +1,9 @@
-// The sizes of a kind of piece in few words: "5 × 5 × 10 cm", "radius 2.5 cm, height 9 cm". In inches as a ruler reads them,
+// The sizes of a solid in few words: "5 × 5 × 10 cm", "radius 2.5 cm, height 9 cm". In inches as a ruler reads them,
 // "2 3/8": nobody finds 2.362 in on one.
 
-import type { Group, KindOfPiece } from '@cairnmark/engine';
-import type { Sizes, SolidId } from '@cairnmark/geometry';
-import type { BuildWords } from '../../app/use-build-words.ts';
+import type { SolidId, SolidSpec } from '@cairnmark/geometry';
+import { exact, inFull } from './quantities.ts';
+import type { Voice } from './voice.ts';
 
 /** Solids whose three sizes everybody writes with a cross. */
 const CROSSED: Readonly<Partial<Record<SolidId, readonly string[]>>> = {
@@ -11,15 +11,11 @@ const CROSSED: Readonly<Partial<Record<SolidId, readonly string[]>>> = {
   'rectangular-prism': ['length', 'width', 'height'],
 };
 
-export function sizesText(
-  { id, solid }: KindOfPiece,
-  { measured }: Group,
-  { words, inClass, ruler }: BuildWords,
-): string {
-  const sizes: Sizes = measured[id] ?? solid.sizes;
-  const length = (lengthMm: number): string =>
-    unbroken(ruler.unit === 'in' ? inClass.full(lengthMm, 'mm') : inClass.exact(lengthMm, 'mm'));
-  const crossed = CROSSED[solid.solid]?.map((name) => sizes[name] ?? Number.NaN) ?? [];
+export function sizesText({ solid, sizes }: SolidSpec, voice: Voice): string {
+  const { words, reader } = voice;
+  const say = reader.ruler.unit === 'in' ? inFull : exact;
+  const length = (lengthMm: number): string => unbroken(say(lengthMm, 'mm', reader.ruler, words.decimalMark));
+  const crossed = CROSSED[solid]?.map((name) => sizes[name] ?? Number.NaN) ?? [];
   if (crossed.length > 0 && crossed.every(Number.isFinite)) return unitOnce(crossed.map(length)).join(' × ');
   const names: Readonly<Record<string, string>> = words.names.sizes;
   const lengths = Object.entries(sizes).filter(([name]) => name !== 'sides');

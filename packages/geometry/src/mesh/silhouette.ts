@@ -1,8 +1,17 @@
 // The outline of a body as it is seen in a parallel view, as a ring of points of the body itself. mm.
 
-import type { Body, FlatFace, Vec3 } from '@cairnmark/geometry';
-import { add3, cross3, length3, scale3, sub3, supportPoint, unit3 } from '@cairnmark/geometry';
-import type { Basis } from './view.ts';
+import type { Vec3 } from '../kernel/vec.ts';
+import { add3, cross3, length3, scale3, sub3, unit3 } from '../kernel/vec.ts';
+import type { Body } from '../solids/body.ts';
+import { supportPoint } from '../solids/body.ts';
+import type { FlatFace } from '../solids/types.ts';
+
+/** Three unit vectors in the frame of the table, square to each other: how somebody looks at it. */
+export interface Basis {
+  readonly right: Vec3;
+  readonly up: Vec3;
+  readonly away: Vec3;
+}
 
 /** Directions looked along: the drawn rim of a ball stays within a thousandth of its radius. */
 const DIRECTIONS = 96;

@@ -1,0 +1,3 @@
+// Measuring from photographs: the sheet that they are measured by.
+
+export * from './ground-sheet.ts';

@@ -1,0 +1,52 @@
+// For tests: a class that is ready to run, with what a sheet is made of.
+
+import type { Challenge, ClassRecord, Group } from '@cairnmark/engine';
+import { READY_KINDS, readyChallengeFor, readyKit } from '@cairnmark/engine';
+import { rulerOf } from '@cairnmark/geometry';
+import { planWords, printWords, screenWords, wordsFor } from '@cairnmark/words';
+import type { SheetData, SheetWords } from './data.ts';
+
+const NAMES = Object.fromEntries(READY_KINDS.map((id) => [id, `Piece ${id}`])) as Record<
+  (typeof READY_KINDS)[number],
+  string
+>;
+
+export const readyClass = (challenge: Partial<Challenge> = {}): Challenge => ({
+  ...readyChallengeFor('tallest', 'Tallest', readyKit('Paper solids', NAMES, 6, 'cm'), null, {
+    grade: 'grades-6-8',
+    units: 'cm',
+  }),
+  ...challenge,
+});
+
+export function dataOf(challenge: Challenge, changes: Partial<SheetData> = {}): SheetData {
+  return {
+    record: recordOf(challenge, 6),
+    challenge,
+    ruler: { ...rulerOf(challenge.ruler), unit: 'cm' },
+    pupils: 27,
+    netPages: 7,
+    cards: [],
+    paper: 'a4',
+    print: 'usual',
+    words: sheetWords('en'),
+    ...changes,
+  };
+}
+
+export const recordOf = (challenge: Challenge, groups: number): ClassRecord => ({
+  name: 'Class',
+  invented: false,
+  groups: Array.from({ length: groups }, (_, k): Group => ({ id: `g${k}`, name: `Crew ${k + 1}`, measured: {} })),
+  challenges: [challenge],
+  attempts: [],
+  supplies: {},
+  day: { kind: 'sum-of-points', placePoints: [], weights: {}, meanOfThosePresent: false },
+});
+
+export const sheetWords = (language: 'en' | 'es'): SheetWords => ({
+  words: wordsFor(language),
+  printed: printWords(language),
+  plan: planWords(language),
+  screen: screenWords(language),
+});

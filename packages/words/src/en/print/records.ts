@@ -1,0 +1,27 @@
+// English texts of the sheets that results are written on: marks, results, the record sheet, the pieces of the builds.
+
+export const records = {
+  'print.rubric-how': 'Say together what each mark looks like, and write it down. Then circle one mark in every row.',
+  'print.rubric-judge': 'Judge (a role, no pupil name)',
+  'print.rubric-what': 'What is marked',
+  'print.rubric-mark-0': 'not there yet',
+  'print.rubric-mark-1': 'a start',
+  'print.rubric-mark-2': 'half way',
+  'print.rubric-mark-3': 'good',
+  'print.rubric-mark-4': 'as good as can be',
+  'print.rubric-rules': 'Rules that a person judges',
+  'print.results-place': 'Place',
+  'print.results-note': 'Not ranked because',
+  'print.results-order': 'Places go by: {order}.',
+  'print.results-absent': 'A group that is absent has no result. That is not 0.',
+  'print.record-who': 'Measured by (a role, no pupil name)',
+  'print.record-judge': 'Judged by (a role, no pupil name)',
+  'print.record-state-number': '{number} {state}',
+  'print.record-states': 'How it ended: {states}.',
+  'print.record-seen': 'Seen by',
+  'print.record-later': 'Type it into the record sheet of Cairnmark later: the columns are the same.',
+  'print.record-marks': 'Marks from 0 to 4, and rules: yes or no',
+  'print.record-pieces-how': 'How many pieces of each kind are in the build?',
+  'print.record-kind': 'Kind of piece',
+  'print.record-together': 'Together',
+} as const;

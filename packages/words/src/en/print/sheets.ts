@@ -1,0 +1,26 @@
+// English names of the sheets that are printed, and what stands on several of them.
+
+export const sheets = {
+  'print.sheet-measure-young': 'Measuring table',
+  'print.sheet-measure-older': 'Full measuring table',
+  'print.sheet-measure-own': 'Our own solids',
+  'print.sheet-answer-key': 'Answer key',
+  'print.sheet-rules': 'Rule sheet',
+  'print.sheet-rubric': 'Marks of a judge',
+  'print.sheet-results': 'Results',
+  'print.sheet-roles': 'Role cards',
+  'print.sheet-game': 'Game sheet',
+  'print.sheet-materials': 'What we need',
+  'print.sheet-record': 'Record sheet',
+  'print.sheet-record-pieces': 'Pieces of the builds',
+  'print.sheet-lesson-plan': 'Lesson plan',
+  'print.sheet-reflection': 'Looking back',
+  'print.sheet-table-cards': 'Table cards',
+  'print.invented': '{sheet}, invented class',
+  'print.of': '{sheet}: {challenge}',
+  'print.in-unit': '{what}, {unit}',
+  'print.group': 'Group',
+  'print.date': 'Date',
+  'print.take-care': 'Take care',
+  'print.for-teacher': 'For the teacher. Not for the tables of the groups.',
+} as const;

@@ -1,0 +1,29 @@
+// The texts of the sheets that are printed, in Spanish.
+
+import type { PrintCatalogue } from '../../print.ts';
+import { tableCards } from './cards.ts';
+import { frame } from './frame.ts';
+import { ground } from './ground.ts';
+import { printIssues } from './issues.ts';
+import { lesson } from './lesson.ts';
+import { materials } from './materials.ts';
+import { measuring } from './measuring.ts';
+import { records } from './records.ts';
+import { rules } from './rules.ts';
+import { sheets } from './sheets.ts';
+
+export const printed: PrintCatalogue = {
+  decimalMark: ',',
+  texts: {
+    ...frame,
+    ...ground,
+    ...sheets,
+    ...measuring,
+    ...rules,
+    ...records,
+    ...lesson,
+    ...materials,
+    ...tableCards,
+  },
+  issues: printIssues,
+};

@@ -1,0 +1,27 @@
+// Spanish texts of the sheets that results are written on: marks, results, the record sheet, the pieces of the builds.
+
+export const records = {
+  'print.rubric-how': 'Di con los demás cómo es cada nota, y escríbelo. Después rodea una nota en cada fila.',
+  'print.rubric-judge': 'Juez (una tarea, sin nombre)',
+  'print.rubric-what': 'Lo que se valora',
+  'print.rubric-mark-0': 'aún no está',
+  'print.rubric-mark-1': 'un comienzo',
+  'print.rubric-mark-2': 'a medias',
+  'print.rubric-mark-3': 'bien',
+  'print.rubric-mark-4': 'lo mejor posible',
+  'print.rubric-rules': 'Reglas que juzga una persona',
+  'print.results-place': 'Puesto',
+  'print.results-note': 'Sin puesto porque',
+  'print.results-order': 'Los puestos van por: {order}.',
+  'print.results-absent': 'Un grupo ausente no tiene resultado. Eso no es 0.',
+  'print.record-who': 'Mide (una tarea, sin nombre)',
+  'print.record-judge': 'Juzga (una tarea, sin nombre)',
+  'print.record-state-number': '{number} {state}',
+  'print.record-states': 'Cómo acabó: {states}.',
+  'print.record-seen': 'Lo ha visto',
+  'print.record-later': 'Pásalo después a la hoja de registro de Cairnmark: las columnas son las mismas.',
+  'print.record-marks': 'Notas de 0 a 4, y reglas: sí o no',
+  'print.record-pieces-how': '¿Cuántas piezas de cada tipo hay en la construcción?',
+  'print.record-kind': 'Tipo de pieza',
+  'print.record-together': 'En total',
+} as const;

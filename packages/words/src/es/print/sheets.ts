@@ -1,0 +1,26 @@
+// Spanish names of the sheets that are printed, and what stands on several of them.
+
+export const sheets = {
+  'print.sheet-measure-young': 'Tabla para medir',
+  'print.sheet-measure-older': 'Tabla para medir completa',
+  'print.sheet-measure-own': 'Nuestros propios cuerpos',
+  'print.sheet-answer-key': 'Respuestas',
+  'print.sheet-rules': 'Hoja de reglas',
+  'print.sheet-rubric': 'Notas de un juez',
+  'print.sheet-results': 'Resultados',
+  'print.sheet-roles': 'Tarjetas de tareas',
+  'print.sheet-game': 'Hoja del juego',
+  'print.sheet-materials': 'Lo que hace falta',
+  'print.sheet-record': 'Hoja de registro',
+  'print.sheet-record-pieces': 'Piezas de las construcciones',
+  'print.sheet-lesson-plan': 'Plan de las lecciones',
+  'print.sheet-reflection': 'Mirar atrás',
+  'print.sheet-table-cards': 'Tarjetas de mesa',
+  'print.invented': '{sheet}, clase inventada',
+  'print.of': '{sheet}: {challenge}',
+  'print.in-unit': '{what}, {unit}',
+  'print.group': 'Grupo',
+  'print.date': 'Fecha',
+  'print.take-care': 'Cuidado',
+  'print.for-teacher': 'Para el maestro o la maestra. No va a las mesas de los grupos.',
+} as const;

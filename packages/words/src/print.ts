@@ -1,0 +1,49 @@
+// Texts of the sheets that are printed, and of what keeps one from being printed. They come when a sheet is made.
+
+import type { Issue } from '@cairnmark/geometry';
+import type { Catalogue } from './catalogue.ts';
+import type { printed } from './en/print/index.ts';
+import type { Language } from './language.ts';
+import { trimmed } from './numbers.ts';
+import { fill } from './say.ts';
+import type { TextsOf, TextWords } from './text-words.ts';
+import { textWords } from './text-words.ts';
+
+export type EnglishPrint = (typeof printed)['texts'];
+export type PrintKey = keyof EnglishPrint;
+
+/** What can keep a sheet from being printed; the package print finds it. */
+export type PrintIssueCode =
+  | 'character-unprintable'
+  | 'text-too-wide'
+  | 'text-too-high'
+  | 'part-too-wide'
+  | 'part-too-high'
+  | 'outline-too-large'
+  | 'pages-too-many'
+  | 'no-supply-game'
+  | 'no-table-cards';
+export type PrintIssueTexts = Readonly<Record<PrintIssueCode, string>>;
+
+export interface PrintCatalogue {
+  readonly decimalMark: Catalogue['decimalMark'];
+  readonly texts: TextsOf<EnglishPrint>;
+  readonly issues: PrintIssueTexts;
+}
+
+export interface PrintWords extends TextWords<EnglishPrint> {
+  /** What is wrong with a sheet, and what to do. */
+  issue(issue: Issue<PrintIssueCode>): string;
+}
+
+export const printWordsIn = (language: Language, { decimalMark, texts, issues }: PrintCatalogue): PrintWords => ({
+  ...textWords(language, texts),
+  issue: ({ code, details }) => {
+    const told = Object.entries(details).map(([key, value]) => [key, valueText(key, value, decimalMark)]);
+    return fill(issues[code], Object.fromEntries(told));
+  },
+});
+
+/** Lengths get their unit, to a tenth of a mm. */
+const valueText = (key: string, value: string | number, mark: string): string | number =>
+  typeof value === 'number' && key.endsWith('Mm') ? `${trimmed(value, 0, 1, mark)} mm` : value;
