@@ -10,10 +10,11 @@ import { browserStorage } from './store/browser-storage.ts';
 import { createSession } from './store/session.ts';
 import { SessionContext } from './store/use-session.ts';
 import { StorageContext } from './store/use-storage.ts';
-import { engineClient } from './workers/engine-client.ts';
 import EngineWorker from './workers/engine-worker.ts?worker';
+import type { Questions } from './workers/questions.ts';
 import { remembering } from './workers/remembering.ts';
 import { EngineContext } from './workers/use-engine.ts';
+import { workerClient } from './workers/worker-client.ts';
 
 void takeNewer().then((taken) => {
   if (taken) return;
@@ -25,7 +26,7 @@ function begin(): void {
   const storage = browserStorage();
   const session = createSession(storage, navigator.languages);
   const engine = remembering(
-    engineClient(
+    workerClient<Questions>(
       () => new EngineWorker(),
       () => performance.now(),
     ),

@@ -6,7 +6,7 @@ import type { LinearSolver, TabsOf, WithoutPiece } from '@cairnmark/geometry';
 import { pose, SMALL_BUILD, tiltTowards, withoutPiece } from '@cairnmark/geometry';
 import type { StabilityOverlay } from '../scene/overlay-of.ts';
 import { overlayOf } from '../scene/overlay-of.ts';
-import type { Build, Question, Questions, Topic } from './questions.ts';
+import type { Build, EngineQuestion, Questions, Topic } from './questions.ts';
 
 type Progress = (solved: number, most: number) => void;
 
@@ -19,7 +19,7 @@ export interface Tools {
   readonly tabsOf: TabsOf;
 }
 
-export async function answerTo(question: Question, tools: Tools): Promise<Questions[Topic]['answer']> {
+export async function answerTo(question: EngineQuestion, tools: Tools): Promise<Questions[Topic]['answer']> {
   switch (question.topic) {
     case 'report':
       return askTwice(

@@ -7,7 +7,7 @@ import type { LinearSolver } from '@cairnmark/geometry';
 import { rememberedTabPaper } from '@cairnmark/nets';
 import { answerTo } from './answers.ts';
 import { loadSolver } from './load-solver.ts';
-import type { Message, Question } from './questions.ts';
+import type { EngineMessage, EngineQuestion } from './questions.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
@@ -15,10 +15,10 @@ const solver = once(loadSolver);
 const evaluator = rememberedReports();
 const tabsOf = rememberedTabPaper();
 
-self.onmessage = ({ data }: MessageEvent<Question>) => {
-  const tell = (message: Message): void => self.postMessage(message);
-  const solved = (done: number, most: number): void => tell({ number: data.number, solved: done, most });
-  answerTo(data, { solver, evaluator, progress: solved, tabsOf }).then(
+self.onmessage = ({ data }: MessageEvent<EngineQuestion>) => {
+  const tell = (message: EngineMessage): void => self.postMessage(message);
+  const progress = (done: number, most: number): void => tell({ number: data.number, done, most });
+  answerTo(data, { solver, evaluator, progress, tabsOf }).then(
     (answer) => tell({ number: data.number, answer }),
     (error: unknown) => tell({ number: data.number, failed: error instanceof Error ? error.message : String(error) }),
   );

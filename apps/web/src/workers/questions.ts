@@ -4,6 +4,7 @@ import type { Attempt, Challenge, ClassRecord, ClassScore, EngineIssue, Group, R
 import type { Result, Stability, Tilt, WithoutPiece } from '@cairnmark/geometry';
 import type { SupplyEvent } from '@cairnmark/scoring';
 import type { StabilityOverlay } from '../scene/overlay-of.ts';
+import type { Message, Question, WorkerClient } from './worker-client.ts';
 
 /** One try with all that its report depends on. */
 export interface Build {
@@ -28,13 +29,6 @@ export interface Questions {
 }
 
 export type Topic = keyof Questions;
-
-export type Question = {
-  [T in Topic]: { readonly number: number; readonly topic: T; readonly ask: Questions[T]['ask'] };
-}[Topic];
-
-/** `solved`: linear programmes done so far, while a hard build is being judged; the answer comes last. */
-export type Message =
-  | { readonly number: number; readonly solved: number; readonly most: number }
-  | { readonly number: number; readonly answer: Questions[Topic]['answer'] }
-  | { readonly number: number; readonly failed: string };
+export type EngineClient = WorkerClient<Questions>;
+export type EngineQuestion = Question<Questions>;
+export type EngineMessage = Message<Questions>;

@@ -2,9 +2,9 @@ import type { EngineIssue, Report } from '@cairnmark/engine';
 import type { Result } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { attempt, challenge, group, reportOn } from '../../../../tests/reference/small-class.ts';
-import type { EngineClient, Progress } from './engine-client.ts';
-import type { Build } from './questions.ts';
+import type { Build, EngineClient } from './questions.ts';
 import { remembering } from './remembering.ts';
+import type { Progress } from './worker-client.ts';
 
 const FIRST: Build = { attempt: attempt(), challenge: challenge(), group: group('terns'), events: [] };
 const none = (): void => undefined;

@@ -3,8 +3,8 @@
 // the worker for nothing twice; and a screen that asks for what is at work already waits for that.
 
 import { needsSolver } from '@cairnmark/engine';
-import type { EngineClient, Progress } from './engine-client.ts';
-import type { Build, Questions } from './questions.ts';
+import type { Build, EngineClient, Questions } from './questions.ts';
+import type { Progress } from './worker-client.ts';
 
 type ReportAnswer = Questions['report']['answer'];
 

@@ -5,8 +5,7 @@ import type { Result } from '@cairnmark/geometry';
 import { createContext } from 'preact';
 import { useCallback, useContext, useEffect, useState } from 'preact/hooks';
 import type { At } from '../store/where-at.ts';
-import type { EngineClient } from './engine-client.ts';
-import type { Build, Questions, Topic } from './questions.ts';
+import type { Build, EngineClient, Questions, Topic } from './questions.ts';
 import type { Worked } from './worked.ts';
 import { answered, begun, failedBy, IDLE } from './worked.ts';
 

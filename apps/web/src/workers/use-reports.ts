@@ -2,9 +2,9 @@
 
 import type { Report } from '@cairnmark/engine';
 import { useEffect, useState } from 'preact/hooks';
-import { behind } from './engine-client.ts';
 import type { Build } from './questions.ts';
 import { useEngine } from './use-engine.ts';
+import { behind } from './worker-client.ts';
 
 export interface Reports {
   /** One a build, in their order; null until all are there, or when one is refused. */

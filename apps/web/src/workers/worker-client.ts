@@ -1,27 +1,38 @@
 // The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null, also one
 // at work that takes long. Cancelling ends the worker, and the next question starts a fresh one.
 
-import type { Message, Question, Questions, Topic } from './questions.ts';
+export type Progress = (done: number, most: number) => void;
 
-export type Progress = (solved: number, most: number) => void;
+/** What a worker can be asked, by topic. Plain data both ways. */
+export type Topics<Q> = { readonly [T in keyof Q]: { readonly ask: unknown; readonly answer: unknown } };
 
-export interface EngineClient {
+export type Question<Q extends Topics<Q>> = {
+  [T in keyof Q]: { readonly number: number; readonly topic: T; readonly ask: Q[T]['ask'] };
+}[keyof Q];
+
+/** `done`: of the steps so far, while a long question is worked out; the answer comes last. */
+export type Message<Q extends Topics<Q>> =
+  | { readonly number: number; readonly done: number; readonly most: number }
+  | { readonly number: number; readonly answer: Q[keyof Q]['answer'] }
+  | { readonly number: number; readonly failed: string };
+
+export interface WorkerClient<Q extends Topics<Q>> {
   /** null: a newer question took its place, or it was cancelled. Rejects when the worker fails. */
-  ask<T extends Topic>(
+  ask<T extends keyof Q>(
     channel: string,
     topic: T,
-    ask: Questions[T]['ask'],
+    ask: Q[T]['ask'],
     progress: Progress,
-  ): Promise<Questions[T]['answer'] | null>;
+  ): Promise<Q[T]['answer'] | null>;
   /** Gives up what is being worked out now. */
   cancel(): void;
 }
 
-interface Waiting {
-  readonly question: Question;
+interface Waiting<Q extends Topics<Q>> {
+  readonly question: Question<Q>;
   readonly channel: string;
   readonly progress: Progress;
-  readonly settle: (answer: Questions[Topic]['answer'] | null) => void;
+  readonly settle: (answer: Q[keyof Q]['answer'] | null) => void;
   readonly fail: (reason: Error) => void;
 }
 
@@ -30,18 +41,19 @@ export const behind = (name: string): string => `${BEHIND}${name}`;
 
 const BEHIND = 'behind:';
 const isBehind = (channel: string): boolean => channel.startsWith(BEHIND);
-const isNotShown = ({ channel }: Waiting): boolean => isBehind(channel);
-const isShown = (one: Waiting): boolean => !isNotShown(one);
+const isNotShown = ({ channel }: { readonly channel: string }): boolean => isBehind(channel);
+const isShown = (one: { readonly channel: string }): boolean => !isNotShown(one);
 
 /** A newer question waits this long for one of its channel that is at work: a fresh worker would lose what this one knows. */
 export const LONG_MS = 5000;
 
 /** `now`: a clock that only goes forwards, ms. */
-export function engineClient(start: () => Worker, now: () => number): EngineClient {
+export function workerClient<Q extends Topics<Q>>(start: () => Worker, now: () => number): WorkerClient<Q> {
+  type Asked = Waiting<Q>;
   let worker: Worker | null = null;
-  let working: Waiting | null = null;
+  let working: Asked | null = null;
   let sinceMs = 0;
-  let queue: readonly Waiting[] = [];
+  let queue: readonly Asked[] = [];
   let last = 0;
 
   const next = (): void => {
@@ -58,7 +70,7 @@ export function engineClient(start: () => Worker, now: () => number): EngineClie
       finish((one) => one.fail(error instanceof Error ? error : new Error(String(error))));
     }
   };
-  const finish = (how: (one: Waiting) => void): void => {
+  const finish = (how: (one: Asked) => void): void => {
     const done = working;
     working = null;
     if (done !== null) how(done);
@@ -70,9 +82,9 @@ export function engineClient(start: () => Worker, now: () => number): EngineClie
     finish((one) => one.settle(null));
   };
   const listening = (fresh: Worker): Worker => {
-    fresh.onmessage = ({ data }: MessageEvent<Message>) => {
+    fresh.onmessage = ({ data }: MessageEvent<Message<Q>>) => {
       if (data.number !== working?.question.number) return;
-      if ('solved' in data) working.progress(data.solved, data.most);
+      if ('done' in data) working.progress(data.done, data.most);
       else if ('failed' in data) finish((one) => one.fail(new Error(data.failed)));
       else finish((one) => one.settle(data.answer));
     };
@@ -85,11 +97,11 @@ export function engineClient(start: () => Worker, now: () => number): EngineClie
   };
 
   return {
-    ask: <T extends Topic>(channel: string, topic: T, ask: Questions[T]['ask'], progress: Progress) =>
-      new Promise<Questions[T]['answer'] | null>((resolve, fail) => {
+    ask: <T extends keyof Q>(channel: string, topic: T, ask: Q[T]['ask'], progress: Progress) =>
+      new Promise<Q[T]['answer'] | null>((resolve, fail) => {
         last += 1;
-        const question = { number: last, topic, ask } as Question;
-        const settle = resolve as Waiting['settle'];
+        const question: Question<Q> = { number: last, topic, ask };
+        const settle = resolve as Asked['settle'];
         for (const overtaken of queue.filter((one) => one.channel === channel)) overtaken.settle(null);
         const others = queue.filter((one) => one.channel !== channel);
         const mine = { question, channel, progress, settle, fail };
