@@ -8,6 +8,7 @@ import { solidOf } from '../../../tests/reference/solid-cases.ts';
 import { expectNear, expectPrinted } from '../../../tests/tools/within.ts';
 import { makeNet } from './make-net.ts';
 import type { Net, NetPart } from './net.ts';
+import { flattenPath } from './path/measure.ts';
 import { sendPath } from './path/path.ts';
 
 const EXACT = { relative: 1e-12 };
@@ -18,6 +19,13 @@ describe('the print shows the inside: every fold is a valley fold', () => {
   test('the base of a lopsided prism is seen from inside as from above, sides c, a, b; the top the other way', () => {
     expect(turning(net, 0)).toBe('50 30 40');
     expect(turning(net, 1)).toBe('50 40 30');
+  });
+
+  test('it stands as the prism stands: the base below its middle side, the top above', () => {
+    const [lower, upper] = [0, 1].map((end) => net.parts[0]!.faces.find(({ face }) => face === end)!.centroid[1]);
+    const walls = net.parts[0]!.faces.filter(({ face }) => face > 1).map(({ centroid }) => centroid[1]);
+    expect(lower).toBeLessThan(Math.min(...walls));
+    expect(upper).toBeGreaterThan(Math.max(...walls));
   });
 
   test('folded towards the print it is the prism; the drawing turned over folds to the mirror image', () => {
@@ -124,8 +132,11 @@ test.each<SolidSpec>([
   { solid: 'cone', sizes: { diameter: 60, height: 40 } },
   { solid: 'dodecahedron', sizes: { edge: 30 } },
   { solid: 'icosahedron', sizes: { edge: 40 } },
-])('$solid of the demo kit: every tab is 8 mm deep', (spec) => {
-  for (const { depthMm } of netOf(spec).parts.flatMap(({ tabs }) => tabs)) expectNear(depthMm, 8, EXACT);
+])('$solid of the demo kit: every tab is 8 mm deep, and scissors get 6 degrees into every notch', (spec) => {
+  for (const { cut, tabs } of netOf(spec).parts) {
+    for (const { depthMm } of tabs) expectNear(depthMm, 8, EXACT);
+    expect(sharpestNotchDegrees(flattenPath(cut, 0.01))).toBeGreaterThan(6 - 1e-9);
+  }
 });
 
 function netOf(spec: SolidSpec, tabDepthMm = 8): Net {
@@ -154,6 +165,17 @@ function turnedOver(part: NetPart): NetPart {
     }),
     tabs: [],
   };
+}
+
+/** The least angle outside a ring that runs counter-clockwise, between two sides that meet. */
+function sharpestNotchDegrees(ring: readonly Vec2[]): number {
+  const outside = ring.map((corner, k) => {
+    const [x, y] = sub2(ring.at(k - 1)!, corner);
+    const [u, v] = sub2(ring[(k + 1) % ring.length]!, corner);
+    const inside = Math.atan2(u * y - v * x, u * x + v * y);
+    return 360 - (((inside / Math.PI) * 180 + 360) % 360);
+  });
+  return Math.min(...outside);
 }
 
 /** The angle at the tip between the two straight sides of the sector, on the side of the paper, degrees. */

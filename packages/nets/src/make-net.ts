@@ -9,6 +9,7 @@ import { roundParts } from './round/round-parts.ts';
 import { flatParts } from './tabs/flat-parts.ts';
 import { TAPE_BELOW_MM } from './tolerance.ts';
 import { RECIPES } from './trees/catalogue.ts';
+import { treesFor } from './trees/trees-for.ts';
 import { bestOn, sheetsOf } from './unfold/choose.ts';
 import { faceTable } from './unfold/faces.ts';
 import type { Sheet } from './unfold/unfold.ts';
@@ -19,24 +20,29 @@ import type { Sheet } from './unfold/unfold.ts';
  */
 export function makeNet(solid: Solid, options: NetOptions): Result<Net, NetIssue> {
   const { tabDepthMm, frame } = options;
+  const base = solid.centroids.openShell === null ? 'closed' : (options.base ?? 'closed');
+  const asked: Asked = { solid, tabDepthMm, base };
   if (!(tabDepthMm > 0 && Number.isFinite(tabDepthMm))) throw new RangeError(`a tab is not ${tabDepthMm} mm deep`);
   const recipe = RECIPES[solid.id];
   switch (recipe.kind) {
     case 'none':
       return failure([{ code: 'no-net', path: [], details: { solid: solid.id } }]);
     case 'round':
-      return success(netOf(solid, roundParts(solid, tabDepthMm), [], tabDepthMm));
+      return success(netOf(asked, roundParts(solid, tabDepthMm, base), []));
     case 'faces': {
       const table = faceTable(solid);
-      const { usual, others } = sheetsOf(table, recipe.usual(table), recipe.spare?.(table) ?? []);
-      const net = (sheet: Sheet): Net => netOf(solid, flatParts(table, [sheet], tabDepthMm), sheet.lids, tabDepthMm);
+      const { usual, others } = sheetsOf(table, treesFor(recipe, table, base));
+      const net = (sheet: Sheet): Net => netOf(asked, flatParts(table, [sheet], tabDepthMm), sheet.lids);
       return success(onPage(net(usual), frame, others, net));
     }
   }
 }
 
+/** What a net was asked for; a net itself says it too. */
+export type Asked = Pick<Net, 'solid' | 'tabDepthMm' | 'base'>;
+
 /** A net of these parts. */
-export function netOf(solid: Solid, parts: readonly NetPart[], lids: readonly number[], tabDepthMm: number): Net {
+export function netOf({ solid, tabDepthMm, base }: Asked, parts: readonly NetPart[], lids: readonly number[]): Net {
   const tabs = parts.flatMap((part) => part.tabs);
   const total = (areas: readonly { readonly areaMm2: number }[]): number =>
     areas.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
@@ -48,6 +54,7 @@ export function netOf(solid: Solid, parts: readonly NetPart[], lids: readonly nu
     lids,
     tooSmallTabs: tabs.some(({ depthMm }) => depthMm < TAPE_BELOW_MM),
     tabDepthMm,
+    base,
   };
 }
 

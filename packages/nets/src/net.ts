@@ -12,9 +12,9 @@ import type { Placed } from './unfold/faces.ts';
 
 export interface Net {
   readonly solid: Solid;
-  /** Connected pieces, largest first as the tree has them; each disc of a round solid is one of its own. */
+  /** Connected pieces; of a round solid the wall, then each disc as one of its own. */
   readonly parts: readonly NetPart[];
-  /** Paper of the faces, which is the surface of the solid. */
+  /** Paper of the faces: the surface of the solid, less its base where that is left open. */
   readonly paperMm2: number;
   readonly tabsMm2: number;
   /** Faces to glue last: they bear no tabs where that is as good. */
@@ -23,6 +23,7 @@ export interface Net {
   readonly tooSmallTabs: boolean;
   /** As it was asked for. */
   readonly tabDepthMm: number;
+  readonly base: 'closed' | 'open';
 }
 
 export interface NetPart {
@@ -76,6 +77,11 @@ export interface NetTab {
 export interface NetOptions {
   /** How deep tabs are where there is room: 8 mm for most hands, 10 for young ones. */
   readonly tabDepthMm: number;
+  /**
+   * Whether the solid is left open at its base, as a kit may say; closed when it is not said, and where the solid has no
+   * base to leave open.
+   */
+  readonly base?: 'closed' | 'open';
   /** A page: where the usual net of the solid does not fit it and another known one does, that one is taken. */
   readonly frame?: Frame;
 }

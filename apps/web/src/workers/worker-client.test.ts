@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { attempt, challenge, group } from '../../../../tests/reference/small-class.ts';
-import { behind, engineClient, LONG_MS } from './engine-client.ts';
-import type { Build, Message, Question } from './questions.ts';
+import type { Build, EngineMessage as Message, EngineQuestion as Question, Questions } from './questions.ts';
+import { behind, LONG_MS, workerClient } from './worker-client.ts';
 
 const BUILD: Build = { attempt: attempt(), challenge: challenge(), group: group('terns'), events: [] };
 const none = (): void => undefined;
@@ -39,7 +39,7 @@ function client(broken = 0) {
     workers.push(fresh);
     return fresh as unknown as Worker;
   };
-  const engine = engineClient(start, () => clock.ms);
+  const engine = workerClient<Questions>(start, () => clock.ms);
   const ask = (channel: string) => engine.ask(channel, 'tilt', { ...BUILD, towardsRad: 0 }, none);
   return { engine, ask, workers, clock };
 }

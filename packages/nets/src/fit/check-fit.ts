@@ -21,7 +21,8 @@ export function checkFit(net: Net, frame: Frame): Result<readonly Placing[], Net
   });
   if (placings.length === net.parts.length) return success(placings);
   const { id: solid, sizes } = net.solid;
-  const largest = largestThatFits({ solid, sizes }, frame, { tabDepthMm: net.tabDepthMm });
+  const { tabDepthMm, base } = net;
+  const largest = largestThatFits({ solid, sizes }, frame, { tabDepthMm, base });
   const split = splitNet(net, frame);
   const { size, largestMm, scale } = largest.ok ? largest.value : { size: '', largestMm: 0, scale: 0 };
   const parts = split.ok ? split.value.parts.length : 0;

@@ -89,7 +89,7 @@ function oneByOne(bench: Bench): Net | null {
 }
 
 function withTabs({ net, table }: Bench, parts: readonly Sheet[]): Net {
-  return netOf(net.solid, flatParts(table, parts, net.tabDepthMm), net.lids, net.tabDepthMm);
+  return netOf(net, flatParts(table, parts, net.tabDepthMm), net.lids);
 }
 
 /** How much a sheet without tabs could grow on the page; the same sheet comes up many times. */

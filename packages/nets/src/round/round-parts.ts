@@ -12,26 +12,28 @@ import { teethOf } from './teeth.ts';
 import type { Wall } from './wall.ts';
 import { levelSteps, onSheet, wallAreaMm2, wallCentroid, wallOf, wallRoom } from './wall.ts';
 
-/** The wall first, then the lower disc and the upper one where there is one. */
-export function roundParts(solid: Solid, tabDepthMm: number): readonly NetPart[] {
+/** The wall first, then the lower disc unless the base is open, and the upper one where there is one. */
+export function roundParts(solid: Solid, tabDepthMm: number, base: 'closed' | 'open'): readonly NetPart[] {
   const wall = wallOf(solid);
   const wallFace = solid.flatFaces.length;
   const places = faceTable(solid).faces.map(({ placed }) => placed);
   const rows = places.map((placed, disc) => {
+    if (disc === 0 && base === 'open') return [];
     const level = disc === 0 ? 'lower' : 'upper';
     return teethOf(wall, wallFace, { level, disc, placed }, tabDepthMm);
   });
   const seam = seamTab(wall, wallFace, tabDepthMm);
   const face = wallPart(wall, wallFace);
   const [lower = [], upper = []] = rows;
+  const discs = solid.flatFaces.map((disc, k) => discPart(disc, k, places[k] ?? null));
   const main: NetPart = {
     cut: cutLine(wall, lower, seam, upper),
-    folds: foldsOf(wall, wallFace, upper.length > 0),
+    folds: foldsOf(wall, wallFace, { lower: lower.length > 0, upper: upper.length > 0 }),
     faces: [face],
     tabs: [...lower, seam, ...upper],
     label: face.room,
   };
-  return [main, ...solid.flatFaces.map((disc, k) => discPart(disc, k, places[k] ?? null))];
+  return [main, ...discs.slice(base === 'open' ? 1 : 0)];
 }
 
 function wallPart(wall: Wall, face: number): NetFace {
@@ -51,11 +53,12 @@ function wallPart(wall: Wall, face: number): NetFace {
 /** Tooth by tooth along the lower rim, up the seam, back along the upper rim. */
 function cutLine(wall: Wall, lower: readonly NetTab[], seam: NetTab, upper: readonly NetTab[]): Path {
   const along = ({ outline }: NetTab): readonly PathStep[] => outline.steps.slice(0, 3);
-  const steps = [...lower.flatMap(along), ...along(seam), ...upper.flatMap(along)];
+  const below = lower.length > 0 ? lower.flatMap(along) : levelSteps(wall, 0, 0, 1);
+  const steps = [...below, ...along(seam), ...upper.flatMap(along)];
   return { start: onSheet(wall, 0, 0), steps, closed: true };
 }
 
-function foldsOf(wall: Wall, face: number, hasUpperRim: boolean): readonly NetFold[] {
+function foldsOf(wall: Wall, face: number, teeth: Record<'lower' | 'upper', boolean>): readonly NetFold[] {
   const [right, top] = [onSheet(wall, 1, 0), onSheet(wall, 1, wall.slantMm)];
   const rim = (v: number, fromU: number, toU: number): NetFold => ({
     kind: 'tab',
@@ -63,7 +66,7 @@ function foldsOf(wall: Wall, face: number, hasUpperRim: boolean): readonly NetFo
     face,
   });
   const seam: NetFold = { kind: 'tab', path: straightPath([right, top], false), face };
-  return [rim(0, 0, 1), seam, ...(hasUpperRim ? [rim(wall.slantMm, 1, 0)] : [])];
+  return [...(teeth.lower ? [rim(0, 0, 1)] : []), seam, ...(teeth.upper ? [rim(wall.slantMm, 1, 0)] : [])];
 }
 
 function discPart(disc: FlatFace, face: number, placed: Placed | null): NetPart {

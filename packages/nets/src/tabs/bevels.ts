@@ -11,9 +11,13 @@ import { keyOf } from './seams.ts';
 import type { Bevels } from './tab-shape.ts';
 
 /** What each side of the rims bears, by the key of its face and mate. */
-export type Hosts = ReadonlyMap<string, 'tab' | 'nothing' | 'open'>;
+export type Hosts = ReadonlyMap<string, 'tab' | 'nothing' | 'undecided'>;
 
-/** The steepest ends for a tab on `copy`. What is still open beside it counts as a tab. */
+/** A side that is no seam is not in the map, and bears nothing. */
+const bears = (hosts: Hosts, face: number, mate: number): boolean =>
+  (hosts.get(keyOf(face, mate)) ?? 'nothing') !== 'nothing';
+
+/** The steepest ends for a tab on `copy`. What is undecided beside it counts as a tab. */
 export function bevelsOn(table: FaceTable, { rims }: Seams, hosts: Hosts, copy: Copy): Bevels {
   const rim = rims[copy.sheet] ?? [];
   const [before, after] = [rim.at(copy.position - 1) ?? copy, rim[(copy.position + 1) % rim.length] ?? copy];
@@ -28,7 +32,7 @@ export function bevelsOn(table: FaceTable, { rims }: Seams, hosts: Hosts, copy: 
 function freeShare(copy: Copy, beside: Copy, free: number, hosts: Hosts): number {
   const isMate = beside.face === copy.mate && beside.mate === copy.face;
   const own = Math.max(free - SCISSORS_GAP_RAD, free / 2);
-  return !isMate && hosts.get(keyOf(beside.face, beside.mate)) !== 'nothing' ? own / 2 : own;
+  return !isMate && bears(hosts, beside.face, beside.mate) ? own / 2 : own;
 }
 
 /** The corners of the mate at the two ends of `copy`, halved where another tab may land beside it. */
@@ -42,10 +46,8 @@ function mateCorners(table: FaceTable, hosts: Hosts, copy: Copy): Bevels {
 }
 
 /** Whether a tab lands on `face` along that side: not along a fold. */
-function mayLand(table: FaceTable, hosts: Hosts, face: number, side: number): boolean {
-  const borne = hosts.get(keyOf(across(table, face, side), face)) ?? 'nothing';
-  return borne !== 'nothing';
-}
+const mayLand = (table: FaceTable, hosts: Hosts, face: number, side: number): boolean =>
+  bears(hosts, across(table, face, side), face);
 
 function cornerAt(ring: readonly Vec2[], k: number): number {
   const corner = (at: number): Vec2 => ring[(at + ring.length) % ring.length] ?? [0, 0];

@@ -75,10 +75,10 @@ function better(one: Fitted, other: Fitted): Fitted {
 const WORTH_A_CHANGE = 0.01;
 
 function firstChoice(bench: Bench): readonly Seam[] {
-  const open: Hosts = new Map(bench.seams.rims.flat().map((copy) => [keyOf(copy.face, copy.mate), 'open']));
+  const undecided: Hosts = new Map(bench.seams.seams.flat().map((copy) => [keyOf(copy.face, copy.mate), 'undecided']));
   const lids = new Set(bench.sheets.flatMap((sheet) => sheet.lids));
   return bench.seams.seams.map((seam) => {
-    const [a, b] = [prospect(bench, open, seam[0]), prospect(bench, open, seam[1])];
+    const [a, b] = [prospect(bench, undecided, seam[0]), prospect(bench, undecided, seam[1])];
     if (Math.abs(a.quality - b.quality) > WORTH_A_CHANGE) return a.quality > b.quality ? seam : swapped(seam);
     const furtherMm = a.outreachMm - b.outreachMm;
     if (Math.abs(furtherMm) > TOUCH_RELATIVE * bench.depthMm) return furtherMm > 0 ? swapped(seam) : seam;
@@ -110,12 +110,18 @@ function fitted({ table, sheets, seams, depthMm }: Bench, chosen: readonly Seam[
   const occupied: Occupied = {
     faces: sheets.map(({ faces }) => faces.map(({ face, ring }) => ({ face, figure: figureOf(ring) }))),
     tabs: sheets.map(() => []),
-    landings: new Map(),
+    landingSides: groupedByFace(chosen.map(([, mate]) => mate)),
   };
   const tabs = chosen.map(([host, mate]): PlacedTab => {
     return { host, mate, ...fitTab(host, mate, bevelsOn(table, seams, hosts, host), depthMm, occupied) };
   });
   return { seams: chosen, tabs, qualities: tabs.map(({ host, shape }) => qualityOf(host, shape.areaMm2, depthMm)) };
+}
+
+function groupedByFace(copies: readonly Copy[]): ReadonlyMap<number, readonly Copy[]> {
+  const groups = new Map<number, Copy[]>();
+  for (const copy of copies) groups.set(copy.face, [...(groups.get(copy.face) ?? []), copy]);
+  return groups;
 }
 
 /** Its area as a share of what is good enough, at most 1: seven tenths of a tab with room on all sides. */

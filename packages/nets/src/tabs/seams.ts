@@ -35,7 +35,8 @@ export function seamsOf(table: FaceTable, sheets: readonly Sheet[]): Seams {
   const copies = new Map(rims.flat().map((copy) => [keyOf(copy.face, copy.mate), copy]));
   const seams = rims.flat().flatMap((copy): Seam[] => {
     const mate = copies.get(keyOf(copy.mate, copy.face));
-    if (mate === undefined) throw new RangeError(`face ${copy.mate} lies on no sheet`);
+    // A face that lies on no sheet was left out: its edges stay open.
+    if (mate === undefined) return [];
     return isFirst(copy, mate, rims[copy.sheet]?.length ?? 0) ? [[copy, mate]] : [];
   });
   return { rims, seams };

@@ -1,6 +1,7 @@
-// Pyramids. To four sides a star, all sides around the base; from five on the star or a fan around the apex, whichever
-// needs the smaller page; to four a fan only on a page too small for the star. A very low pyramid would close its fan nearly to a full turn, with no room for the last tab: it
-// is a star. Faces: 0 the base, then the sides from the front.
+// Pyramids. To four sides a star, all sides around the base, and a fan around the apex only on a page too small for the
+// star; from five sides on whichever needs the smaller page. A very low pyramid would close its fan nearly to a full turn,
+// with no room for the last tab: it is a star. Open at the base it is a fan. Faces: 0 the base, then the sides from the
+// front.
 
 import type { Vec2 } from '@cairnmark/geometry';
 import { cross2, dot2, sub2 } from '@cairnmark/geometry';
@@ -15,6 +16,7 @@ export const pyramid: NetRecipe = {
   kind: 'faces',
   usual: (table) => [starOf(table), ...(sidesOf(table).length > 4 ? fansOf(table) : [])],
   spare: (table) => (sidesOf(table).length > 4 ? [] : fansOf(table)),
+  open: (table) => [strip(table, sidesOf(table), [])],
 };
 
 const sidesOf = ({ faces }: FaceTable): readonly number[] => from(1, faces.length - 1);

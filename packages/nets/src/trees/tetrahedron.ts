@@ -1,5 +1,7 @@
 // Tetrahedron: a star, the three other faces around the one it stands on; on a page too small for that, a strip.
+// Open at the base it is the row of the other three.
 
+import { strip } from './strips.ts';
 import type { NetRecipe } from './types.ts';
 
 export const tetrahedron: NetRecipe = {
@@ -22,4 +24,5 @@ export const tetrahedron: NetRecipe = {
       ],
     },
   ],
+  open: (table) => [strip(table, [1, 2, 3], [])],
 };

@@ -12,6 +12,7 @@ import { across, faceTable } from '../unfold/faces.ts';
 import type { Joint } from '../unfold/unfold.ts';
 import { unfold } from '../unfold/unfold.ts';
 import { RECIPES } from './catalogue.ts';
+import { treesFor } from './trees-for.ts';
 
 describe('every solid of the catalogue says how its paper is cut', () => {
   test('no solid is left out', () => {
@@ -45,9 +46,9 @@ test.each(flatFaced)('$id: every tree, usual or spare, takes every face in and o
   const recipe = RECIPES[definition.id];
   if (recipe.kind !== 'faces') return;
   const table = faceTable(made(definition, definition.example));
-  const trees = [recipe.usual(table), recipe.spare?.(table) ?? []];
-  const { usual, others } = sheetsOf(table, trees[0]!, trees[1]!);
-  expect([usual, ...others]).toHaveLength(trees.flat().length);
+  const trees = treesFor(recipe, table, 'closed');
+  const { usual, others } = sheetsOf(table, trees);
+  expect([usual, ...others]).toHaveLength(trees.usual.length + trees.spare.length);
   for (const { faces } of [usual, ...others]) expect(faces).toHaveLength(table.faces.length);
 });
 

@@ -14,7 +14,7 @@ export interface Sheets {
 }
 
 /** The sheets of trees whose faces do not overlap; there is always a usual one. */
-export function sheetsOf(table: FaceTable, usual: readonly Tree[], spare: readonly Tree[]): Sheets {
+export function sheetsOf(table: FaceTable, { usual, spare }: Record<'usual' | 'spare', readonly Tree[]>): Sheets {
   const [known, more] = [usual, spare].map((trees) =>
     trees.map((tree) => unfold(table, rootOf(tree), tree)).filter((sheet) => !overlapsItself(sheet)),
   );
