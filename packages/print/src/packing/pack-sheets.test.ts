@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { apartMm, turned } from '../../../../tests/reference/print/apart.ts';
 import { freshSeed, share } from '../../../../tests/tools/share.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import { packMasters } from './pack-masters.ts';
 import { packSheets } from './pack-sheets.ts';
 import type { Item, Placement, Space } from './types.ts';
@@ -101,6 +102,12 @@ describe('packed outlines', () => {
   it('lie straight where it makes no difference', () => {
     const [page = []] = pagesOf([item('a', box(80, 80))], A4);
     expect(page.map(({ turnRad }) => turnRad)).toEqual([0]);
+    // An equilateral triangle with an upright side: turned by 30 degrees it lies as low as turned by 90.
+    const triangle = [0, 1, 2].map(
+      (k): Vec2 => [50 * Math.cos((k * 2 * Math.PI) / 3), 50 * Math.sin((k * 2 * Math.PI) / 3)],
+    );
+    const [[first] = []] = pagesOf([item('one', triangle), item('two', triangle)], A4);
+    expectNear(first!.turnRad, Math.PI / 2, { absolute: 1e-12 });
   });
 
   it('that fit no page are all told', () => {
