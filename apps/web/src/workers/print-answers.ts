@@ -44,19 +44,26 @@ async function sheetsOf(ask: SheetsAsk): Promise<readonly MadeSheet[]> {
     print: ask.print,
     words: { words, printed, plan, screen },
   };
-  const ids = Object.keys(SHEETS) as SheetId[];
+  const ids = (Object.keys(SHEETS) as SheetId[]).filter((id) => lacking(id, data) !== 'table-cards');
   return [
-    ...ids.flatMap((id): MadeSheet[] =>
-      lacking(id, data) === 'table-cards' ? [] : [made(id, makeSheet(id, data), printed)],
-    ),
-    ...GROUND.map((sheet) => made(`ground-${sheet}`, groundPages(sheet, paper, printed), printed)),
+    ...ids.map((id) => ({
+      id,
+      name: printed.say(`print.sheet-${id}`),
+      ...pagesOrWhy(makeSheet(id, data), printed),
+    })),
+    ...GROUND.map((sheet) => ({
+      id: `ground-${sheet}` as const,
+      name: printed.say('print.ground-title'),
+      ...pagesOrWhy(groundPages(sheet, paper, printed), printed),
+    })),
   ];
 }
 
 const GROUND: readonly GroundSheet[] = ['one-page', 'four-pages'];
 
-const made = (id: MadeSheet['id'], pages: Result<readonly Page[], PrintIssue>, words: PrintWords): MadeSheet =>
-  pages.ok ? { id, pages: pages.value, told: [] } : { id, pages: [], told: sentences(pages.issues, words) };
+function pagesOrWhy(pages: Result<readonly Page[], PrintIssue>, words: PrintWords): Pick<MadeSheet, 'pages' | 'told'> {
+  return pages.ok ? { pages: pages.value, told: [] } : { pages: [], told: sentences(pages.issues, words) };
+}
 
 /** Each once: a wide name stands in several places. */
 const sentences = (issues: readonly PrintIssue[], words: PrintWords): readonly string[] => [
@@ -73,11 +80,12 @@ async function netsOf({ language, kinds, ...order }: NetsAsk, progress: Progress
     progress(done, most);
     return true;
   });
-  if (!sheets.ok) return { pages: [], told: sentences(sheets.issues, printed) };
-  if (sheets.value === null) return { pages: [], told: [] };
+  if (!sheets.ok) return { pages: [], copies: [], told: sentences(sheets.issues, printed) };
+  if (sheets.value === null) return { pages: [], copies: [], told: [] };
   const nameOf = (id: string): string => kinds.find((kind) => kind.id === id)?.name ?? id;
   return {
     pages: sheets.value.pages,
+    copies: sheets.value.copies,
     told: sheets.value.leftOut.map(({ kind, issue }) => printed.netIssue(nameOf(kind), issue as Issue)),
   };
 }

@@ -26,6 +26,7 @@ export interface SheetsAsk {
 
 export interface MadeSheet {
   readonly id: PaperId;
+  readonly name: string;
   /** One copy. Empty: it cannot be made, and `told` says why. */
   readonly pages: readonly Page[];
   readonly told: readonly string[];
@@ -43,6 +44,8 @@ export interface NetsAsk extends Omit<NetOrder, 'kinds'> {
 
 export interface MadeNets {
   readonly pages: readonly Page[];
+  /** How often each page is needed. */
+  readonly copies: readonly number[];
   /** What is not among them, a sentence each. */
   readonly told: readonly string[];
 }

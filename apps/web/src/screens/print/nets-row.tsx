@@ -15,7 +15,7 @@ export function NetsRow({ printing, ruler }: { readonly printing: Printing; read
     <section className="sec">
       <h2>{say('printing.nets')}</h2>
       <ul className="print-list">
-        <PartRow part={part} printing={printing} name={say('printing.nets-name')} what={say('printing.nets-what')} />
+        <PartRow part={part} printing={printing} what={say('printing.nets-what')} />
       </ul>
       {nets.working && (
         <p className="print-progress">

@@ -2,25 +2,24 @@
 
 import { usePlanWords } from '../../app/plan-words.ts';
 import type { PrintPart } from './parts.ts';
+import { pagesIn } from './parts.ts';
 import { toggled } from './settings.ts';
 import type { Printing } from './use-printing.ts';
 
 export function PartRow({
   part,
   printing,
-  name,
   what,
 }: {
   readonly part: PrintPart;
   readonly printing: Printing;
-  readonly name: string;
   readonly what: string;
 }) {
   const { say } = usePlanWords();
   const { settings, set } = printing;
-  const { id, pages, copies, told } = part;
+  const { id, name, pages, told } = part;
   const none = pages.length === 0;
-  const count = pages.length * copies;
+  const count = pagesIn([part]);
   return (
     <li>
       <label className="tick">

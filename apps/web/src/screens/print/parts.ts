@@ -8,9 +8,11 @@ import type { PartId, PrintSettings } from './settings.ts';
 
 export interface PrintPart {
   readonly id: PartId;
-  /** Of one copy; empty: it cannot be printed, or is not worked out yet. */
+  readonly name: string;
+  /** Each once; empty: it cannot be printed, or is not worked out yet. */
   readonly pages: readonly Page[];
-  readonly copies: number;
+  /** How often each page is printed. */
+  readonly copies: readonly number[];
   /** Why it is not printed, or what is not on it. */
   readonly told: readonly string[];
 }
@@ -22,13 +24,15 @@ export type Reader = 'pupils' | 'teacher' | 'photos';
 export function printParts(
   made: readonly MadeSheet[],
   nets: MadeNets | null,
+  netsName: string,
   record: ClassRecord,
   { pupils, copies }: PrintSettings,
 ): readonly PrintPart[] {
   const copiesFor = (id: PaperId): number => (copies === 'one' ? 1 : copiesOf(copyForOf(id), { record, pupils }));
+  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count));
   return [
-    { id: 'nets', pages: nets?.pages ?? [], copies: 1, told: nets?.told ?? [] },
-    ...made.map(({ id, pages, told }) => ({ id, pages, copies: copiesFor(id), told })),
+    { id: 'nets', name: netsName, pages: nets?.pages ?? [], copies: netCopies, told: nets?.told ?? [] },
+    ...made.map((sheet) => ({ ...sheet, copies: sheet.pages.map(() => copiesFor(sheet.id)) })),
   ];
 }
 
@@ -40,8 +44,12 @@ export const readerOf = (id: PaperId): Reader => (isGround(id) ? 'photos' : SHEE
 const isGround = (id: PaperId): id is Extract<PaperId, `ground-${string}`> => id.startsWith('ground-');
 
 export const pagesIn = (parts: readonly PrintPart[]): number =>
-  parts.reduce((sum, { pages, copies }) => sum + pages.length * copies, 0);
+  parts.flatMap(({ copies }) => copies).reduce((sum, count) => sum + count, 0);
 
-/** All pages in the order in which they leave the printer: the copies of a sheet one after the other. */
+/** All pages in the order in which they leave the printer: one whole copy of a sheet after the other. */
 export const inOrder = (parts: readonly PrintPart[]): readonly Page[] =>
-  parts.flatMap(({ pages, copies }) => Array.from({ length: copies }, () => pages).flat());
+  parts.flatMap(({ pages, copies }) =>
+    Array.from({ length: Math.max(0, ...copies) }, (_, done) =>
+      pages.filter((_page, k) => (copies[k] ?? 0) > done),
+    ).flat(),
+  );

@@ -4,7 +4,6 @@ import { writeSvg } from '@cairnmark/print';
 import { useMemo } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { Icon } from '../../parts/icon.tsx';
-import type { PartId } from './settings.ts';
 import type { Printing } from './use-printing.ts';
 
 export function Preview({
@@ -17,12 +16,12 @@ export function Preview({
   readonly turnTo: (page: number) => void;
 }) {
   const { say, language } = usePlanWords();
-  const shown = printing.chosen.flatMap(({ id, pages }) => pages.map((one) => ({ id, page: one })));
+  const shown = printing.chosen.flatMap(({ name, pages }) => pages.map((one) => ({ name, page: one })));
   const last = Math.max(0, shown.length - 1);
   const at = Math.min(page, last);
   const one = shown[at];
   const drawn = one?.page;
-  const sheet = one === undefined ? '' : say(titleOf(one.id));
+  const sheet = one?.name ?? '';
   const address = useMemo(() => {
     const svg = drawn === undefined ? null : writeSvg(drawn, sheet, language);
     return svg?.ok ? `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg.value)}` : null;
@@ -60,5 +59,3 @@ export function Preview({
     </aside>
   );
 }
-
-const titleOf = (id: PartId) => (id === 'nets' ? 'printing.nets-name' : (`printing.sheet-${id}` as const));

@@ -31,7 +31,7 @@ function PrintPlan({ at }: { readonly at: At }) {
   const [page, setPage] = useState(0);
   return (
     <HelpArea>
-      <div className="page print-plan">
+      <div className="page print-plan" aria-busy={printing.nets.working || printing.sheets.working}>
         <div className="print-head">
           <div>
             <h1>{say('printing.title')}</h1>

@@ -12,7 +12,9 @@ export function SheetList({ printing }: { readonly printing: Printing }) {
   const { say } = usePlanWords();
   const { parts, settings, sheets } = printing;
   if (sheets.failed) return <p className="oops">{say('printing.failed')}</p>;
-  const rows = parts.flatMap((part) => (part.id === 'nets' ? [] : [{ part, id: part.id }]));
+  const rows = parts.flatMap((part) =>
+    part.id === 'nets' || part.id === 'table-cards' ? [] : [{ part, id: part.id }],
+  );
   return (
     <>
       {READERS.map((reader) => (
@@ -22,9 +24,10 @@ export function SheetList({ printing }: { readonly printing: Printing }) {
             {rows
               .filter(({ id }) => readerOf(id) === reader)
               .map(({ part, id }) => {
-                const each = settings.copies === 'one' ? '' : ` ${say(`printing.each-${copyForOf(id)}`)}`;
-                const what = `${say(`printing.what-${id}`)}${each}`;
-                return <PartRow key={id} part={part} printing={printing} name={say(`printing.sheet-${id}`)} what={what} />;
+                const each = settings.copies === 'one' ? '' : say(`printing.each-${copyForOf(id)}`);
+                return (
+                  <PartRow key={id} part={part} printing={printing} what={`${say(`printing.what-${id}`)} ${each}`} />
+                );
               })}
           </ul>
         </section>

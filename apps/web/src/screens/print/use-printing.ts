@@ -1,7 +1,7 @@
 // What can be printed now: the settings, and the parts that follow from them.
 
 import { useMemo, useState } from 'preact/hooks';
-import { useScreenWords } from '../../app/use-words.ts';
+import { usePlanWords } from '../../app/plan-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { NetsAsk, SheetsAsk } from '../../workers/print-questions.ts';
@@ -23,7 +23,7 @@ export interface Printing {
 }
 
 export function usePrinting({ record, challenge }: At): Printing {
-  const { language } = useScreenWords();
+  const { say, language } = usePlanWords();
   const units = useSession((session) => session.units);
   const [settings, change] = useState(() => firstSettings(record, challenge));
   const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
@@ -36,8 +36,8 @@ export function usePrinting({ record, challenge }: At): Printing {
       spec: solid,
       count: pieces === 'stock' ? stock : sets,
     }));
-    return { kinds: ordered, paper, arrange, tabDepthMm, large, language };
-  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, language]);
+    return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, language };
+  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, language]);
   const nets = usePrint('nets', netsAsk);
   // Masters are copied: how many sheets a group takes is not theirs to tell.
   const netPages = nets.value === null || arrange === 'masters' ? null : Math.ceil(nets.value.pages.length / sets);
@@ -47,8 +47,8 @@ export function usePrinting({ record, challenge }: At): Printing {
   }, [record, challenge.id, units, pupils, netPages, paper, print, language]);
   const sheets = usePrint('sheets', sheetsAsk);
   const parts = useMemo(
-    () => printParts(sheets.value ?? [], nets.value, record, settings),
-    [sheets.value, nets.value, record, settings],
+    () => printParts(sheets.value ?? [], nets.value, say('printing.nets-name'), record, settings),
+    [sheets.value, nets.value, say, record, settings],
   );
   return {
     settings,
