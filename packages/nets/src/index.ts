@@ -20,5 +20,5 @@ export type { Room } from './plane/room.ts';
 export { rememberedTabPaper, tabPaper } from './tab-paper.ts';
 export type { TabMass } from './tabs-of.ts';
 export { tabMassOf, tabsOf } from './tabs-of.ts';
-export { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from './tolerance.ts';
+export { DEEP_TAB_DEPTH_MM, FLATTEN_MM, USUAL_TAB_DEPTH_MM } from './tolerance.ts';
 export type { Placed } from './unfold/faces.ts';

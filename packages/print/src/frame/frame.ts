@@ -46,17 +46,35 @@ export function usableArea(paper: Paper): Area {
  * The pages of a sheet with their foot. Refused at ["name"] where the name does not fit into the foot, or has a character
  * that cannot be printed.
  */
-export function framed({ name, paper, pages }: Sheet, words: PrintWords): Result<readonly Page[], PrintIssue> {
-  const foreign = unprintableIn(name, ['name']);
+export const framed = ({ name, paper, pages }: Sheet, words: PrintWords): Result<readonly Page[], PrintIssue> =>
+  framedPages(
+    paper,
+    pages.map((marks) => ({ name, marks })),
+    words,
+  );
+
+/** What stands on a page, and its name at the foot. */
+interface NamedPage {
+  readonly name: string;
+  readonly marks: readonly Mark[];
+}
+
+/** The same for pages that have a name each, and are counted as one sheet. */
+export function framedPages(
+  paper: Paper,
+  pages: readonly NamedPage[],
+  words: PrintWords,
+): Result<readonly Page[], PrintIssue> {
+  const foreign = [...new Set(pages.map(({ name }) => name))].flatMap((name) => unprintableIn(name, ['name']));
   if (foreign.length > 0) return failure(foreign);
-  const feet = pages.map((_, k) => {
+  const feet = pages.map(({ name }, k) => {
     const page = words.say('print.page', { page: k + 1, pages: pages.length });
     return footOf(name, page, words, { ...usableArea(paper), cornerMm: [MARGIN_MM, MARGIN_MM] });
   });
   const refused = feet.find((foot) => !foot.ok);
   if (refused !== undefined && !refused.ok) return failure(refused.issues);
   return success(
-    pages.map((marks, k) => {
+    pages.map(({ marks }, k) => {
       const foot = feet[k];
       return { paper, marks: foot?.ok ? [...marks, ...foot.value] : marks };
     }),

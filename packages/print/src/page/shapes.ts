@@ -1,8 +1,8 @@
 // Paths and marks that are drawn often. mm, in the frame of the page (page.ts).
 
 import type { Vec2 } from '@cairnmark/geometry';
-import { add2 } from '@cairnmark/geometry';
 import type { Path, PathStep } from '@cairnmark/nets';
+import { turnPath } from '@cairnmark/nets';
 import type { Grey, Mark, Stroke } from './page.ts';
 import { BLACK } from './page.ts';
 
@@ -34,22 +34,18 @@ export const solidLine = (path: Path, widthMm: number, grey: Grey = BLACK): Stro
 });
 
 /** The mark shifted. */
-export function shifted(mark: Mark, by: Vec2): Mark {
+export const shifted = (mark: Mark, by: Vec2): Mark => turned(mark, 0, by);
+
+/** The mark turned about the origin by `turnRad`, counter-clockwise, then shifted. */
+export function turned(mark: Mark, turnRad: number, by: Vec2): Mark {
   switch (mark.kind) {
     case 'stroke':
-      return { ...mark, path: shiftedPath(mark.path, by) };
+      return { ...mark, path: turnPath(mark.path, turnRad, by) };
     case 'fill':
-      return { ...mark, paths: mark.paths.map((path) => shiftedPath(path, by)) };
-    case 'writing':
-      return { ...mark, at: add2(mark.at, by) };
+      return { ...mark, paths: mark.paths.map((path) => turnPath(path, turnRad, by)) };
+    case 'writing': {
+      const { start: at } = turnPath({ start: mark.at, steps: [], closed: false }, turnRad, by);
+      return { ...mark, at, turnRad: mark.turnRad + turnRad };
+    }
   }
 }
-
-const shiftedPath = ({ start, steps, closed }: Path, by: Vec2): Path => ({
-  start: add2(start, by),
-  steps: steps.map((step): PathStep => {
-    const to = add2(step.to, by);
-    return step.kind === 'line' ? { ...step, to } : { ...step, c1: add2(step.c1, by), c2: add2(step.c2, by), to };
-  }),
-  closed,
-});

@@ -51,7 +51,7 @@ function elementOf(mark: Mark, topMm: number): string {
   }
 }
 
-function pathOf({ start, steps, closed }: Path, topMm: number): string {
+export function pathOf({ start, steps, closed }: Path, topMm: number): string {
   const at = (...points: readonly Vec2[]): string => points.map((point) => fromTop(point, topMm).join(' ')).join(' ');
   const stepOf = (step: PathStep): string =>
     step.kind === 'line' ? `L${at(step.to)}` : `C${at(step.c1, step.c2, step.to)}`;
@@ -88,10 +88,11 @@ function colour(grey: Grey): string {
   return `#${two}${two}${two}`;
 }
 
-const escaped = (text: string): string => text.replace(/[<>&"]/g, (character) => `&#${character.charCodeAt(0)};`);
+export const escaped = (text: string): string =>
+  text.replace(/[<>&"]/g, (character) => `&#${character.charCodeAt(0)};`);
 
 /** `content` as it is; attributes hold nothing that would have to be escaped. */
-function element(name: string, attributes: Readonly<Record<string, string>>, content?: string): string {
+export function element(name: string, attributes: Readonly<Record<string, string>>, content?: string): string {
   const head = [name, ...Object.entries(attributes).map(([key, value]) => `${key}="${value}"`)].join(' ');
   return content === undefined ? `<${head}/>` : `<${head}>${content}</${name}>`;
 }

@@ -7,6 +7,7 @@ import { printIssues } from './issues.ts';
 import { lesson } from './lesson.ts';
 import { materials } from './materials.ts';
 import { measuring } from './measuring.ts';
+import { nets } from './nets.ts';
 import { records } from './records.ts';
 import { rules } from './rules.ts';
 import { sheets } from './sheets.ts';
@@ -22,6 +23,7 @@ export const printed = {
     ...records,
     ...lesson,
     ...materials,
+    ...nets,
     ...tableCards,
   },
   issues: printIssues,

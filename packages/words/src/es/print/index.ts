@@ -8,6 +8,7 @@ import { printIssues } from './issues.ts';
 import { lesson } from './lesson.ts';
 import { materials } from './materials.ts';
 import { measuring } from './measuring.ts';
+import { nets } from './nets.ts';
 import { records } from './records.ts';
 import { rules } from './rules.ts';
 import { sheets } from './sheets.ts';
@@ -23,6 +24,7 @@ export const printed: PrintCatalogue = {
     ...records,
     ...lesson,
     ...materials,
+    ...nets,
     ...tableCards,
   },
   issues: printIssues,
