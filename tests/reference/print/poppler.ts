@@ -29,6 +29,10 @@ export function wordsIn(pdf: Uint8Array): readonly ReadWord[] {
 export const textIn = (pdf: Uint8Array): string =>
   run('pdftotext', ['-layout', '-', '-'], pdf).toString().replace(/\s+/g, ' ');
 
+/** How many pages there are, as poppler counts them. */
+export const pagesOf = (pdf: Uint8Array): number =>
+  run('pdftotext', ['-bbox', '-', '-'], pdf).toString().split('<page ').length - 1;
+
 /** A printer's dots an inch. */
 export const DPI = 600;
 

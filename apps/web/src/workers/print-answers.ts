@@ -1,12 +1,11 @@
 // The pages of sheets and nets, with the words of the language they are printed in.
 
-import type { Issue, Result } from '@cairnmark/geometry';
+import type { Result } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
 import type { GroundSheet, Page, PrintIssue, SheetData, SheetId } from '@cairnmark/print';
 import { groundPages, lacking, makeSheet, netSheets, SHEETS } from '@cairnmark/print';
 import type { PrintWords } from '@cairnmark/words';
 import { loadPlanWords, loadPrintWords, loadScreenWords, loadWords } from '@cairnmark/words';
-import { shownRuler } from '../app/shown-ruler.ts';
 import type { MadeNets, MadeSheet, NetsAsk, PrintQuestion, PrintQuestions, SheetsAsk } from './print-questions.ts';
 import type { Progress } from './worker-client.ts';
 
@@ -35,7 +34,7 @@ async function sheetsOf(ask: SheetsAsk): Promise<readonly MadeSheet[]> {
   const data: SheetData = {
     record,
     challenge,
-    ruler: shownRuler(challenge.ruler, ask.units),
+    ruler: ask.ruler,
     pupils: ask.pupils,
     netPages: ask.netPages,
     // Words to get in by come with a class server.
@@ -70,8 +69,8 @@ const sentences = (issues: readonly PrintIssue[], words: PrintWords): readonly s
   ...new Set(issues.map((issue) => words.issue(issue))),
 ];
 
-async function netsOf({ language, kinds, ...order }: NetsAsk, progress: Progress): Promise<MadeNets> {
-  const printed = await loadPrintWords(language);
+async function netsOf({ language, kinds, ruler, ...order }: NetsAsk, progress: Progress): Promise<MadeNets> {
+  const [words, printed] = await Promise.all([loadWords(language), loadPrintWords(language)]);
   const solids = kinds.flatMap(({ spec, ...kind }) => {
     const solid = makeSolid(spec);
     return solid.ok ? [{ ...kind, solid: solid.value }] : [];
@@ -86,6 +85,6 @@ async function netsOf({ language, kinds, ...order }: NetsAsk, progress: Progress
   return {
     pages: sheets.value.pages,
     copies: sheets.value.copies,
-    told: sheets.value.leftOut.map(({ kind, issue }) => printed.netIssue(nameOf(kind), issue as Issue)),
+    told: sheets.value.leftOut.map(({ kind, issue }) => printed.leftOut(nameOf(kind), issue, words, ruler)),
   };
 }

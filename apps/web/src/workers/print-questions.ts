@@ -1,10 +1,9 @@
 // What the Print screen asks its worker: the pages of sheets, and of nets. Plain data both ways.
 
 import type { ClassRecord } from '@cairnmark/engine';
-import type { SolidSpec } from '@cairnmark/geometry';
+import type { Ruler, SolidSpec } from '@cairnmark/geometry';
 import type { GroundSheet, NetOrder, Page, PaperSize, Print, SheetId } from '@cairnmark/print';
 import type { Language } from '@cairnmark/words';
-import type { Units } from '../store/device.ts';
 import type { Message, Question, WorkerClient } from './worker-client.ts';
 
 /** A sheet that does not change from class to class beside those that do. */
@@ -15,7 +14,7 @@ export interface SheetsAsk {
   readonly record: ClassRecord;
   readonly challenge: string;
   /** As lengths are shown on this device. */
-  readonly units: Units | null;
+  readonly ruler: Ruler;
   readonly pupils: number;
   /** Sheets of paper for the nets of one group; null: not known. */
   readonly netPages: number | null;
@@ -39,6 +38,7 @@ export interface NetsAsk extends Omit<NetOrder, 'kinds'> {
     readonly spec: SolidSpec;
     readonly count: number;
   }[];
+  readonly ruler: Ruler;
   readonly language: Language;
 }
 

@@ -1,6 +1,7 @@
 // The Print screen: the paper side of a lesson, chosen from a list, counted, looked at, saved as a PDF or printed.
 
 import { useState } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { planning } from '../../app/planning.tsx';
 import { useBuildWords } from '../../app/use-build-words.ts';
@@ -26,7 +27,7 @@ function PrintPlan({ at }: { readonly at: At }) {
   const screen = useScreenWords();
   const { words, ruler } = useBuildWords(challenge, record);
   const goTo = useSession((session) => session.goTo);
-  const printing = usePrinting(at);
+  const printing = usePrinting(at, ruler);
   // Which page is looked at, of all that are chosen; beyond the last one it is the last.
   const [page, setPage] = useState(0);
   return (
@@ -53,6 +54,9 @@ function PrintPlan({ at }: { readonly at: At }) {
           <PaperFields printing={printing} ruler={ruler} />
           <NetsRow printing={printing} ruler={ruler} />
           <SheetList printing={printing} />
+          <p>
+            {say('printing.bar-off')} <Link href="/kit">{screen.say('tab.kit')}</Link>
+          </p>
           <p className="warnbox">
             {words.cautions.cutting} {words.cautions['hot-glue']} {words.cautions['school-rules']}
           </p>

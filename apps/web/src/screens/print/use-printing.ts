@@ -1,8 +1,8 @@
 // What can be printed now: the settings, and the parts that follow from them.
 
+import type { Ruler } from '@cairnmark/geometry';
 import { useMemo, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
-import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { NetsAsk, SheetsAsk } from '../../workers/print-questions.ts';
 import type { Made } from '../../workers/use-print.ts';
@@ -22,9 +22,8 @@ export interface Printing {
   set(change: Partial<PrintSettings>): void;
 }
 
-export function usePrinting({ record, challenge }: At): Printing {
+export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
   const { say, language } = usePlanWords();
-  const units = useSession((session) => session.units);
   const [settings, change] = useState(() => firstSettings(record, challenge));
   const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
   const { kinds } = challenge.kit;
@@ -36,15 +35,15 @@ export function usePrinting({ record, challenge }: At): Printing {
       spec: solid,
       count: pieces === 'stock' ? stock : sets,
     }));
-    return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, language };
-  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, language]);
+    return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, ruler, language };
+  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, ruler, language]);
   const nets = usePrint('nets', netsAsk);
   // Masters are copied: how many sheets a group takes is not theirs to tell.
   const netPages = nets.value === null || arrange === 'masters' ? null : Math.ceil(nets.value.pages.length / sets);
   const sheetsAsk = useMemo((): SheetsAsk => {
     const bare = { ...record, attempts: [] };
-    return { record: bare, challenge: challenge.id, units, pupils, netPages, paper, print, language };
-  }, [record, challenge.id, units, pupils, netPages, paper, print, language]);
+    return { record: bare, challenge: challenge.id, ruler, pupils, netPages, paper, print, language };
+  }, [record, challenge.id, ruler, pupils, netPages, paper, print, language]);
   const sheets = usePrint('sheets', sheetsAsk);
   const parts = useMemo(
     () => printParts(sheets.value ?? [], nets.value, say('printing.nets-name'), record, settings),

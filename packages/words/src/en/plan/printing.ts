@@ -3,6 +3,7 @@
 export const printing = {
   'printing.title': 'Print',
   'printing.lede': 'Print at 100 %. Do not choose “fit to page”. Then hold a ruler to the bars on a page.',
+  'printing.bar-off': 'Does the bar of 100 mm measure more or less? Open “Print bar” on this screen:',
   'printing.save': 'Save the PDF, {pages} pages',
   'printing.save-one': 'Save the PDF, 1 page',
   'printing.open': 'Open it to print',

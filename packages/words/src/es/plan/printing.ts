@@ -4,6 +4,7 @@ export const printing = {
   'printing.title': 'Imprimir',
   'printing.lede':
     'Imprime al 100 %. No elijas «ajustar a la página». Después pon una regla sobre las barras de una página.',
+  'printing.bar-off': '¿La barra de 100 mm mide más o menos? Abre «Barra de impresión» en esta pantalla:',
   'printing.save': 'Guardar el PDF, {pages} páginas',
   'printing.save-one': 'Guardar el PDF, 1 página',
   'printing.open': 'Abrir para imprimir',
