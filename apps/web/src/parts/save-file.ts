@@ -1,7 +1,8 @@
-// Hands a text to the browser as a file to keep.
+// Hands a text or bytes to the browser as a file to keep.
 
-export function saveFile(name: string, type: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: `${type};charset=utf-8` }));
+export function saveFile(name: string, type: string, content: string | ArrayBuffer): void {
+  const written = typeof content === 'string' ? `${type};charset=utf-8` : type;
+  const address = URL.createObjectURL(new Blob([content], { type: written }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

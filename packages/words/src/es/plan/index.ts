@@ -4,6 +4,7 @@ import type { PlanTexts } from '../../plan.ts';
 import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { kit } from './kit.ts';
+import { models } from './models.ts';
 import { recordSheet } from './record-sheet.ts';
 import { share } from './share.ts';
 import { supplyGame } from './supply-game.ts';
@@ -15,4 +16,5 @@ export const plan: PlanTexts = {
   ...supplyGame,
   ...recordSheet,
   ...share,
+  ...models,
 };
