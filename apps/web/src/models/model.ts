@@ -2,7 +2,7 @@
 
 import type { PlacedPiece, Solid } from '@cairnmark/geometry';
 import type { BufferGeometry } from 'three';
-import { Matrix4, Mesh, MeshStandardMaterial, Scene } from 'three';
+import { Matrix4, Mesh, MeshStandardMaterial, Scene, Vector3 } from 'three';
 import { surfaceOf } from '../scene/surface.ts';
 import { facetsOf } from './facets.ts';
 
@@ -23,24 +23,22 @@ export type Frame =
 
 /** `name`: of all pieces together. Pieces of one solid share one surface. */
 export function modelOf(name: string, pieces: readonly ModelPiece[], frame: Frame): Scene {
-  const toFile = FRAMES[frame]();
-  const fromFile = toFile.clone().invert();
+  const { turn, perMm } = FRAMES[frame]();
   const surfaces = new Map<Solid, BufferGeometry>();
   const materials = new Map<string, MeshStandardMaterial>();
   const scene = new Scene();
   scene.name = name;
   for (const { solid, rotation: r, shift, name: kind, colour } of pieces) {
-    const surface = surfaces.get(solid) ?? surfaceOf(solid, facetsOf(solid)).applyMatrix4(toFile);
+    const surface =
+      surfaces.get(solid) ?? surfaceOf(solid, facetsOf(solid)).applyMatrix4(turn).scale(perMm, perMm, perMm);
     surfaces.set(solid, surface);
     const material = materials.get(colour) ?? new MeshStandardMaterial({ color: colour });
     materials.set(colour, material);
     const mesh = new Mesh(surface, material);
     mesh.name = kind;
-    const placed = new Matrix4(
-      ...[r[0], r[1], r[2], shift[0], r[3], r[4], r[5], shift[1]],
-      ...[r[6], r[7], r[8], shift[2], 0, 0, 0, 1],
-    );
-    mesh.matrix = placed.premultiply(toFile).multiply(fromFile);
+    const turned = new Matrix4(...[r[0], r[1], r[2], 0, r[3], r[4], r[5], 0], ...[r[6], r[7], r[8], 0, 0, 0, 0, 1]);
+    mesh.matrix = turned.premultiply(turn).multiply(turn.clone().transpose());
+    mesh.matrix.setPosition(new Vector3(...shift).applyMatrix4(turn).multiplyScalar(perMm));
     mesh.matrixAutoUpdate = false;
     scene.add(mesh);
   }
@@ -48,10 +46,8 @@ export function modelOf(name: string, pieces: readonly ModelPiece[], frame: Fram
   return scene;
 }
 
-/** From the frame of the table to that of the file. */
-const FRAMES: Readonly<Record<Frame, () => Matrix4>> = {
-  'mm-z-up': () => new Matrix4(),
-  'm-y-up': () => new Matrix4(...[M_PER_MM, 0, 0, 0, 0, 0, M_PER_MM, 0], ...[0, -M_PER_MM, 0, 0, 0, 0, 0, 1]),
+/** From the frame of the table to that of the file: a quarter turn or none, in whole numbers, and then the unit. */
+const FRAMES: Readonly<Record<Frame, () => { readonly turn: Matrix4; readonly perMm: number }>> = {
+  'mm-z-up': () => ({ turn: new Matrix4(), perMm: 1 }),
+  'm-y-up': () => ({ turn: new Matrix4(...[1, 0, 0, 0, 0, 0, 1, 0], ...[0, -1, 0, 0, 0, 0, 0, 1]), perMm: 0.001 }),
 };
-
-const M_PER_MM = 0.001;
