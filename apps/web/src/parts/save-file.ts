@@ -1,18 +1,16 @@
-// Hands something to the browser as a file to keep.
+// Hands something to the browser as a file to keep, or to show in a tab of its own.
 
-export const saveFile = (name: string, type: string, text: string): void =>
-  saveBlob(name, new Blob([text], { type: `${type};charset=utf-8` }));
-
-export function saveBlob(name: string, blob: Blob): void {
+export function saveFile(name: string, type: string, content: string | ArrayBuffer): void {
+  const written = typeof content === 'string' ? `${type};charset=utf-8` : type;
   const link = document.createElement('a');
-  link.href = addressOf(blob);
+  link.href = addressOf(new Blob([content], { type: written }));
   link.download = name;
   link.click();
 }
 
 /** In a tab of its own, where the browser shows and prints it. */
-export function openBlob(blob: Blob): void {
-  window.open(addressOf(blob), '_blank', 'noopener');
+export function openFile(type: string, content: ArrayBuffer): void {
+  window.open(addressOf(new Blob([content], { type })), '_blank', 'noopener');
 }
 
 /** The browser reads the blob when it is ready; the address is given back after that. */

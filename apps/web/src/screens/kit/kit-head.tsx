@@ -66,6 +66,7 @@ function Explained() {
         [say('kit.help-sizes'), say('kit.solid')],
         [say('kit.help-stock'), say('kit.stock')],
         [say('kit.help-more'), say('kit.more')],
+        [say('model.help'), say('model.save')],
         [say('kit.help-undo'), say('kit.undo')],
         ...(use.locked
           ? []

@@ -6,7 +6,7 @@ import { useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { fileName } from '../../app/save-class.tsx';
 import { Icon } from '../../parts/icon.tsx';
-import { openBlob, saveBlob } from '../../parts/save-file.ts';
+import { openFile, saveFile } from '../../parts/save-file.ts';
 import { inOrder, pagesIn } from './parts.ts';
 import type { Printing } from './use-printing.ts';
 
@@ -17,12 +17,12 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
   const pages = pagesIn(chosen);
   const waits = sheets.working || (nets.working && settings.chosen.has('nets'));
   const ready = pages > 0 && !waits;
-  const make = (use: (pdf: Blob) => void): void => {
+  const make = (use: (pdf: ArrayBuffer) => void): void => {
     setAsked(!ready);
     if (!ready) return;
     const pdf = writePdf(inOrder(chosen), record.name, language);
     // Pages that cannot be written are no pages: why stands in the list.
-    if (pdf.ok) use(new Blob([pdf.value as Uint8Array<ArrayBuffer>], { type: 'application/pdf' }));
+    if (pdf.ok) use(new Uint8Array(pdf.value).buffer);
   };
   return (
     <>
@@ -30,12 +30,12 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
         type="button"
         className="btn main"
         aria-disabled={!ready}
-        onClick={() => make((pdf) => saveBlob(`${fileName(`${record.name} ${say('printing.title')}`)}.pdf`, pdf))}
+        onClick={() => make((pdf) => saveFile(`${fileName(`${record.name} ${say('printing.title')}`)}.pdf`, PDF, pdf))}
       >
         <Icon name="file" />
         {pages === 1 ? say('printing.save-one') : say('printing.save', { pages })}
       </button>
-      <button type="button" className="btn" aria-disabled={!ready} onClick={() => make(openBlob)}>
+      <button type="button" className="btn" aria-disabled={!ready} onClick={() => make((pdf) => openFile(PDF, pdf))}>
         <Icon name="print" />
         {say('printing.open')}
       </button>
@@ -45,3 +45,5 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
     </>
   );
 }
+
+const PDF = 'application/pdf';

@@ -38,6 +38,7 @@ function ShareDialog({ at }: { readonly at: At }) {
             <HelpTexts
               items={[
                 [say('share.help-save'), say('share.save')],
+                [say('model.help'), say('model.save')],
                 [say('share.help-choose'), say('share.choose')],
                 [say('share.help-take'), say('share.take')],
               ]}

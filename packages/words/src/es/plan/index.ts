@@ -4,6 +4,7 @@ import type { PlanTexts } from '../../plan.ts';
 import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { kit } from './kit.ts';
+import { models } from './models.ts';
 import { printing } from './printing.ts';
 import { recordSheet } from './record-sheet.ts';
 import { share } from './share.ts';
@@ -17,4 +18,5 @@ export const plan: PlanTexts = {
   ...recordSheet,
   ...printing,
   ...share,
+  ...models,
 };
