@@ -1,10 +1,12 @@
 // The words of a call, read: which command, which files, which options. Every fault is a sentence.
 
 import { parseArgs } from 'node:util';
-import type { TerminalWords } from '@cairnmark/words';
+import type { Language, TerminalWords } from '@cairnmark/words';
 import { LANGUAGES, terminalWords } from '@cairnmark/words';
+import type { PrintOptionName, PrintTyped } from './printing/options.ts';
+import { PRINT_CHOICES, PRINT_OPTIONS } from './printing/options.ts';
 
-export const COMMANDS = ['score', 'measure', 'why', 'ready', 'solids', 'check', 'help'] as const;
+export const COMMANDS = ['score', 'measure', 'why', 'ready', 'print', 'solids', 'check', 'help'] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 export const FORMS = ['table', 'json', 'csv'] as const;
@@ -24,6 +26,8 @@ export interface Call {
   readonly challenge: string | null;
   /** How many a build may have, as typed. */
   readonly pieces: string | null;
+  readonly language: Language;
+  readonly print: PrintTyped;
 }
 
 export interface Reading {
@@ -32,9 +36,20 @@ export interface Reading {
   readonly call: Call | string;
 }
 
-type OptionName = 'lang' | 'as' | 'rows' | 'attempt' | 'without' | 'tilt' | 'challenge' | 'pieces' | 'help';
+type OptionName =
+  | 'lang'
+  | 'as'
+  | 'rows'
+  | 'attempt'
+  | 'without'
+  | 'tilt'
+  | 'challenge'
+  | 'pieces'
+  | 'help'
+  | PrintOptionName;
 
 const OPTIONS = {
+  ...PRINT_OPTIONS,
   lang: { type: 'string' },
   as: { type: 'string' },
   attempt: { type: 'string' },
@@ -52,6 +67,7 @@ const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   measure: ['attempt', 'without', 'tilt'],
   why: ['challenge'],
   ready: ['pieces', 'rows'],
+  print: ['challenge', ...(Object.keys(PRINT_OPTIONS) as PrintOptionName[])],
   solids: [],
   check: [],
   help: [],
@@ -66,7 +82,8 @@ export function readCall(args: readonly string[]): Reading {
     tokens: true,
     allowPositionals: true,
   });
-  const words = terminalWords(LANGUAGES.find((language) => language === values.lang) ?? 'en');
+  const language = LANGUAGES.find((one) => one === values.lang) ?? 'en';
+  const words = terminalWords(language);
   const [name = 'help', ...rest] = positionals;
   const command = COMMANDS.find((candidate) => candidate === name);
   if (command === undefined) {
@@ -75,7 +92,7 @@ export function readCall(args: readonly string[]): Reading {
   const faults = tokens.flatMap((token) => (token.kind === 'option' ? optionFault(token, command, words) : []));
   const [fault] = faults;
   if (fault !== undefined) return { words, call: fault };
-  if (values.help === true) return { words, call: { ...PLAIN, command: 'help', rest: [command] } };
+  if (values.help === true) return { words, call: { ...PLAIN, command: 'help', rest: [command], language } };
   const form = FORMS.find((candidate) => candidate === values.as) ?? 'table';
   const texts = {
     attempt: textOf(values.attempt),
@@ -84,8 +101,18 @@ export function readCall(args: readonly string[]): Reading {
     challenge: textOf(values.challenge),
     pieces: textOf(values.pieces),
   };
-  return { words, call: { command, rest, form, rows: values.rows === true, ...texts } };
+  return {
+    words,
+    call: { command, rest, form, rows: values.rows === true, ...texts, language, print: printTyped(values) },
+  };
 }
+
+const printTyped = (values: PrintTyped): PrintTyped =>
+  Object.fromEntries(
+    (Object.keys(PRINT_OPTIONS) as PrintOptionName[]).flatMap((name) =>
+      values[name] === undefined ? [] : [[name, values[name]]],
+    ),
+  );
 
 /** The call that tells more about a command. */
 export const helpAbout = (command: CommandName): string =>
@@ -101,6 +128,7 @@ const PLAIN = {
   tilt: null,
   challenge: null,
   pieces: null,
+  print: {},
 } as const;
 
 interface OptionToken {
@@ -127,4 +155,8 @@ function optionFault(
   return [words.say('usage.option-value', { name: rawName, value, known: choices.join(', ') })];
 }
 
-const CHOICES: Readonly<Partial<Record<OptionName, readonly string[]>>> = { lang: LANGUAGES, as: FORMS };
+const CHOICES: Readonly<Partial<Record<OptionName, readonly string[]>>> = {
+  lang: LANGUAGES,
+  as: FORMS,
+  ...PRINT_CHOICES,
+};

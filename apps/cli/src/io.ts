@@ -1,8 +1,10 @@
-// What a command may do to the world: read a file, write to the two outputs. Handed in, so that tests need no process.
+// What a command may do to the world: read a file and write one, write to the two outputs. Handed in, so that tests need no process.
 
 import { readFileSync, statSync } from 'node:fs';
 import type { LinearSolver } from '@cairnmark/geometry';
 import { loadSolver } from './load-solver.ts';
+import type { WriteFault, WriteOutcome } from './write-file.ts';
+import { folderOnDisk, writeToDisk } from './write-file.ts';
 
 /** Bytes of a file that are read at most. */
 export const BYTES_MOST = 20_000_000;
@@ -15,6 +17,10 @@ export type ReadOutcome =
 
 export interface Io {
   readonly readFile: (path: string) => ReadOutcome;
+  /** Whole or not at all; takes the place of a file of that name. */
+  readonly writeFile: (path: string, bytes: Uint8Array) => WriteOutcome;
+  /** null: it is there. */
+  readonly makeFolder: (path: string) => WriteFault | null;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
   /** Loads the linear solver, once a build needs one. */
@@ -24,6 +30,8 @@ export interface Io {
 /** The real world. */
 export const nodeIo: Io = {
   readFile: readFromDisk,
+  writeFile: writeToDisk,
+  makeFolder: folderOnDisk,
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
   loadSolver,

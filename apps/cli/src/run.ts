@@ -6,6 +6,7 @@ import { readCall } from './call.ts';
 import { check } from './commands/check.ts';
 import { help } from './commands/help.ts';
 import { measure } from './commands/measure.ts';
+import { print } from './commands/print.ts';
 import { ready } from './commands/ready.ts';
 import { score } from './commands/score.ts';
 import { solids } from './commands/solids.ts';
@@ -17,7 +18,7 @@ import { complain } from './speak.ts';
 
 type Command = (call: Call, words: TerminalWords, io: Io) => ExitCode | Promise<ExitCode>;
 
-const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, solids, check, help };
+const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, print, solids, check, help };
 
 /** `args`: the call without the program's name. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {

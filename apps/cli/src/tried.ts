@@ -21,6 +21,8 @@ export async function tried(
   let loads = 0;
   const io: Io = {
     readFile: (path) => inMemory(files[path]) ?? nodeIo.readFile(path),
+    writeFile: nodeIo.writeFile,
+    makeFolder: nodeIo.makeFolder,
     out: (text) => {
       out += text;
     },

@@ -46,6 +46,7 @@ export { copiesOf } from './sheets/copies.ts';
 export type { SheetData, SheetWords, TableCard } from './sheets/data.ts';
 export { lacking, makeSheet } from './sheets/make-sheet.ts';
 export type { CopyFor, SheetId, SheetKind, SheetNeed } from './sheets/sheet-kind.ts';
+export { suitsGrade } from './sheets/suits-grade.ts';
 export { writeSvg } from './svg/write-svg.ts';
 export type { Type } from './text/measure.ts';
 export { LINE_SHARE, textWidthMm } from './text/measure.ts';

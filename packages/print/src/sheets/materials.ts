@@ -5,6 +5,7 @@ import type { SheetContext } from './context.ts';
 import { copiesOf } from './copies.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import type { SheetKind } from './sheet-kind.ts';
+import { suitsGrade } from './suits-grade.ts';
 
 /** The list of sheets is handed in: it is made of kinds of sheet, and this is one of them. */
 export const materialsWith = (sheets: () => readonly SheetKind[]): SheetKind => ({
@@ -95,7 +96,7 @@ function copiesTable(sheets: readonly SheetKind[], context: SheetContext): Block
   const copied = sheets.filter(({ id, needs }) => {
     if (id === 'materials' || needs === 'table-cards') return false;
     if (needs === 'supply-game') return challenge.supply !== null;
-    return id !== (challenge.gradePreset === 'grades-2-3' ? 'measure-older' : 'measure-young');
+    return suitsGrade(id, challenge.gradePreset);
   });
   return {
     kind: 'table',

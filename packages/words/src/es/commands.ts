@@ -1,14 +1,17 @@
 // Spanish texts of the terminal.
 
 import type { CommandTexts } from '../catalogue.ts';
+import { printCommand } from './print-command.ts';
 
 export const commands: CommandTexts = {
+  ...printCommand,
   help: `Cairnmark mide, puntúa y ordena construcciones de sólidos apilados.
 
   cairnmark score [ARCHIVO...]             ordena los grupos de una clase; sin archivo, la clase de muestra
   cairnmark measure [ARCHIVO...]           todos los datos de una construcción, cada uno con su cálculo
   cairnmark why [ARCHIVO...] GRUPO [OTRO]  qué separa a dos grupos, o dos intentos de un grupo
   cairnmark ready [ID] [ARCHIVO...]        retos listos para jugar; con un ID, una clase en ese reto
+  cairnmark print [ARCHIVO] -o SALIDA.pdf  desarrollos y hojas para la lección, en PDF
   cairnmark solids                         los sólidos, sus medidas y cómo se apoyan
   cairnmark check ARCHIVO...               dice qué falla en un archivo
   cairnmark help [ORDEN]                   este texto, o más sobre una orden

@@ -2,6 +2,7 @@
 
 export const nets = {
   'print.nets': 'Nets',
+  'print.sheets': 'Sheets',
   'print.net-once': 'Nets: {kind} (this page once)',
   'print.net-copies': 'Nets: {kind} (this page {copies} times)',
   'print.net-base': '{kind}: base',

@@ -2,6 +2,7 @@
 
 export const nets = {
   'print.nets': 'Desarrollos',
+  'print.sheets': 'Hojas',
   'print.net-once': 'Desarrollos: {kind} (esta página 1 vez)',
   'print.net-copies': 'Desarrollos: {kind} (esta página {copies} veces)',
   'print.net-base': '{kind}: base',

@@ -1,0 +1,30 @@
+// The kinds of a kit that are folded from paper, as nets to order.
+
+import type { KindOfPiece } from '@cairnmark/engine';
+import { makeSolid } from '@cairnmark/geometry';
+import { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from '@cairnmark/nets';
+import type { NetKind, NetOrder } from '@cairnmark/print';
+import type { Job } from './job.ts';
+
+export const isPaper = ({ material }: KindOfPiece): boolean => material.kind === 'folded-paper';
+
+/** So many of each kind. Young hands get deeper tabs. */
+export function orderOf({ challenge, paper, options, record }: Job, sets: number): NetOrder {
+  return {
+    kinds: challenge.kit.kinds.filter(isPaper).map((kind) => netKind(kind, sets)),
+    paper,
+    arrange: options.masters ? 'masters' : 'mixed',
+    tabDepthMm: tabDepthMm(challenge.gradePreset),
+    large: options.split ? 'split' : 'tell',
+    invented: record.invented,
+  };
+}
+
+const tabDepthMm = (grade: Job['challenge']['gradePreset']): number =>
+  grade === 'grades-2-3' ? DEEP_TAB_DEPTH_MM : USUAL_TAB_DEPTH_MM;
+
+function netKind({ id, name, solid }: KindOfPiece, count: number): NetKind {
+  const made = makeSolid(solid);
+  if (!made.ok) throw new RangeError(`${id} is no solid, though its file was read`);
+  return { id, name, solid: made.value, count };
+}
