@@ -4,7 +4,7 @@ import type { ClassRecord } from '@cairnmark/engine';
 import { writePdf } from '@cairnmark/print';
 import { useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
-import { fileName } from '../../app/save-class.tsx';
+import { fileName } from '../../parts/file-name.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { openFile, saveFile } from '../../parts/save-file.ts';
 import { inOrder, pagesIn } from './parts.ts';
