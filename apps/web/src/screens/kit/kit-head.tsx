@@ -27,6 +27,10 @@ export function KitHead({ added }: { readonly added: (kind: string) => void }) {
             <Icon name="undo" />
             {say('kit.undo')}
           </button>
+          <Link className="btn" href="/print">
+            <Icon name="print" />
+            {say('kit.to-print')}
+          </Link>
           {!use.locked && (
             <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>
               <Icon name="plus" />
