@@ -62,9 +62,7 @@ export function readGlb(bytes: Uint8Array): Glb {
     check(primitive?.mode === TRIANGLES && primitive.indices === undefined, '3.7.2.1 triangles without indices');
     const { attributes, material } = primitive!;
     const corners = vectorsOf(json, binary, attributes.POSITION);
-    for (const normal of vectorsOf(json, binary, attributes.NORMAL)) {
-      check(Math.abs(Math.hypot(...normal) - 1) < 1e-4, '3.7.2.1 normals of unit length');
-    }
+    checkNormals(corners, vectorsOf(json, binary, attributes.NORMAL));
     const placed = corners.map((corner) => put(matrix, corner));
     const triangles = Array.from({ length: placed.length / 3 }, (_, k): Triangle => {
       return [placed[3 * k]!, placed[3 * k + 1]!, placed[3 * k + 2]!];
@@ -109,6 +107,20 @@ function vectorsOf(json: GltfJson, binary: DataView, index: number): readonly Ve
   }
   return found;
 }
+
+/** Of unit length, and to the side from which their triangle is seen counter-clockwise (3.7.4), as smooth as they may be. */
+function checkNormals(corners: readonly Vec3[], normals: readonly Vec3[]): void {
+  check(corners.length === normals.length, '3.7.2.1 as many normals as corners');
+  normals.forEach(([x, y, z], k) => {
+    const [a, b, c] = [0, 1, 2].map((i) => corners[3 * Math.floor(k / 3) + i]!) as [Vec3, Vec3, Vec3];
+    const [u, v] = [minus(b, a), minus(c, a)];
+    const facet: Vec3 = [u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]];
+    check(Math.abs(Math.hypot(x, y, z) - 1) < 1e-4, '3.7.2.1 normals of unit length');
+    check(x * facet[0] + y * facet[1] + z * facet[2] > 0.8 * Math.hypot(...facet), '3.7.4 normals to the front');
+  });
+}
+
+const minus = (a: Vec3, b: Vec3): Vec3 => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 
 /** 3.5.3 Transformations: matrices stand column by column. */
 const put = (m: readonly number[], [x, y, z]: Vec3): Vec3 => [

@@ -117,8 +117,9 @@ const onTable = ([x, y, z]: Vec3): Vec3 => [1000 * x, -1000 * z, 1000 * y];
 /** In every direction the piece reaches as far as its triangles do, but for the sagitta; and it is all there. */
 function liesAt(piece: PlacedPiece, triangles: readonly Triangle[]): void {
   const inside = sagittaMm(piece.solid) ?? 0;
+  const corners = triangles.flat();
   for (const direction of DIRECTIONS) {
-    const reached = Math.max(...triangles.flat().map((corner) => dot(corner, direction)));
+    const reached = Math.max(...corners.map((corner) => dot(corner, direction)));
     const outMm = dot(supportPoint(piece.body, direction), direction) - reached;
     expect(outMm, piece.kind).toBeGreaterThanOrEqual(-ROUNDING_MM);
     expect(outMm, piece.kind).toBeLessThanOrEqual(inside + ROUNDING_MM);

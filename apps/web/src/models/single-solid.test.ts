@@ -9,7 +9,7 @@ import { STLLoader } from 'three/addons/loaders/STLLoader.js';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Triangle } from '../../../../tests/reference/mesh-integrals.ts';
 import { integrate } from '../../../../tests/reference/mesh-integrals.ts';
-import { checkClosed } from '../../../../tests/reference/models/closed.ts';
+import { checkClosed, cornerNumbers } from '../../../../tests/reference/models/closed.ts';
 import { readGlb } from '../../../../tests/reference/models/glb.ts';
 import { readStl } from '../../../../tests/reference/models/stl.ts';
 import { expectNear, expectPointNear } from '../../../../tests/tools/within.ts';
@@ -80,7 +80,7 @@ describe.each(all)('%s', (_, solid) => {
     holdsVolume(solid, integrate(triangles).volume * 1e9);
     const turned = stl.triangles.flat().map(([x, y, z]): Vec3 => [x / 1000, z / 1000, -y / 1000]);
     const far = Math.max(...turned.flat().map(Math.abs));
-    const apart = triangles.flat().map((point, k) => Math.hypot(...point.map((value, i) => value - turned[k]![i]!)));
+    const apart = triangles.flat().map((point, k) => Math.hypot(...minus(point, turned[k]!)));
     expectNear(Math.max(...apart), 0, { absolute: FLOATS * far }, 'against the STL');
     expectPointNear(parts[0]!.colour, [...[0x6e, 0x9f, 0xdd].map(linear), 1], FLOATS, 'colour');
     // A second reader: three's own.
@@ -117,15 +117,10 @@ function liesInside(solid: Solid, triangles: readonly Triangle[]): void {
 const linear = (byte: number): number => ((byte / 255 + 0.055) / 1.055) ** 2.4;
 
 function manifoldOf(triangles: readonly Triangle[]): InstanceType<typeof wasm.Manifold> {
-  const numbers = new Map<string, number>();
-  const corners: number[] = [];
-  const triVerts = triangles.flat().map((corner) => {
-    const number = numbers.get(`${corner}`) ?? numbers.size;
-    if (number === numbers.size) corners.push(...corner);
-    numbers.set(`${corner}`, number);
-    return number;
-  });
-  const mesh = { numProp: 3, vertProperties: new Float32Array(corners), triVerts: new Uint32Array(triVerts) };
+  const numbers = cornerNumbers(triangles);
+  const corners = new Float32Array(3 * (Math.max(...numbers) + 1));
+  for (const [k, corner] of triangles.flat().entries()) corners.set(corner, 3 * numbers[k]!);
+  const mesh = { numProp: 3, vertProperties: corners, triVerts: new Uint32Array(numbers) };
   return new wasm.Manifold(new wasm.Mesh(mesh));
 }
 

@@ -39,7 +39,7 @@ export function WayOut({ at }: { readonly at: At & { readonly attempt: Attempt }
         <Icon name="file" />
         {say('share.save')}
       </button>
-      {attempt.layout.kind === 'laid-out' && attempt.layout.pieces.length > 0 && (
+      {isLaidOut(attempt) && (
         <>
           <h3>{say('model.save')}</h3>
           <SaveModel name={say('share.which', which)} pieces={({ placedPieces }) => placedPieces(at)} />
@@ -48,3 +48,6 @@ export function WayOut({ at }: { readonly at: At & { readonly attempt: Attempt }
     </section>
   );
 }
+
+/** Whether where its pieces lie is known, so that there is a model of it. */
+export const isLaidOut = ({ layout }: Attempt): boolean => layout.kind === 'laid-out' && layout.pieces.length > 0;
