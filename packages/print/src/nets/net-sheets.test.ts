@@ -79,12 +79,17 @@ describe('pages of nets', () => {
       orderOf([kind('Box', CUBOID, 5), kind('Tip', CONE, 7)], { arrange: 'masters', invented: true }),
     );
     const [boxes, tips] = textsOn(sheets);
-    expect([boxes!.every((text) => text === 'Box'), tips!.every((text) => text.startsWith('Tip'))]).toEqual([true, true]);
+    expect([boxes!.every((text) => text === 'Box'), tips!.every((text) => text.startsWith('Tip'))]).toEqual([
+      true,
+      true,
+    ]);
     const onPage = [sheets.counts.get('box'), sheets.counts.get('tip')];
     expect(onPage).toEqual([boxes!.length, tips!.filter((text) => text === 'Tip').length]);
     expect(sheets.copies).toEqual([Math.ceil(5 / onPage[0]!), Math.ceil(7 / onPage[1]!)]);
     expect(feetOf(sheets)[1]).toContain(`Nets: Tip (this page ${sheets.copies[1]} times), invented class`);
-    expect(feetOf(sheetsOf(orderOf([kind('Box', CUBOID, 1)], { arrange: 'masters' })))[0]).toContain('(this page once)');
+    expect(feetOf(sheetsOf(orderOf([kind('Box', CUBOID, 1)], { arrange: 'masters' })))[0]).toContain(
+      '(this page once)',
+    );
   });
 
   it('tell what is left out, and the largest that fits', () => {
