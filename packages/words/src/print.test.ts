@@ -1,5 +1,4 @@
 import type { Issue, Ruler } from '@cairnmark/geometry';
-import { rulerOf } from '@cairnmark/geometry';
 import { expect, it } from 'vitest';
 import { printWords, wordsFor } from './at-once.ts';
 import type { Language } from './language.ts';
@@ -46,18 +45,18 @@ it('a net that is left out is told with the largest size, never above what the r
       wordsFor(language),
       ruler,
     );
-  expect(told('en', rulerOf('half-inch'))).toBe(
+  expect(told('en', { id: 'half-inch', unit: 'in', stepMm: 12.7 })).toBe(
     'Cube is too large for A4. In this shape, its edge can be 2 in at most. Or let it be printed in 3 parts.',
   );
-  expect(told('en', rulerOf('half-cm'), { parts: 0 })).toBe(
+  expect(told('en', { id: 'half-cm', unit: 'cm', stepMm: 5 }, { parts: 0 })).toBe(
     'Cube is too large for A4, and no way to part it helps. In this shape, its edge can be 6.0 cm at most.',
   );
   // Below the first division of the ruler.
-  expect(told('es', rulerOf('cm'), { largestMm: 7.5 })).toBe(
+  expect(told('es', { id: 'cm', unit: 'cm', stepMm: 10 }, { largestMm: 7.5 })).toBe(
     'Cube es demasiado grande para A4. Con esta forma, su arista puede medir 0,75 cm como máximo. O deja que se imprima en 3 partes.',
   );
   const ball = { code: 'no-net', path: [], details: { solid: 'sphere' } } as const;
-  expect(printWords('es').leftOut('Bola', ball, wordsFor('es'), rulerOf('mm'))).toBe(
+  expect(printWords('es').leftOut('Bola', ball, wordsFor('es'), { id: 'mm', unit: 'mm', stepMm: 1 })).toBe(
     'Bola no tiene desarrollo: el papel plano no se dobla en bola. Usa una comprada.',
   );
 });

@@ -29,6 +29,10 @@ export function wordsIn(pdf: Uint8Array): readonly ReadWord[] {
 export const textIn = (pdf: Uint8Array): string =>
   run('pdftotext', ['-layout', '-', '-'], pdf).toString().replace(/\s+/g, ' ');
 
+/** How many pages it has. */
+export const pagesIn = (pdf: Uint8Array): number =>
+  Number(/^Pages: +(\d+)$/m.exec(run('pdfinfo', ['-'], pdf).toString())?.[1]);
+
 /** A printer's dots an inch. */
 export const DPI = 600;
 
