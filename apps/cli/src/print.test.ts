@@ -12,7 +12,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { demoText } from '@cairnmark/demo';
 import { afterAll, describe, expect, it } from 'vitest';
-import { pagesIn } from '../../../tests/reference/print/poppler.ts';
+import { pagesOf } from '../../../tests/reference/print/poppler.ts';
 import { hasPoppler } from '../../../tests/tools/poppler.mjs';
 import { tried } from './tried.ts';
 
@@ -32,7 +32,7 @@ function demoWith(sizes: Readonly<Record<string, Readonly<Record<string, number>
   return JSON.stringify({ ...record, groups, attempts: [], supplies: {} });
 }
 
-const pagesOf = (pdf: string): number => pagesIn(readFileSync(pdf));
+const pagesIn = (pdf: string): number => pagesOf(readFileSync(pdf));
 
 const KIT = JSON.stringify({
   format: 'cairnmark/kit',
@@ -55,7 +55,7 @@ describe('print', () => {
     expect(sheets.out).toMatch(/\n {2}Full measuring table +1 page {2}copies: 12\n/);
     expect(sheets.out).toMatch(/\n {2}Rule sheet +1 page {2}copies: 6\n/);
     expect(sheets.out).not.toContain('Game sheet');
-    if (hasPoppler()) expect([pagesOf(inFolder('nets.pdf')), pagesOf(inFolder('sheets.pdf'))]).toEqual([12, 12]);
+    if (hasPoppler()) expect([pagesIn(inFolder('nets.pdf')), pagesIn(inFolder('sheets.pdf'))]).toEqual([12, 12]);
   });
 
   it.skipIf(!hasPoppler())('writes as many pages as it tells', async () => {
@@ -69,7 +69,7 @@ describe('print', () => {
       const pdf = inFolder(`${k}.pdf`);
       const { code, out, err } = await tried(['print', ...words, '-o', pdf]);
       expect([code, err]).toEqual([0, '']);
-      expect([words, pagesOf(pdf)]).toEqual([words, Number(told.exec(out)?.[1])]);
+      expect([words, pagesIn(pdf)]).toEqual([words, Number(told.exec(out)?.[1])]);
     }
   });
 

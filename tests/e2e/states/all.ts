@@ -6,6 +6,7 @@ import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { frame } from './frame.ts';
 import { kit } from './kit.ts';
+import { print } from './print.ts';
 import { record } from './record.ts';
 import { scoreCard } from './score-card.ts';
 import { share } from './share.ts';
@@ -22,6 +23,7 @@ export const STATES: readonly State[] = [
   ...classPlan,
   ...challenge,
   ...kit,
+  ...print,
   ...supply,
   ...record,
   ...share,

@@ -1,9 +1,9 @@
 // Classes in the app, as a person gets them in and out: the demo, a file, the file again.
 
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { english } from './words.ts';
 
-export type Screen = 'class' | 'challenge' | 'kit' | 'supply' | 'build' | 'record' | 'score' | 'board';
+export type Screen = 'class' | 'challenge' | 'kit' | 'print' | 'supply' | 'build' | 'record' | 'score' | 'board';
 
 /** From Start: opens the demo class, on Build or on another screen; then without waiting until Build stands. */
 export async function openDemo(page: Page, screen: Screen = 'build'): Promise<void> {
@@ -45,14 +45,20 @@ export async function openStart(page: Page): Promise<void> {
 /** The class as the app saves it: the file's name and its text. The settings are open afterwards no more. */
 export async function savedClass(page: Page): Promise<{ name: string; text: string }> {
   await page.getByRole('button', { name: english('frame.settings') }).click();
-  const saving = page.waitForEvent('download');
   const dialog = page.getByRole('dialog', { name: english('frame.settings') });
-  await dialog.getByRole('button', { name: english('frame.class-file') }).click();
+  const { name, bytes } = await downloaded(page, dialog.getByRole('button', { name: english('frame.class-file') }));
+  await page.keyboard.press('Escape');
+  return { name, text: bytes.toString('utf8') };
+}
+
+/** What a button saves: the file's name and its bytes. */
+export async function downloaded(page: Page, button: Locator): Promise<{ name: string; bytes: Buffer }> {
+  const saving = page.waitForEvent('download');
+  await button.click();
   const download = await saving;
   const chunks: Buffer[] = [];
   for await (const chunk of await download.createReadStream()) chunks.push(chunk as Buffer);
-  await page.keyboard.press('Escape');
-  return { name: download.suggestedFilename(), text: Buffer.concat(chunks).toString('utf8') };
+  return { name: download.suggestedFilename(), bytes: Buffer.concat(chunks) };
 }
 
 /** Reloads, and waits until the screen stands again. */

@@ -20,6 +20,9 @@ const DRAWING = 'src/screens/start/tower.tsx';
 /** Read and written whenever a class is open, so it is there on every screen but Start. */
 const CLASS_FILES = 'src/store/class-file.ts';
 
+/** Drawing in space and what writes 3D models: where nothing is drawn in space it comes when a model is saved, and not before. */
+const MODELS = 'src/models/saving.ts';
+
 /** A device loads one language. Both are nearly the same length; the longer one counts. */
 const WORDS = '../../packages/words/src/';
 const SCREEN_TEXTS = `${WORDS}es/screens/index.ts`;
@@ -40,11 +43,12 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
     Build: screen('src/screens/build/build.tsx'),
     'Score card': screen('src/screens/score/score-card.tsx', CARD_TEXTS),
     Board: screen('src/screens/board/board.tsx', CARD_TEXTS),
+    'a 3D model': screen(MODELS) - sum(folder, open),
     workers: sum(folder, workersOf(folder)),
   };
 }
 
-/** The scripts reached from `sources`; `later`: also by what they import only when it is needed. */
+/** The scripts reached from `sources`; `later`: also by what they import only when it is needed, but for 3D models. */
 function reached(manifest: Manifest, sources: readonly string[], later: boolean): ReadonlySet<string> {
   const seen = new Set<string>();
   const follow = (key: string): void => {
@@ -53,12 +57,14 @@ function reached(manifest: Manifest, sources: readonly string[], later: boolean)
     if (seen.has(key)) return;
     seen.add(key);
     // What the first screen loads later are the other screens; texts are named by their sources, in one language.
-    const more = later && key !== FIRST ? (chunk.dynamicImports ?? []).filter((next) => !next.startsWith(WORDS)) : [];
+    const more = later && key !== FIRST ? (chunk.dynamicImports ?? []).filter((next) => !isApart(next)) : [];
     for (const next of [...(chunk.imports ?? []), ...more]) follow(next);
   };
   for (const source of sources) follow(source);
   return new Set([...seen].map((key) => manifest[key]?.file ?? '').filter((file) => file.endsWith('.js')));
 }
+
+const isApart = (source: string): boolean => source.startsWith(WORDS) || source === MODELS;
 
 /** The workers with what they import at once; what a worker loads later (the large solver) is not in it. */
 function workersOf(folder: string): ReadonlySet<string> {

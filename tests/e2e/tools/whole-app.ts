@@ -33,11 +33,13 @@ export async function judgesFort(page: Page): Promise<void> {
 
 /** Every screen that has a tab; ends on Build. */
 export async function opensEveryScreen(page: Page): Promise<void> {
-  for (const screen of ['class', 'challenge', 'kit', 'supply', 'record', 'score', 'board', 'build'] as const) {
+  for (const screen of ['class', 'challenge', 'kit', 'print', 'supply', 'record', 'score', 'board', 'build'] as const) {
     await openScreen(page, screen);
     // Its words have come too, and are no excuse.
     await page.locator('main h1').first().waitFor();
     expect(await page.getByText(english('frame.not-here')).count(), screen).toBe(0);
+    // Its worker has come, too.
+    if (screen === 'print') await page.locator('img.print-sheet').waitFor();
   }
 }
 

@@ -8,6 +8,7 @@ import { hasPoppler } from '../../tools/poppler.mjs';
 import { freshSeed } from '../../tools/share.ts';
 import { expectNear } from '../../tools/within.ts';
 import { diceOf, times } from '../dice.ts';
+import { barsOn } from './bars.ts';
 import { printOf } from './poppler.ts';
 
 const PAPERS = [
@@ -88,20 +89,8 @@ describe.skipIf(!hasPoppler())('printed lines', () => {
     const pages = sheet.ok ? framed(sheet.value, printWords('en')) : sheet;
     if (!pages.ok) throw new Error(JSON.stringify(pages.issues));
     const print = printOf(pdfOf(pages.value[0]!), 0);
-    const ends = endsOn(pages.value[0]!.marks);
-    expect(ends).toHaveLength(4);
-    const found = ends.map(({ x, y }) => x - 1 + print.middleOf([x - 1, y], [x + 1, y]));
-    expectNear(found[1]! - found[0]!, 100, { absolute: 0.05 }, 'mm');
-    expectNear(found[3]! - found[2]!, 50.8, { absolute: 0.05 }, 'inches');
+    const [mm, inches] = barsOn(print, pages.value[0]!);
+    expectNear(mm, 100, { absolute: 0.05 }, 'mm');
+    expectNear(inches, 50.8, { absolute: 0.05 }, 'inches');
   });
 });
-
-/** Just below the upper end of every upright line, from left to right. */
-const endsOn = (marks: readonly Mark[]): { x: number; y: number }[] =>
-  marks
-    .flatMap((mark) => {
-      const [step] = mark.kind === 'stroke' ? mark.path.steps : [];
-      if (mark.kind !== 'stroke' || step === undefined || step.to[0] !== mark.path.start[0]) return [];
-      return [{ x: step.to[0], y: step.to[1] - 0.3 }];
-    })
-    .sort((a, b) => a.x - b.x);

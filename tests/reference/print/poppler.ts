@@ -29,9 +29,9 @@ export function wordsIn(pdf: Uint8Array): readonly ReadWord[] {
 export const textIn = (pdf: Uint8Array): string =>
   run('pdftotext', ['-layout', '-', '-'], pdf).toString().replace(/\s+/g, ' ');
 
-/** How many pages it has. */
-export const pagesIn = (pdf: Uint8Array): number =>
-  Number(/^Pages: +(\d+)$/m.exec(run('pdfinfo', ['-'], pdf).toString())?.[1]);
+/** How many pages there are, as poppler counts them. */
+export const pagesOf = (pdf: Uint8Array): number =>
+  run('pdftotext', ['-bbox', '-', '-'], pdf).toString().split('<page ').length - 1;
 
 /** A printer's dots an inch. */
 export const DPI = 600;

@@ -15,6 +15,7 @@ const TEXT = {
   '/class': 'tab.class',
   '/challenge': 'tab.challenge',
   '/kit': 'tab.kit',
+  '/print': 'tab.print',
   '/supply': 'tab.supply',
   '/build': 'tab.build',
   '/record': 'tab.record',

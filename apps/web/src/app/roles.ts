@@ -2,11 +2,20 @@
 
 import type { Role } from '../store/device.ts';
 
-export type TabPath = '/class' | '/challenge' | '/kit' | '/supply' | '/build' | '/record' | '/score' | '/board';
+export type TabPath =
+  | '/class'
+  | '/challenge'
+  | '/kit'
+  | '/print'
+  | '/supply'
+  | '/build'
+  | '/record'
+  | '/score'
+  | '/board';
 
 /** In the order of the day. */
 const TABS: Readonly<Record<Role, readonly [TabPath, ...TabPath[]]>> = {
-  teacher: ['/class', '/challenge', '/kit', '/supply', '/build', '/record', '/score', '/board'],
+  teacher: ['/class', '/challenge', '/kit', '/print', '/supply', '/build', '/record', '/score', '/board'],
   pupil: ['/build', '/supply', '/score', '/board'],
   measurer: ['/record', '/supply', '/score', '/board'],
   judge: ['/record', '/score', '/board'],

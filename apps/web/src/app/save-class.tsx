@@ -1,5 +1,6 @@
 // The whole class as a file: a backup, and the way to another computer.
 
+import { fileName } from '../parts/file-name.ts';
 import { Icon } from '../parts/icon.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { useSession } from '../store/use-session.ts';
@@ -20,12 +21,3 @@ export function SaveClass() {
     </button>
   );
 }
-
-/** Letters, digits and dashes of a name: what every system takes in the name of a file. */
-export const fileName = (name: string): string =>
-  name
-    .normalize('NFKD')
-    .replace(/[^\w\s-]/g, '')
-    .trim()
-    .replace(/\s+/g, '-')
-    .toLowerCase() || 'cairnmark';

@@ -11,6 +11,7 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
   '/class': async () => (await import('../screens/class/class-plan.tsx')).default,
   '/challenge': async () => (await import('../screens/challenge/challenge-plan.tsx')).default,
   '/kit': async () => (await import('../screens/kit/kit-plan.tsx')).default,
+  '/print': async () => (await import('../screens/print/print-plan.tsx')).default,
   '/supply': async () => (await import('../screens/supply/supply-game.tsx')).default,
   '/record': async () => (await import('../screens/record/record-sheet.tsx')).default,
   '/build': async () => (await import('../screens/build/build.tsx')).default,

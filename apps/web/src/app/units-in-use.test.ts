@@ -1,7 +1,7 @@
 import { RULERS } from '@cairnmark/geometry';
 import { expect, it } from 'vitest';
+import { shownRuler } from './shown-ruler.ts';
 import { unitsInUse } from './units-in-use.ts';
-import { shownRuler } from './use-build-words.ts';
 
 it.each(RULERS)('the settings show the units that a class with the ruler $id is shown in', ({ id }) => {
   expect(unitsInUse(null, id)).toBe(shownRuler(id, null).unit);

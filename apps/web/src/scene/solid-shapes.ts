@@ -1,13 +1,13 @@
 // The surface and the true edges of a solid for drawing and picking, in its own frame, made once for each solid and size. mm.
 
 import type { Solid, Vec3 } from '@cairnmark/geometry';
-import { meshOf, rimOf } from '@cairnmark/geometry';
-import { BufferAttribute, BufferGeometry } from 'three';
+import { rimOf } from '@cairnmark/geometry';
+import type { BufferGeometry } from 'three';
 import type { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
-import { toCreasedNormals } from 'three/addons/utils/BufferGeometryUtils.js';
 import { computeBoundsTree } from 'three-mesh-bvh';
 import type { Segment3 } from './fat-lines.ts';
 import { geometryOf, ringSegments } from './fat-lines.ts';
+import { surfaceOf } from './surface.ts';
 
 export interface SolidShape {
   readonly surface: BufferGeometry;
@@ -36,23 +36,11 @@ export class SolidShapes {
 /** Facets on a full circle: they lie less than a tenth of a pixel inside the outline that is drawn over them. */
 const FACETS = 64;
 
-/** rad. Facets that meet at less are one curved surface. */
-const CREASE_RAD = 0.5;
-
 function shapeOf(solid: Solid): SolidShape {
   const edges = edgesOf(solid);
-  return { surface: surfaceOf(solid), edges: geometryOf(edges), hasEdges: edges.length > 0 };
-}
-
-function surfaceOf(solid: Solid): BufferGeometry {
-  const { positions, triangles } = meshOf(solid, FACETS);
-  const shared = new BufferGeometry();
-  shared.setAttribute('position', new BufferAttribute(new Float32Array(positions), 3));
-  shared.setIndex([...triangles]);
-  const surface = solid.curvedSurfaces.length > 0 ? toCreasedNormals(shared, CREASE_RAD) : shared.toNonIndexed();
-  if (solid.curvedSurfaces.length === 0) surface.computeVertexNormals();
+  const surface = surfaceOf(solid, FACETS);
   surface.boundsTree = computeBoundsTree.call(surface);
-  return surface;
+  return { surface, edges: geometryOf(edges), hasEdges: edges.length > 0 };
 }
 
 /** Each edge once; the rims of discs as polygons. */

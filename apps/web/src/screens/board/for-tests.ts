@@ -4,7 +4,7 @@ import type { ClassRecord, ClassScore } from '@cairnmark/engine';
 import { scoreClass, USUAL_LIMITS, unitOf } from '@cairnmark/engine';
 import { noTabs, TILT_BANDS } from '@cairnmark/geometry';
 import { cardWords, classReader, wordsFor } from '@cairnmark/words';
-import { shownRuler } from '../../app/use-build-words.ts';
+import { shownRuler } from '../../app/shown-ruler.ts';
 import type { Units } from '../../store/device.ts';
 import type { BoardLine } from './lines.ts';
 import { boardLines } from './lines.ts';

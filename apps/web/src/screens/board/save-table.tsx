@@ -2,7 +2,7 @@
 
 import type { Cell } from '@cairnmark/formats';
 import { useCardWords } from '../../app/card-words.tsx';
-import { fileName } from '../../app/save-class.tsx';
+import { fileName } from '../../parts/file-name.ts';
 import { Icon } from '../../parts/icon.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 

@@ -2,6 +2,7 @@
 
 import type { Requirement } from '@cairnmark/scoring';
 import { useRef } from 'preact/hooks';
+import { Link } from 'wouter-preact';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useForm } from './form.ts';
@@ -17,6 +18,10 @@ export function ReadAloud() {
         <Icon name="screen" />
         {say('challenge.show-large')}
       </button>
+      <Link className="btn" href="/print">
+        <Icon name="print" />
+        {say('challenge.to-print')}
+      </Link>
       <div className="chal-large">
         <Dialog dialog={dialog} title={challenge.name}>
           <Sentences />

@@ -1,10 +1,11 @@
-// What is folded away under a kind: the other ways to measure it, what it is made of, what was crushed, and the way out of
-// the kit.
+// What is folded away under a kind: the other ways to measure it, what it is made of, what was crushed, its 3D model, and the
+// way out of the kit.
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import type { SchoolCounts, Sizes, Solid } from '@cairnmark/geometry';
-import { massOf } from '@cairnmark/geometry';
+import { IDENTITY, massOf } from '@cairnmark/geometry';
 import { tabPaper } from '@cairnmark/nets';
+import { SaveModel } from '../../parts/save-model.tsx';
 import { Crushed } from './crushed.tsx';
 import { MaterialFields } from './material-fields.tsx';
 import { OtherWays } from './other-ways.tsx';
@@ -49,6 +50,13 @@ export function KindDetails({
       </section>
       <div className="kit-last">
         <Crushed kind={kind} />
+        <section className="kit-part" aria-label={say('model.save')}>
+          <h2>{say('model.save')}</h2>
+          <SaveModel
+            name={kind.name}
+            pieces={() => [{ name: kind.name, solid, rotation: IDENTITY, shift: [0, 0, 0] }]}
+          />
+        </section>
         {!use.locked && <TakeAway kind={kind} />}
       </div>
     </div>

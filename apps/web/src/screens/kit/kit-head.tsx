@@ -27,6 +27,10 @@ export function KitHead({ added }: { readonly added: (kind: string) => void }) {
             <Icon name="undo" />
             {say('kit.undo')}
           </button>
+          <Link className="btn" href="/print">
+            <Icon name="print" />
+            {say('kit.to-print')}
+          </Link>
           {!use.locked && (
             <button type="button" className="btn" onClick={() => dialog.current?.showModal()}>
               <Icon name="plus" />
@@ -66,6 +70,7 @@ function Explained() {
         [say('kit.help-sizes'), say('kit.solid')],
         [say('kit.help-stock'), say('kit.stock')],
         [say('kit.help-more'), say('kit.more')],
+        [say('model.help'), say('model.save')],
         [say('kit.help-undo'), say('kit.undo')],
         ...(use.locked
           ? []

@@ -9,7 +9,7 @@ import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import { BringIn } from './bring-in.tsx';
 import './share.css';
-import { WayOut } from './way-out.tsx';
+import { isLaidOut, WayOut } from './way-out.tsx';
 
 export default planning(ShareDialog);
 
@@ -17,6 +17,7 @@ function ShareDialog({ at }: { readonly at: At }) {
   const { say } = usePlanWords();
   const dialog = useRef<HTMLDialogElement>(null);
   const goTo = useSession((session) => session.goTo);
+  const hasModel = at.attempt !== null && isLaidOut(at.attempt);
   useLayoutEffect(() => dialog.current?.showModal(), []);
   return (
     <Dialog dialog={dialog} title={say('share.title')}>
@@ -38,6 +39,7 @@ function ShareDialog({ at }: { readonly at: At }) {
             <HelpTexts
               items={[
                 [say('share.help-save'), say('share.save')],
+                ...(hasModel ? [[say('model.help'), say('model.save')] as const] : []),
                 [say('share.help-choose'), say('share.choose')],
                 [say('share.help-take'), say('share.take')],
               ]}

@@ -79,6 +79,7 @@ export const challenge = {
   'challenge.aloud-rules': 'Rules',
   'challenge.aloud-wins': 'Who wins',
   'challenge.aloud-game': 'How pieces are earned',
+  'challenge.to-print': 'Print rules',
   'challenge.show-large': 'Show it large',
   // A challenge goes.
   'challenge.remove': 'Take this challenge out',

@@ -104,7 +104,7 @@ export const kitFolds = {
   'kit.help-sizes': 'Type a size as the ruler shows it. The drawing and all numbers follow.',
   'kit.help-slope': 'Type the slope in place of the height: the height is worked out.',
   'kit.help-stock': 'How many pieces of the kind were made for all groups together.',
-  'kit.help-more': 'Opens other ways to measure, the material, and what was crushed.',
+  'kit.help-more': 'Opens other ways to measure, the material, what was crushed, and the 3D model.',
   'kit.help-add': 'Puts another solid into the kit.',
   'kit.help-undo': 'Takes back the last change on this screen.',
   'kit.help-material': 'What the pieces weigh and how they grip. It says whether a build stands.',

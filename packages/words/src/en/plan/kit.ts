@@ -14,6 +14,7 @@ export const kit = {
   'kit.to-challenge': 'Copy the challenge to change its kit',
   'kit.undo': 'Undo',
   'kit.undone': 'Taken back: {what}',
+  'kit.to-print': 'Print nets',
   'kit.add': 'Add a solid',
   'kit.add-what': 'All to one scale, in sizes to begin with. Tap one, then measure yours and type its sizes.',
   'kit.table': 'Kinds of piece',

@@ -8,6 +8,7 @@ export const frame = {
   'tab.challenge': 'Challenge',
   'tab.kit': 'Kit',
   'tab.supply': 'Supply',
+  'tab.print': 'Print',
   'tab.record': 'Record sheet',
   'tab.build': 'Build',
   'tab.score': 'Score card',

@@ -75,6 +75,7 @@ export const challenge = {
   'challenge.aloud-rules': 'Reglas',
   'challenge.aloud-wins': 'Quién gana',
   'challenge.aloud-game': 'Cómo se ganan las piezas',
+  'challenge.to-print': 'Imprimir reglas',
   'challenge.show-large': 'Mostrarlo en grande',
   'challenge.remove': 'Quitar este reto',
   'challenge.remove-which': '¿Quitar {name}?',

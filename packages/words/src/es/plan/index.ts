@@ -4,6 +4,8 @@ import type { PlanTexts } from '../../plan.ts';
 import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
 import { kit } from './kit.ts';
+import { models } from './models.ts';
+import { printing } from './printing.ts';
 import { recordSheet } from './record-sheet.ts';
 import { share } from './share.ts';
 import { supplyGame } from './supply-game.ts';
@@ -14,5 +16,7 @@ export const plan: PlanTexts = {
   ...kit,
   ...supplyGame,
   ...recordSheet,
+  ...printing,
   ...share,
+  ...models,
 };

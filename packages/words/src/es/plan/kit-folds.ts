@@ -98,7 +98,7 @@ export const kitFolds = {
   'kit.help-sizes': 'Escribe una medida como la da la regla. El dibujo y los números la siguen.',
   'kit.help-slope': 'Escribe la pendiente en vez de la altura: la altura se calcula.',
   'kit.help-stock': 'Cuántas piezas del tipo se hicieron para todos los grupos juntos.',
-  'kit.help-more': 'Abre otras formas de medir, el material y lo aplastado.',
+  'kit.help-more': 'Abre otras formas de medir, el material, lo aplastado y el modelo 3D.',
   'kit.help-add': 'Pone otro sólido en el juego.',
   'kit.help-undo': 'Deshace el último cambio de esta pantalla.',
   'kit.help-material': 'Cuánto pesan las piezas y cómo se agarran. Dice si algo se sostiene.',

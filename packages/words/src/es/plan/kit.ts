@@ -14,6 +14,7 @@ export const kit = {
   'kit.to-challenge': 'Copia el reto para cambiar su juego',
   'kit.undo': 'Deshacer',
   'kit.undone': 'Deshecho: {what}',
+  'kit.to-print': 'Imprimir desarrollos',
   'kit.add': 'Añadir un sólido',
   'kit.add-what': 'Todos a la misma escala, con medidas para empezar. Toca uno; luego mide el tuyo y escríbelo.',
   'kit.table': 'Tipos de pieza',

@@ -10,6 +10,7 @@ export const frame: Readonly<Record<keyof typeof pattern, string>> = {
   'tab.challenge': 'Reto',
   'tab.kit': 'Piezas',
   'tab.supply': 'Lo ganado',
+  'tab.print': 'Imprimir',
   'tab.record': 'Registro',
   'tab.build': 'Construir',
   'tab.score': 'Tarjeta de puntos',

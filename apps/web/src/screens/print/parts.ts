@@ -1,0 +1,55 @@
+// What is to be printed, part by part: which pages, and how often. Pure.
+
+import type { ClassRecord } from '@cairnmark/engine';
+import type { CopyFor, Page } from '@cairnmark/print';
+import { copiesOf, SHEETS } from '@cairnmark/print';
+import type { MadeNets, MadeSheet, PaperId } from '../../workers/print-questions.ts';
+import type { PartId, PrintSettings } from './settings.ts';
+
+export interface PrintPart {
+  readonly id: PartId;
+  readonly name: string;
+  /** Each once; empty: it cannot be printed, or is not worked out yet. */
+  readonly pages: readonly Page[];
+  /** How often each page is printed. */
+  readonly copies: readonly number[];
+  /** Why it is not printed, or what is not on it. */
+  readonly told: readonly string[];
+}
+
+/** For whom a section of the list is. */
+export type Reader = 'pupils' | 'teacher' | 'photos';
+
+/** Every part there is, in the order of the day; `made` and `nets` as far as they are worked out. */
+export function printParts(
+  made: readonly MadeSheet[],
+  nets: MadeNets | null,
+  netsName: string,
+  record: ClassRecord,
+  { pupils, copies }: PrintSettings,
+): readonly PrintPart[] {
+  const copiesFor = (id: PaperId): number => (copies === 'one' ? 1 : copiesOf(copyForOf(id), { record, pupils }));
+  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count));
+  return [
+    { id: 'nets', name: netsName, pages: nets?.pages ?? [], copies: netCopies, told: nets?.told ?? [] },
+    ...made.map((sheet) => ({ ...sheet, copies: sheet.pages.map(() => copiesFor(sheet.id)) })),
+  ];
+}
+
+/** Where photographs are taken each group has a ground sheet. */
+export const copyForOf = (id: PaperId): CopyFor => (isGround(id) ? 'group' : SHEETS[id].copyFor);
+
+export const readerOf = (id: PaperId): Reader => (isGround(id) ? 'photos' : SHEETS[id].reader);
+
+const isGround = (id: PaperId): id is Extract<PaperId, `ground-${string}`> => id.startsWith('ground-');
+
+export const pagesIn = (parts: readonly PrintPart[]): number =>
+  parts.flatMap(({ copies }) => copies).reduce((sum, count) => sum + count, 0);
+
+/** All pages in the order in which they leave the printer: one whole copy of a sheet after the other. */
+export const inOrder = (parts: readonly PrintPart[]): readonly Page[] =>
+  parts.flatMap(({ pages, copies }) =>
+    Array.from({ length: Math.max(0, ...copies) }, (_, done) =>
+      pages.filter((_page, k) => (copies[k] ?? 0) > done),
+    ).flat(),
+  );

@@ -1,0 +1,60 @@
+// What can be printed now: the settings, and the parts that follow from them.
+
+import type { Ruler } from '@cairnmark/geometry';
+import { useMemo, useState } from 'preact/hooks';
+import { usePlanWords } from '../../app/plan-words.ts';
+import type { At } from '../../store/where-at.ts';
+import type { NetsAsk, SheetsAsk } from '../../workers/print-questions.ts';
+import type { Made } from '../../workers/use-print.ts';
+import { usePrint } from '../../workers/use-print.ts';
+import type { PrintPart } from './parts.ts';
+import { printParts } from './parts.ts';
+import type { PrintSettings } from './settings.ts';
+import { firstSettings } from './settings.ts';
+
+export interface Printing {
+  readonly settings: PrintSettings;
+  readonly parts: readonly PrintPart[];
+  /** Those that are ticked and can be printed. */
+  readonly chosen: readonly PrintPart[];
+  readonly nets: Omit<Made<unknown>, 'value'>;
+  readonly sheets: Omit<Made<unknown>, 'value'>;
+  set(change: Partial<PrintSettings>): void;
+}
+
+export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
+  const { say, language } = usePlanWords();
+  const [settings, change] = useState(() => firstSettings(record, challenge));
+  const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
+  const { kinds } = challenge.kit;
+  const netsAsk = useMemo((): NetsAsk => {
+    const folded = kinds.filter(({ material }) => material.kind === 'folded-paper');
+    const ordered = folded.map(({ id, name, solid, stock }) => ({
+      id,
+      name,
+      spec: solid,
+      count: pieces === 'stock' ? stock : sets,
+    }));
+    return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, ruler, language };
+  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, ruler, language]);
+  const nets = usePrint('nets', netsAsk);
+  // Masters are copied: how many sheets a group takes is not theirs to tell.
+  const netPages = nets.value === null || arrange === 'masters' ? null : Math.ceil(nets.value.pages.length / sets);
+  const sheetsAsk = useMemo((): SheetsAsk => {
+    const bare = { ...record, attempts: [] };
+    return { record: bare, challenge: challenge.id, ruler, pupils, netPages, paper, print, language };
+  }, [record, challenge.id, ruler, pupils, netPages, paper, print, language]);
+  const sheets = usePrint('sheets', sheetsAsk);
+  const parts = useMemo(
+    () => printParts(sheets.value ?? [], nets.value, say('printing.nets-name'), record, settings),
+    [sheets.value, nets.value, say, record, settings],
+  );
+  return {
+    settings,
+    parts,
+    chosen: parts.filter(({ id, pages }) => settings.chosen.has(id) && pages.length > 0),
+    nets,
+    sheets,
+    set: (some) => change((before) => ({ ...before, ...some })),
+  };
+}
