@@ -17,11 +17,12 @@ export const pageMarks = ({ parts }: NetPage, widthMm: number, words: PrintWords
 
 /** Folds below the line to cut: where they end, that is what is cut. */
 function partMarks({ of, part, turnRad, shiftMm }: PlacedPart, words: PrintWords): readonly Mark[] {
+  const letters = lettersOn(part, of, turnRad);
   const marks: readonly Mark[] = [
     ...part.folds.map(({ path }) => foldLine(path)),
     cutLine(part.cut),
-    ...nameOn(part, partName(of, part, words), turnRad),
-    ...lettersOn(part, of, turnRad),
+    ...nameOn(part, partName(of, part, words), turnRad, letters.length === 0 ? 0 : of.net.tabDepthMm),
+    ...letters,
   ];
   return marks.map((mark) => turned(mark, turnRad, shiftMm));
 }
