@@ -28,13 +28,11 @@ export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
   const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
   const { kinds } = challenge.kit;
   const netsAsk = useMemo((): NetsAsk => {
-    const folded = kinds.filter(({ material }) => material.kind === 'folded-paper');
-    const ordered = folded.map(({ id, name, solid, stock }) => ({
-      id,
-      name,
-      spec: solid,
-      count: pieces === 'stock' ? stock : sets,
-    }));
+    const ordered = kinds.flatMap(({ id, name, solid, stock, material }) =>
+      material.kind === 'folded-paper'
+        ? [{ id, name, spec: solid, count: pieces === 'stock' ? stock : sets, base: material.base }]
+        : [],
+    );
     return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, ruler, language };
   }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, ruler, language]);
   const nets = usePrint('nets', netsAsk);
