@@ -30,6 +30,17 @@ function linesOn({ pages }: NetSheets): { readonly cuts: number; readonly folds:
   return { cuts, folds: strokes.filter(({ path, dashMm }) => dashMm.length > 0 && path.start[1] > 22).length };
 }
 
+it('a kind with a long name takes no other kind its foot, which says how often that page is needed', () => {
+  const long = 'Long tower '.repeat(9).trim();
+  const sheets = sheetsOf([
+    { id: 'tower', name: long, solid: TOWER, count: 1 },
+    { id: 'drum', name: 'Drum', solid: DRUM, count: 7 },
+  ]);
+  const feet = sheets.pages.map(({ marks }) => marks.flatMap((mark) => (mark.kind === 'writing' ? [mark.text] : [])));
+  expect(feet[0]).toContain('Nets');
+  expect(feet[1]).toContain(`Nets: Drum (this page ${sheets.copies[1]} times)`);
+});
+
 describe('a kind that is left open at its base', () => {
   it('has its net without that base', () => {
     const prism = (base: NetKind['base']) => {
