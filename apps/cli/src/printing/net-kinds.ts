@@ -23,8 +23,8 @@ export function orderOf({ challenge, paper, options, record }: Job, sets: number
 const tabDepthMm = (grade: Job['challenge']['gradePreset']): number =>
   grade === 'grades-2-3' ? DEEP_TAB_DEPTH_MM : USUAL_TAB_DEPTH_MM;
 
-function netKind({ id, name, solid }: KindOfPiece, count: number): NetKind {
+function netKind({ id, name, solid, material }: KindOfPiece, count: number): NetKind {
   const made = makeSolid(solid);
   if (!made.ok) throw new RangeError(`${id} is no solid, though its file was read`);
-  return { id, name, solid: made.value, count };
+  return { id, name, solid: made.value, count, base: material.kind === 'folded-paper' ? material.base : 'closed' };
 }

@@ -37,6 +37,7 @@ export interface NetsAsk extends Omit<NetOrder, 'kinds'> {
     readonly name: string;
     readonly spec: SolidSpec;
     readonly count: number;
+    readonly base: 'closed' | 'open';
   }[];
   readonly ruler: Ruler;
   readonly language: Language;

@@ -4,7 +4,7 @@ import { demoClass } from '@cairnmark/demo';
 import type { Page } from '@cairnmark/print';
 import { expect, it } from 'vitest';
 import type { MadeSheet } from '../../workers/print-questions.ts';
-import { inOrder, pagesIn, printParts } from './parts.ts';
+import { inOrder, netPagesOf, pagesIn, printParts } from './parts.ts';
 import { firstSettings, toggled } from './settings.ts';
 
 const page = (): Page => ({ paper: { size: 'a4', orientation: 'portrait' }, marks: [] });
@@ -36,6 +36,16 @@ it('masters of nets are needed so often, and once where they are copied by hand'
   const once = printParts([], nets, 'Nets', RECORD, { ...SETTINGS, copies: 'one' });
   expect(inOrder(once)).toEqual([NET_1, NET_2]);
   expect(pagesIn(once)).toBe(2);
+});
+
+it('how many sheets the nets of a group take is told of sets alone, and never by pages of other settings', () => {
+  const value = { pages: Array.from({ length: 7 }, page), copies: [], told: [] };
+  const sets = { arrange: 'mixed', pieces: 'sets', sets: 3 } as const;
+  expect(netPagesOf({ value, working: false }, sets)).toBe(3);
+  expect(netPagesOf({ value, working: true }, { ...sets, sets: 1 })).toBeNull();
+  expect(netPagesOf({ value, working: false }, { ...sets, pieces: 'stock' })).toBeNull();
+  expect(netPagesOf({ value, working: false }, { ...sets, arrange: 'masters' })).toBeNull();
+  expect(netPagesOf({ value: null, working: false }, sets)).toBeNull();
 });
 
 it('young pupils get the short table and deep tabs', () => {

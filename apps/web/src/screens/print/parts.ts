@@ -4,6 +4,7 @@ import type { ClassRecord } from '@cairnmark/engine';
 import type { CopyFor, Page } from '@cairnmark/print';
 import { copiesOf, SHEETS } from '@cairnmark/print';
 import type { MadeNets, MadeSheet, PaperId } from '../../workers/print-questions.ts';
+import type { Made } from '../../workers/use-print.ts';
 import type { PartId, PrintSettings } from './settings.ts';
 
 export interface PrintPart {
@@ -15,6 +16,18 @@ export interface PrintPart {
   readonly copies: readonly number[];
   /** Why it is not printed, or what is not on it. */
   readonly told: readonly string[];
+}
+
+/**
+ * Sheets of paper for the nets of one group, as far as the pages tell: with masters, which are copied, and with every piece
+ * that the class has they do not. null, too, while the nets are worked out anew: the last pages are of other settings.
+ */
+export function netPagesOf(
+  { value, working }: Pick<Made<MadeNets>, 'value' | 'working'>,
+  { arrange, pieces, sets }: Pick<PrintSettings, 'arrange' | 'pieces' | 'sets'>,
+): number | null {
+  if (value === null || working || arrange === 'masters' || pieces === 'stock') return null;
+  return Math.ceil(value.pages.length / sets);
 }
 
 /** For whom a section of the list is. */

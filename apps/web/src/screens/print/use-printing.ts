@@ -8,7 +8,7 @@ import type { NetsAsk, SheetsAsk } from '../../workers/print-questions.ts';
 import type { Made } from '../../workers/use-print.ts';
 import { usePrint } from '../../workers/use-print.ts';
 import type { PrintPart } from './parts.ts';
-import { printParts } from './parts.ts';
+import { netPagesOf, printParts } from './parts.ts';
 import type { PrintSettings } from './settings.ts';
 import { firstSettings } from './settings.ts';
 
@@ -28,18 +28,15 @@ export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
   const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
   const { kinds } = challenge.kit;
   const netsAsk = useMemo((): NetsAsk => {
-    const folded = kinds.filter(({ material }) => material.kind === 'folded-paper');
-    const ordered = folded.map(({ id, name, solid, stock }) => ({
-      id,
-      name,
-      spec: solid,
-      count: pieces === 'stock' ? stock : sets,
-    }));
+    const ordered = kinds.flatMap(({ id, name, solid, stock, material }) =>
+      material.kind === 'folded-paper'
+        ? [{ id, name, spec: solid, count: pieces === 'stock' ? stock : sets, base: material.base }]
+        : [],
+    );
     return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, ruler, language };
   }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, ruler, language]);
   const nets = usePrint('nets', netsAsk);
-  // Masters are copied: how many sheets a group takes is not theirs to tell.
-  const netPages = nets.value === null || arrange === 'masters' ? null : Math.ceil(nets.value.pages.length / sets);
+  const netPages = netPagesOf(nets, settings);
   const sheetsAsk = useMemo((): SheetsAsk => {
     const bare = { ...record, attempts: [] };
     return { record: bare, challenge: challenge.id, ruler, pupils, netPages, paper, print, language };
