@@ -1,8 +1,10 @@
 import type { Solid, SolidSpec } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
+import { makeNet, pathAreaMm2 } from '@cairnmark/nets';
 import { printWords } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
 import { ROOT, readText } from '../../../../tests/tools/files.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import { goreSheets } from './gore-sheets.ts';
 import { netSheets } from './net-sheets.ts';
 import type { NetOrder, NetSheets } from './order.ts';
@@ -72,6 +74,21 @@ describe('pages of nets', () => {
       expect(foot).toContain('adults cut for young pupils');
       expect(foot).not.toContain('tape');
     }
+  });
+
+  it('have their tabs shaded, with a sample and its word at the foot, and no face', () => {
+    const small = cube(30);
+    const sheets = sheetsOf(orderOf([kind('Cube', small, 2)]));
+    const { pages } = sheets;
+    const shades = pages.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'fill' ? [mark] : [])));
+    const net = makeNet(small, { tabDepthMm: 8 });
+    const tabs = net.ok ? net.value.parts.flatMap(({ tabs: own }) => own) : [];
+    const areaMm2 = shades.reduce((sum, { paths }) => sum + paths.reduce((all, path) => all + pathAreaMm2(path), 0), 0);
+    // Two nets, and the sample: 9 mm by 2.4 mm.
+    expect(shades).toHaveLength(2 * tabs.length + 1);
+    expectNear(areaMm2 - 9 * 2.4, 2 * tabs.reduce((sum, tab) => sum + tab.areaMm2, 0), { relative: 1e-9 });
+    expect(new Set(shades.map(({ grey }) => grey))).toEqual(new Set([0.93]));
+    expect(feetOf(sheets)[0]).toContain('tab: put glue on its blank side');
   });
 
   it('to photocopy have one kind each, and say how often each page is needed', () => {

@@ -10,6 +10,7 @@ export const nets = {
   'print.net-part': '{kind}\npart {part} of {parts}',
   'print.net-cut': 'cut',
   'print.net-fold': 'fold, with the print inside',
+  'print.net-tab': 'tab: put glue on its blank side',
   'print.net-letters': 'Glue equal letters together.',
   'print.net-tape': 'Small tabs: use tape.',
   'print.net-caution': 'Scissors: adults cut for young pupils. Carry them closed, point down.',
