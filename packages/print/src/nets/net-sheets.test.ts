@@ -134,7 +134,7 @@ describe('pages of nets', () => {
     // A net in n parts was parted at n - 1 folds.
     const letters = [...'ABCDE'].slice(0, parts.length - 1);
     expect(texts.filter((text) => text.length === 1).sort()).toEqual(letters.flatMap((letter) => [letter, letter]));
-    for (const foot of feetOf(sheets)) expect(foot).toContain('Glue equal letters together.');
+    for (const foot of feetOf(sheets)) expect(foot).toContain('Glue tab A on edge A, its blank side down.');
   });
 
   it('ask for tape where tabs are too small, and shorten a name that has no room', () => {

@@ -11,7 +11,7 @@ export const nets = {
   'print.net-cut': 'cut',
   'print.net-fold': 'fold, with the print inside',
   'print.net-tab': 'tab: put glue on its blank side',
-  'print.net-letters': 'Glue equal letters together.',
+  'print.net-letters': 'Glue tab A on edge A, its blank side down.',
   'print.net-tape': 'Small tabs: use tape.',
   'print.net-caution': 'Scissors: adults cut for young pupils. Carry them closed, point down.',
   'print.gores': 'Paper ball: {kind}',

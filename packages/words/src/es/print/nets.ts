@@ -11,7 +11,7 @@ export const nets = {
   'print.net-cut': 'cortar',
   'print.net-fold': 'doblar, lo impreso por dentro',
   'print.net-tab': 'pestaña: pega por su lado en blanco',
-  'print.net-letters': 'Pega cada letra con su igual.',
+  'print.net-letters': 'Pega la pestaña A en el borde A, lado en blanco abajo.',
   'print.net-tape': 'Pestañas pequeñas: usa cinta.',
   'print.net-caution': 'Tijeras: los adultos cortan por los pequeños. Llévalas cerradas, con la punta hacia abajo.',
   'print.gores': 'Bola de papel: {kind}',
