@@ -1,3 +1,4 @@
+import type { Challenge } from '@cairnmark/engine';
 import type { SupplyRule } from '@cairnmark/scoring';
 import { describe, expect, it } from 'vitest';
 import type { Page } from '../page/page.ts';
@@ -38,10 +39,31 @@ describe('the catalogue of sheets', () => {
 
   it('tells what a class lacks for a sheet, and refuses to make it', () => {
     const data = dataOf(readyClass());
-    expect(Object.values(SHEETS).filter(({ id }) => lacking(id, data) !== null)).toHaveLength(2);
+    expect(Object.values(SHEETS).filter(({ id }) => lacking(id, data) !== null)).toHaveLength(3);
     expect(codesOf('game', data)).toEqual(['no-supply-game']);
     expect(codesOf('table-cards', data)).toEqual(['no-table-cards']);
     expect(codesOf('game', dataOf(readyClass({ supply: GAME })))).toEqual([]);
+  });
+
+  it('has no marks, no judge and no copies to count where nothing is marked or judged', () => {
+    const textOf = (id: SheetId, challenge: Challenge) => textsOn(pagesOf(id, dataOf(challenge))).join(' ');
+    const isThere = (challenge: Challenge) => [
+      codesOf('rubric', dataOf(challenge)),
+      textOf('materials', challenge).includes('Marks of a judge'),
+      textOf('roles', challenge).includes('Judge'),
+    ];
+    expect(isThere(readyClass({ requirements: [] }))).toEqual([['no-marks'], false, false]);
+    const idea = { criteria: [{ id: 'idea', name: 'Idea' }], requirements: [] };
+    const tape = { id: 't', kind: 'judged', text: 'No tape.', consequence: { kind: 'must' } } as const;
+    for (const changes of [idea, { requirements: [tape] }, { ...idea, supply: GAME }]) {
+      expect(isThere(readyClass(changes))).toEqual([[], true, true]);
+    }
+    // Marks from 0 to 4 stand where something is marked, never over yes and no alone.
+    expect(textOf('rubric', readyClass(idea))).toContain('half way');
+    expect(textOf('rubric', readyClass({ requirements: [tape] }))).not.toContain('half way');
+    for (const supply of [null, GAME]) {
+      expect(textOf('roles', readyClass({ requirements: [], supply }))).toContain('Speaker');
+    }
   });
 });
 

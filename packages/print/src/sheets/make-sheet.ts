@@ -12,12 +12,13 @@ import { SHEETS } from './catalogue.ts';
 import type { SheetContext } from './context.ts';
 import { contextOf } from './context.ts';
 import type { SheetData } from './data.ts';
+import { isMet } from './needs.ts';
 import { printable } from './printable.ts';
 import type { SheetId, SheetKind, SheetNeed } from './sheet-kind.ts';
 
 /**
- * The pages of a sheet. Refused with 'no-supply-game' or 'no-table-cards' where the class has nothing to put on it
- * (`lacking` tells before), and where what people typed does not fit or cannot be printed.
+ * The pages of a sheet. Refused with 'no-supply-game', 'no-table-cards' or 'no-marks' where the class has nothing to
+ * put on it (`lacking` tells before), and where what people typed does not fit or cannot be printed.
  */
 export function makeSheet(id: SheetId, data: SheetData): Result<readonly Page[], PrintIssue> {
   const need = lacking(id, data);
@@ -49,10 +50,9 @@ function laidOut(
 }
 
 /** What the class does not have, and without which the sheet would say nothing. */
-export function lacking(id: SheetId, { challenge, cards }: Pick<SheetData, 'challenge' | 'cards'>): SheetNeed | null {
+export function lacking(id: SheetId, data: Pick<SheetData, 'challenge' | 'cards'>): SheetNeed | null {
   const { needs } = SHEETS[id];
-  const isThere = { 'supply-game': challenge.supply !== null, 'table-cards': cards.length > 0 };
-  return needs === null || isThere[needs] ? null : needs;
+  return needs === null || isMet(needs, data) ? null : needs;
 }
 
 /** Letters of 1.64 times the size take up to 2.7 times the room, and more where a table has to be parted. */
