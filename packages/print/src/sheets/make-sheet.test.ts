@@ -123,6 +123,35 @@ describe('tables', () => {
     }
   });
 
+  it('to record on name what the app works out, and how; only where it is asked for', () => {
+    const row = { id: 'a', measure: 'base-area', points: 1, per: 100, rounding: 'none' } as const;
+    const rule = {
+      id: 'v',
+      kind: 'measured',
+      measure: 'volume',
+      comparison: 'at-most',
+      limit: 1000,
+      consequence: { kind: 'must' },
+    } as const;
+    const textOf = (changes: Partial<Challenge>) => textsOn(pagesOf('record', dataOf(readyClass(changes)))).join(' ');
+    const asked = textOf({
+      points: [row, { ...row, id: 'h', measure: 'height' }],
+      requirements: [rule],
+      ranking: { first: { by: 'courtyard-area', better: 'more', roundTo: 0 }, tieBreaks: [] },
+    });
+    expect(asked).toContain('Courtyard and area on the table: stack the build in the app afterwards.');
+    expect(asked).toContain('Volume: type the pieces in kind by kind.');
+    const plain = textOf({ points: [{ ...row, measure: 'height' }], requirements: [] });
+    expect(plain).not.toMatch(/works this out/);
+    // The lesson plan has pupils say a height beforehand where it counts.
+    const planOf = (by: string) => {
+      const ranking = { first: { by, better: 'more', roundTo: 0 }, tieBreaks: [] } as const;
+      const challenge = readyClass({ points: [], requirements: [], ranking });
+      return textsOn(pagesOf('lesson-plan', dataOf(challenge))).join(' ');
+    };
+    expect(['height', 'pieces'].map((by) => planOf(by).includes('how high it will be'))).toEqual([true, false]);
+  });
+
   it('leave out what the class is not shown', () => {
     const hidden = readyClass({ hidden: ['paper', 'volume'] });
     const texts = textsOn(pagesOf('measure-older', dataOf(hidden))).join(' ');

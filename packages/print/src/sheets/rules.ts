@@ -1,8 +1,8 @@
 // The rule sheet: a challenge as it is read out to the class, for the table of each group.
 
-import type { Challenge } from '@cairnmark/engine';
 import type { Block } from '../flow/blocks.ts';
 import type { TextSize } from '../flow/sizes.ts';
+import { askedFor } from './asked-for.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import { countedText } from './measuring.ts';
@@ -99,15 +99,6 @@ function whatCounts(context: SheetContext): readonly string[] {
 
 const OF_THE_BASE = ['base-area', 'base-perimeter', 'base-width', 'height-to-width'];
 const COUNTED = ['faces', 'edges', 'corners', 'earned:faces', 'earned:edges', 'earned:corners'];
-
-/** What places, points or rules depend on. */
-const askedFor = ({ ranking, points, requirements }: Challenge): ReadonlySet<string> =>
-  new Set([
-    ranking.first.by,
-    ...ranking.tieBreaks.map(({ by }) => by),
-    ...points.map(({ measure }) => measure),
-    ...requirements.flatMap((rule) => (rule.kind === 'measured' ? [rule.measure] : [])),
-  ]);
 
 function gameOf(context: SheetContext, size: TextSize): readonly Block[] {
   const game = gameRules(context);
