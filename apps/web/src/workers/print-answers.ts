@@ -52,7 +52,7 @@ async function sheetsOf(ask: SheetsAsk): Promise<readonly MadeSheet[]> {
     })),
     ...GROUND.map((sheet) => ({
       id: `ground-${sheet}` as const,
-      name: printed.say('print.ground-title'),
+      name: printed.say(`print.ground-${sheet}`),
       ...pagesOrWhy(groundPages(sheet, paper, printed), printed),
     })),
   ];
