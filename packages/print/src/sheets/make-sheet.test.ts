@@ -152,6 +152,21 @@ describe('tables', () => {
     expect(['height', 'pieces'].map((by) => planOf(by).includes('how high it will be'))).toEqual([true, false]);
   });
 
+  it('tell a rounding from a tenth of the unit on, and where a height comes from in the order that counts', () => {
+    const by = (roundTo: number) => ({
+      points: [{ id: 'h', measure: 'height', points: 1, per: 10, rounding: 'none' } as const],
+      ranking: { first: { by: 'base-area', better: 'less', roundTo } as const, tieBreaks: [] },
+    });
+    const rulesOf = (changes: Partial<Challenge>) => textsOn(pagesOf('rules', dataOf(readyClass(changes)))).join(' ');
+    // mm²: a hundredth of a cm², and a tenth.
+    expect(rulesOf(by(1))).toContain('Area on the table, less is better. ');
+    expect(rulesOf(by(10))).toContain('less is better, rounded to 0.1 cm².');
+    expect(rulesOf(by(1))).toContain(
+      'Height: read with the ruler. If that is missing: from the photo, else from the drawing.',
+    );
+    expect(rulesOf({ ...by(1), heightCounts: ['photo'] })).toMatch(/Height: from the photo\. (?!If)/);
+  });
+
   it('leave out what the class is not shown', () => {
     const hidden = readyClass({ hidden: ['paper', 'volume'] });
     const texts = textsOn(pagesOf('measure-older', dataOf(hidden))).join(' ');
