@@ -2,6 +2,7 @@
 
 import type { Result } from '@cairnmark/geometry';
 import { failure } from '@cairnmark/geometry';
+import type { Block } from '../flow/blocks.ts';
 import { layOut } from '../flow/lay-out.ts';
 import type { TextSize } from '../flow/sizes.ts';
 import type { Sheet } from '../frame/frame.ts';
@@ -34,12 +35,15 @@ function laidOut(
 ): Result<Sheet, PrintIssue> {
   const { paper: size, print, record, words } = context;
   const name = nameOf(id, record.invented, words.printed);
-  const laid = (text: TextSize, most: number): Result<Sheet, PrintIssue> =>
-    layOut(name, printable(blocks(context, text)), {
+  const laid = (text: TextSize, most: number): Result<Sheet, PrintIssue> => {
+    const set = printable(blocks(context, text));
+    return layOut(name, set, {
       paper: { size, orientation: 'portrait' },
       print,
       mostPages: most,
+      follow: (page) => words.printed.say('print.follow', { sheet: titleIn(set) ?? name, page }),
     });
+  };
   const smallest = sizes.at(-1) ?? 'body';
   if (print === 'large') return laid('body', LARGE_TIMES * mostPages(context));
   for (const text of sizes.slice(0, -1)) {
@@ -48,6 +52,9 @@ function laidOut(
   }
   return laid(smallest, mostPages(context));
 }
+
+const titleIn = ([first]: readonly Block[]): string | null =>
+  first?.kind === 'heading' && first.size === 'title' ? first.text : null;
 
 /** What the class does not have, and without which the sheet would say nothing. */
 export function lacking(id: SheetId, data: Pick<SheetData, 'challenge' | 'cards'>): SheetNeed | null {
