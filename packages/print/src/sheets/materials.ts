@@ -76,14 +76,14 @@ function boughtOf({ challenge, record, say }: SheetContext): readonly Thing[] {
   );
 }
 
-/** For a group of four to six. Common practice, no source. */
-function toolsOf({ challenge, say }: SheetContext): readonly Thing[] {
+/** For a group of four to six; a pencil for each pupil. Common practice, no source. */
+function toolsOf({ challenge, pupils, record, say }: SheetContext): readonly Thing[] {
   return [
     { what: say('print.need-scissors'), group: 3 },
     { what: say('print.need-glue'), group: 2 },
     { what: say('print.need-tape'), group: 1 },
     { what: say('print.need-rulers'), group: 3 },
-    { what: say('print.need-pencils'), group: 6 },
+    { what: say('print.need-pencils'), group: Math.ceil(pupils / Math.max(1, record.groups.length)), all: pupils },
     { what: say('print.need-tray'), group: 1 },
     { what: say('print.need-squared'), group: 4 },
     { what: say('print.need-clock'), group: 1 },
