@@ -233,6 +233,11 @@ describe('tables', () => {
     expect(cellsAfter('Pencils')).toEqual(['5', '27']);
     // One bought ball for each of six groups.
     expect(cellsAfter('Piece ball, not of paper')).toEqual(['1', '6']);
+    // Six balls do not go round among seven groups; without pages of nets nothing is told of spare ones.
+    const seven = dataOf(readyClass(), { record: recordOf(readyClass(), 7), netPages: null });
+    const few = textsOn(pagesOf('materials', seven));
+    expect(few.slice(few.indexOf('Piece ball, not of paper') + 1).slice(0, 2)).toEqual(['to share', '6']);
+    expect([texts, few].map((all) => all.includes('Spare sheets, for slips'))).toEqual([true, false]);
   });
 });
 
