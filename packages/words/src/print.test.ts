@@ -15,6 +15,7 @@ const DETAILS: Readonly<Record<PrintIssueCode, Issue['details']>> = {
   'pages-too-many': { count: 3, most: 2 },
   'no-supply-game': {},
   'no-table-cards': {},
+  'no-marks': {},
 };
 
 it('everything that keeps a sheet from being printed has a sentence in both languages, with its lengths in mm', () => {

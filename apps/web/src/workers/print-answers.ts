@@ -54,7 +54,7 @@ async function sheetsOf(ask: SheetsAsk): Promise<readonly MadeSheet[]> {
     ...goresOf(challenge, ask, printed),
     ...GROUND.map((sheet) => ({
       id: `ground-${sheet}` as const,
-      name: printed.say('print.ground-title'),
+      name: printed.say(`print.ground-${sheet}`),
       ...pagesOrWhy(groundPages(sheet, paper, printed), printed),
     })),
   ];

@@ -1,8 +1,10 @@
 import type { Solid, SolidSpec } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
+import { makeNet, pathAreaMm2 } from '@cairnmark/nets';
 import { printWords } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
 import { ROOT, readText } from '../../../../tests/tools/files.ts';
+import { expectNear } from '../../../../tests/tools/within.ts';
 import { goreSheets } from './gore-sheets.ts';
 import { netSheets } from './net-sheets.ts';
 import type { NetOrder, NetSheets } from './order.ts';
@@ -74,6 +76,21 @@ describe('pages of nets', () => {
     }
   });
 
+  it('have their tabs shaded, with a sample and its word at the foot, and no face', () => {
+    const small = cube(30);
+    const sheets = sheetsOf(orderOf([kind('Cube', small, 2)]));
+    const { pages } = sheets;
+    const shades = pages.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'fill' ? [mark] : [])));
+    const net = makeNet(small, { tabDepthMm: 8 });
+    const tabs = net.ok ? net.value.parts.flatMap(({ tabs: own }) => own) : [];
+    const areaMm2 = shades.reduce((sum, { paths }) => sum + paths.reduce((all, path) => all + pathAreaMm2(path), 0), 0);
+    // Two nets, and the sample: 9 mm by 2.4 mm.
+    expect(shades).toHaveLength(2 * tabs.length + 1);
+    expectNear(areaMm2 - 9 * 2.4, 2 * tabs.reduce((sum, tab) => sum + tab.areaMm2, 0), { relative: 1e-9 });
+    expect(new Set(shades.map(({ grey }) => grey))).toEqual(new Set([0.93]));
+    expect(feetOf(sheets)[0]).toContain('tab: put glue on its blank side');
+  });
+
   it('to photocopy have one kind each, and say how often each page is needed', () => {
     const sheets = sheetsOf(
       orderOf([kind('Box', CUBOID, 5), kind('Tip', CONE, 7)], { arrange: 'masters', invented: true }),
@@ -117,7 +134,7 @@ describe('pages of nets', () => {
     // A net in n parts was parted at n - 1 folds.
     const letters = [...'ABCDE'].slice(0, parts.length - 1);
     expect(texts.filter((text) => text.length === 1).sort()).toEqual(letters.flatMap((letter) => [letter, letter]));
-    for (const foot of feetOf(sheets)) expect(foot).toContain('Glue equal letters together.');
+    for (const foot of feetOf(sheets)) expect(foot).toContain('Glue tab A on edge A, its blank side down.');
   });
 
   it('ask for tape where tabs are too small, and shorten a name that has no room', () => {
