@@ -229,8 +229,15 @@ describe('tables', () => {
       texts.slice(texts.indexOf(text) + 1, texts.indexOf(text) + 3);
     expect(cellsAfter('Sheets for one set of nets, A4, 160 g/m²')).toEqual(['7', '42']);
     expect(cellsAfter('Scissors')).toEqual(['3', '18']);
+    // 27 pupils in six groups.
+    expect(cellsAfter('Pencils')).toEqual(['5', '27']);
     // One bought ball for each of six groups.
     expect(cellsAfter('Piece ball, not of paper')).toEqual(['1', '6']);
+    // Six balls do not go round among seven groups; without pages of nets nothing is told of spare ones.
+    const seven = dataOf(readyClass(), { record: recordOf(readyClass(), 7), netPages: null });
+    const few = textsOn(pagesOf('materials', seven));
+    expect(few.slice(few.indexOf('Piece ball, not of paper') + 1).slice(0, 2)).toEqual(['to share', '6']);
+    expect([texts, few].map((all) => all.includes('Spare sheets, for slips'))).toEqual([true, false]);
   });
 });
 
@@ -241,4 +248,12 @@ it('the same class gives the same bytes', () => {
   };
   expect(bytes()).not.toBeNull();
   expect(bytes()).toEqual(bytes());
+});
+
+it('the lesson plan has an adult cut for young pupils, and names the solids that are hard to make', () => {
+  const planOf = (gradePreset: Challenge['gradePreset']) =>
+    textsOn(pagesOf('lesson-plan', dataOf(readyClass({ gradePreset })))).join(' ');
+  const [young, older] = [planOf('grades-2-3'), planOf('grades-6-8')];
+  expect([young, older].map((text) => text.includes('An adult cuts.'))).toEqual([true, false]);
+  for (const text of [young, older]) expect(text).toMatch(/An adult makes the hard ones, .*: .*Piece cylinder.*\./);
 });
