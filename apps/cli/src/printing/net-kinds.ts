@@ -2,8 +2,8 @@
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import { makeSolid } from '@cairnmark/geometry';
-import { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from '@cairnmark/nets';
 import type { NetKind, NetOrder } from '@cairnmark/print';
+import { usualTabDepthMm } from '@cairnmark/print';
 import type { Job } from './job.ts';
 
 export const isPaper = ({ material }: KindOfPiece): boolean => material.kind === 'folded-paper';
@@ -14,14 +14,11 @@ export function orderOf({ challenge, paper, options, record }: Job, sets: number
     kinds: challenge.kit.kinds.filter(isPaper).map((kind) => netKind(kind, sets)),
     paper,
     arrange: options.masters ? 'masters' : 'mixed',
-    tabDepthMm: tabDepthMm(challenge.gradePreset),
+    tabDepthMm: usualTabDepthMm(challenge.gradePreset),
     large: options.split ? 'split' : 'tell',
     invented: record.invented,
   };
 }
-
-const tabDepthMm = (grade: Job['challenge']['gradePreset']): number =>
-  grade === 'grades-2-3' ? DEEP_TAB_DEPTH_MM : USUAL_TAB_DEPTH_MM;
 
 function netKind({ id, name, solid, material }: KindOfPiece, count: number): NetKind {
   const made = makeSolid(solid);

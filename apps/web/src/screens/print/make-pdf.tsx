@@ -35,7 +35,7 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
         onClick={() => make((pdf) => saveFile(`${fileName(`${record.name} ${say('printing.title')}`)}.pdf`, PDF, pdf))}
       >
         <Icon name="file" />
-        {pages === 1 ? say('printing.save-one') : say('printing.save', { pages })}
+        {waits ? say('printing.save-soon') : pages === 1 ? say('printing.save-one') : say('printing.save', { pages })}
       </button>
       <button type="button" className="btn" aria-disabled={!ready} onClick={() => make((pdf) => openFile(PDF, pdf))}>
         <Icon name="print" />

@@ -6,6 +6,7 @@ import { copiesOf, SHEETS } from '@cairnmark/print';
 import type { MadeNets, MadeSheet, PaperId } from '../../workers/print-questions.ts';
 import type { Made } from '../../workers/use-print.ts';
 import type { PartId, PrintSettings } from './settings.ts';
+import { arrangementOf } from './settings.ts';
 
 export interface PrintPart {
   readonly id: PartId;
@@ -24,10 +25,17 @@ export interface PrintPart {
  */
 export function netPagesOf(
   { value, working }: Pick<Made<MadeNets>, 'value' | 'working'>,
-  { arrange, pieces, sets }: Pick<PrintSettings, 'arrange' | 'pieces' | 'sets'>,
+  settings: PrintSettings,
 ): number | null {
-  if (value === null || working || arrange === 'masters' || pieces === 'stock') return null;
-  return Math.ceil(value.pages.length / sets);
+  if (value === null || working || settings.pieces === 'stock') return null;
+  switch (arrangementOf(settings)) {
+    case 'sets':
+      return value.pages.length;
+    case 'mixed':
+      return Math.ceil(value.pages.length / settings.sets);
+    case 'masters':
+      return null;
+  }
 }
 
 /** For whom a section of the list is. */
@@ -39,10 +47,12 @@ export function printParts(
   nets: MadeNets | null,
   netsName: string,
   record: ClassRecord,
-  { pupils, copies }: PrintSettings,
+  settings: PrintSettings,
 ): readonly PrintPart[] {
+  const { pupils, copies, sets } = settings;
   const copiesFor = (id: PaperId): number => (copies === 'one' ? 1 : copiesOf(copyForOf(id), { record, pupils }));
-  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count));
+  const times = arrangementOf(settings) === 'sets' ? sets : 1;
+  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count * times));
   return [
     { id: 'nets', name: netsName, pages: nets?.pages ?? [], copies: netCopies, told: nets?.told ?? [] },
     ...made.map((sheet) => ({ ...sheet, copies: sheet.pages.map(() => copiesFor(sheet.id)) })),
@@ -50,9 +60,15 @@ export function printParts(
 }
 
 /** Where photographs are taken each group has a ground sheet. */
-export const copyForOf = (id: PaperId): CopyFor => (isGround(id) ? 'group' : SHEETS[id].copyFor);
+export function copyForOf(id: PaperId): CopyFor {
+  if (isGround(id)) return 'group';
+  return id === 'gores' ? 'class' : SHEETS[id].copyFor;
+}
 
-export const readerOf = (id: PaperId): Reader => (isGround(id) ? 'photos' : SHEETS[id].reader);
+export function readerOf(id: PaperId): Reader {
+  if (isGround(id)) return 'photos';
+  return id === 'gores' ? 'teacher' : SHEETS[id].reader;
+}
 
 const isGround = (id: PaperId): id is Extract<PaperId, `ground-${string}`> => id.startsWith('ground-');
 
