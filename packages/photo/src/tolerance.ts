@@ -48,3 +48,61 @@ export const MOST_RMS_SHARE = 0.001;
 
 /** Standard deviation of the focal length as a share: past it, heights are off by as much. */
 export const MOST_FOCAL_SIGMA_SHARE = 0.05;
+
+/** No unit (correlation). A marker looked for in its place is there when its cells are this much like the printed ones. */
+export const LEAST_LIKENESS = 0.75;
+
+/** No unit: the z part of a unit normal from which on a face counts as level (a hundred-thousandth of a radian). */
+export const LEVEL_NORMAL = 1 - 1e-10;
+
+/** mm. A corner of an outline lies over the corner of the body that casts it: rounding. */
+export const SAME_CORNER_MM = 1e-6;
+
+/** Corners that a person can tell apart and tap: printed prisms have twelve at most. */
+export const MOST_CORNERS = 12;
+
+/** Places along each side, and round a rim, at which edges are looked for. */
+export const SIDE_SAMPLES = 24;
+export const ROUND_SAMPLES = 72;
+
+/** px. How far across the outline an edge is looked for: three deviations of a tap with the loupe, and the blur. */
+export const EDGE_REACH_PX = 8;
+
+/** Change of colour over two pixels, of 441: three times the noise of a phone in a dim room. */
+export const LEAST_COLOUR_STEP = 14;
+
+/** Steps of colour kept at each place. */
+export const MOST_STEPS = 4;
+
+/** px. A step this far from where a move brings the outline still gives most of its vote. */
+export const VOTE_SIGMA_PX = 0.8;
+
+/** px. Steps this near to the chosen outline are on its edge. */
+export const ON_EDGE_PX = 1.6;
+
+/**
+ * px. Standard deviation of one step of colour on an edge. Neighbours are wrong together (blur, shade, light that spreads), so that
+ * it is several times what each alone would have.
+ */
+export const EDGE_SIGMA_PX = 2;
+
+/** Share of the outline. With less of it on an edge, the taps alone are taken. */
+export const LEAST_SUPPORT = 0.4;
+
+/** Standard deviations of a tap. Edges that pull a piece further from where it was tapped are others' edges. */
+export const MOST_PULL_SIGMAS = 3;
+
+/** px. Two taps nearer than this say nothing about a turn. */
+export const LEAST_TAP_DISTANCE_PX = 8;
+
+/** Standard deviations of a tap: a piece of the listed size does not lie under taps further off than this. */
+export const MOST_TAP_OFF_SIGMAS = 5;
+
+/** Standard deviations. All ways to lie that are off by no more are looked at; edges decide between them. */
+export const MOST_CHOICE_SIGMAS = 2;
+
+/** px. Poses whose corners all show this near to each other are one. */
+export const SAME_POSE_PX = 1;
+
+/** rad off straight down. From less a millimetre of height moves a tip by less than half a millimetre seen. 30 degrees. */
+export const LEAST_SIDE_TILT_RAD = Math.PI / 6;

@@ -28,10 +28,7 @@ export function imagePoint(camera: Camera, point: Vec3): Vec2 | null {
   const turned = rotate(camera.rotation, point);
   const depth = turned[2] + camera.shiftMm[2];
   if (!(depth > 0)) return null;
-  const [x, y] = distort(camera.k1, [
-    (turned[0] + camera.shiftMm[0]) / depth,
-    (turned[1] + camera.shiftMm[1]) / depth,
-  ]);
+  const [x, y] = distort(camera.k1, [(turned[0] + camera.shiftMm[0]) / depth, (turned[1] + camera.shiftMm[1]) / depth]);
   return [camera.widthPx / 2 + camera.focalPx * x, camera.heightPx / 2 + camera.focalPx * y];
 }
 

@@ -29,33 +29,55 @@ export interface FitOptions {
 
 export type GroundSheet = Extract<Sheet, { kind: 'ground' }>;
 
-/** The camera of a photo of a ground sheet. */
+/** The camera of a photo of a ground sheet whose markers were found. */
 export function fitCamera(
   found: FoundMarkers,
   sheet: GroundSheet,
   { focal35Mm }: FitOptions,
 ): Result<FittedCamera, PhotoIssue> {
-  const { widthPx, heightPx } = found;
+  const rough = roughFit(found, sheet, focal35Mm, LEAST_MARKERS);
+  if (!rough.ok) return rough;
+  const { raw, used } = rough.value;
+  const strays = found.markers.map(({ id }) => id).filter((id) => !used.includes(id));
+  return judged({ ...fitted(raw), markers: used, strays }, raw, focal35Mm, Math.max(found.widthPx, found.heightPx));
+}
+
+export interface RoughFit {
+  readonly raw: RawFit;
+  /** Ids of the markers that it stands on. */
+  readonly used: readonly number[];
+}
+
+/** The same from as few markers as stated, without any judgement of how good it is. */
+export function roughFit(
+  { widthPx, heightPx, markers }: FoundMarkers,
+  sheet: GroundSheet,
+  focal35Mm: number | null,
+  least: number,
+): Result<RoughFit, PhotoIssue> {
   const longPx = Math.max(widthPx, heightPx);
   if (longPx < LEAST_LONG_SIDE_PX) {
-    return failure([issue('photo-too-small', 'take-larger-photo', [], { widthPx, heightPx, leastPx: LEAST_LONG_SIDE_PX })]);
+    return failure([
+      issue('photo-too-small', 'take-larger-photo', [], { widthPx, heightPx, leastPx: LEAST_LONG_SIDE_PX }),
+    ]);
   }
-  const nominal = pagesOf(sheet.paper, sheet.pages);
-  const places = nominal.map((place) => sheet.places?.find(({ page }) => page === place.page) ?? place);
-  const seen = agreeing(seenMarkers(found.markers, places, sheet.printScale), AGREEING_SHARE * longPx);
-  if (found.markers.length === 0) return failure([issue('sheet-not-found', 'show-whole-sheet')]);
-  if (seen.length < LEAST_MARKERS) {
-    const details = { found: seen.length, least: LEAST_MARKERS };
-    return failure([issue('too-few-markers', 'show-whole-sheet', [], details)]);
-  }
+  if (markers.length === 0) return failure([issue('sheet-not-found', 'show-whole-sheet')]);
+  const places = placesOf(sheet);
+  const seen = agreeing(seenMarkers(markers, places, sheet.printScale), AGREEING_SHARE * longPx);
+  if (seen.length < least)
+    return failure([issue('too-few-markers', 'show-whole-sheet', [], { found: seen.length, least })]);
   const { fixed, free } = split(places, sheet, (page) => seen.filter((one) => one.page === page).length);
   const raw = fitGround({ widthPx, heightPx, focal: focalPrior(widthPx, heightPx, focal35Mm), seen, fixed, free });
   if (raw === null) return failure([issue('sheet-not-flat', 'lay-sheet-flat')]);
   const used = seen.map(({ id }) => id).filter((id) => !raw.strays.includes(id));
-  const agreed = new Set(used);
-  const strays = found.markers.map(({ id }) => id).filter((id) => !agreed.has(id));
-  return judged({ ...fitted(raw), markers: used, strays }, raw, focal35Mm, longPx);
+  if (used.length < least)
+    return failure([issue('too-few-markers', 'show-whole-sheet', [], { found: used.length, least })]);
+  return success({ raw, used });
 }
+
+/** Where the pages lie, as far as that is known before the photo is looked at. */
+export const placesOf = ({ paper, pages, places }: GroundSheet): readonly PagePlace[] =>
+  pagesOf(paper, pages).map((place) => places?.find(({ page }) => page === place.page) ?? place);
 
 /** The page with most markers stays where it should lie, the others that show are looked for. What is known from before stays. */
 function split(

@@ -15,8 +15,8 @@ import {
 import type { Seen } from './agreeing.ts';
 import type { Camera } from './camera.ts';
 import { imagePoint } from './camera.ts';
-import type { FocalPrior } from './focal-prior.ts';
 import type { RawFit } from './fitted-camera.ts';
+import type { FocalPrior } from './focal-prior.ts';
 import { cameraWith, placeWith, stepsOf, unknownsOf } from './model.ts';
 import type { PagePlace } from './sheet.ts';
 import { onTable } from './sheet.ts';
@@ -40,7 +40,9 @@ export function fitGround(problem: GroundProblem): RawFit | null {
   const rough = solve(problem, start, problem.seen, FIRST_CORNER_SIGMA_PX);
   if (rough === null) return null;
   const sigmaPx = cornerSigma(rough);
-  const kept = problem.seen.filter((_, k) => furthest(rough, k) <= STRAY_SIGMAS * Math.max(sigmaPx, FIRST_CORNER_SIGMA_PX));
+  const kept = problem.seen.filter(
+    (_, k) => furthest(rough, k) <= STRAY_SIGMAS * Math.max(sigmaPx, FIRST_CORNER_SIGMA_PX),
+  );
   const fit = solve(problem, start, kept, sigmaPx);
   if (fit === null) return null;
   const finalSigma = cornerSigma(fit);

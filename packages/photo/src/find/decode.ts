@@ -1,12 +1,10 @@
 // Which marker a quadrilateral of the picture shows, and which way round it lies.
 
-import type { Vec2 } from '@cairnmark/geometry';
 import { isWhite, MARKER_CELLS } from '../ground-sheet.ts';
 import type { Grey } from '../image/photo.ts';
-import { brightnessAt } from '../image/sample.ts';
 import { allMarkers } from '../marker-list.ts';
-import { fromUnitSquare, mapBy } from '../numbers/homography.ts';
 import { LEAST_CONTRAST, MOST_WRONG_BITS } from '../tolerance.ts';
+import { cellsOf, paperAndBorder } from './cells.ts';
 import type { Quad } from './quadrilateral.ts';
 
 export interface Decoded {
@@ -21,23 +19,19 @@ export interface Decoded {
 
 /** Null where there is no marker: no dark border on bright paper, or a code that is none of ours within one bit. */
 export function decodeMarker(grey: Grey, quad: Quad): Decoded | null {
-  const toPicture = fromUnitSquare(quad);
-  const cells = range(-1, MARKER_CELLS + 1).map((row) =>
-    range(-1, MARKER_CELLS + 1).map((column) => cellBrightness(grey, toPicture, row, column)),
-  );
-  const at = (row: number, column: number): number => cells[row + 1]?.[column + 1] ?? 0;
-  const paper = median(ringOf(-1, MARKER_CELLS).map(([row, column]) => at(row, column)));
-  const border = median(ringOf(0, MARKER_CELLS - 1).map(([row, column]) => at(row, column)));
-  if (paper - border < LEAST_CONTRAST) return null;
+  const cells = cellsOf(grey, quad);
+  const { paper, border } = paperAndBorder(cells);
+  const contrast = paper - border;
+  if (contrast < LEAST_CONTRAST) return null;
   const middle = (paper + border) / 2;
-  const bits = range(0, MARKER_CELLS).map((row) => range(0, MARKER_CELLS).map((column) => at(row, column) > middle));
-  return bestMatch(bits, quad, paper - border);
+  const bits = cells.slice(1, -1).map((row) => row.slice(1, -1).map((brightness) => brightness > middle));
+  return bestMatch(bits, quad, contrast);
 }
 
 function bestMatch(bits: readonly (readonly boolean[])[], quad: Quad, contrast: number): Decoded | null {
   let best: Decoded | null = null;
   for (let quarter = 0; quarter < 4; quarter += 1) {
-    const corners = quad.map((_, k) => quad[(k + quarter) % 4]) as unknown as Quad;
+    const corners = begunAt(quad, quarter);
     for (const marker of allMarkers()) {
       let wrongBits = 0;
       for (let row = 0; row < MARKER_CELLS && wrongBits <= MOST_WRONG_BITS; row += 1) {
@@ -54,43 +48,14 @@ function bestMatch(bits: readonly (readonly boolean[])[], quad: Quad, contrast: 
   return best;
 }
 
+function begunAt([a, b, c, d]: Quad, quarter: number): Quad {
+  if (quarter === 0) return [a, b, c, d];
+  return begunAt([b, c, d, a], quarter - 1);
+}
+
 /** Where a cell of the marker lies when its upper left corner is the quadrilateral's corner number `quarter`. */
 function turned(row: number, column: number, quarter: number): readonly [row: number, column: number] {
   const last = MARKER_CELLS - 1;
   if (quarter === 0) return [row, column];
-  if (quarter === 1) return [column, last - row];
-  if (quarter === 2) return [last - row, last - column];
-  return [last - column, row];
-}
-
-/** Mean over nine points of the inner half of a cell. */
-function cellBrightness(grey: Grey, toPicture: readonly number[], row: number, column: number): number {
-  let sum = 0;
-  for (const down of WITHIN_CELL) {
-    for (const right of WITHIN_CELL) {
-      const point: Vec2 = [(column + right) / MARKER_CELLS, (row + down) / MARKER_CELLS];
-      const [x, y] = mapBy(toPicture, point);
-      sum += brightnessAt(grey, x, y);
-    }
-  }
-  return sum / WITHIN_CELL.length ** 2;
-}
-
-const WITHIN_CELL: readonly number[] = [0.3, 0.5, 0.7];
-
-const range = (from: number, to: number): number[] => Array.from({ length: to - from }, (_, k) => from + k);
-
-/** The cells of a square ring, each once. */
-function ringOf(first: number, last: number): (readonly [row: number, column: number])[] {
-  return range(first, last).flatMap((k) => [
-    [first, k] as const,
-    [k, last] as const,
-    [last, first + last - k] as const,
-    [first + last - k, first] as const,
-  ]);
-}
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+  return turned(column, last - row, quarter - 1);
 }

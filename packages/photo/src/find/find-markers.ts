@@ -4,6 +4,7 @@
 import type { Vec2 } from '@cairnmark/geometry';
 import { outerBorders } from '../image/borders.ts';
 import { darkMask, sumsOf } from '../image/dark.ts';
+import { linearOf } from '../image/linear.ts';
 import type { Grey, Photo } from '../image/photo.ts';
 import { greyOf } from '../image/photo.ts';
 import { DARKER, LEAST_MARKER_SIDE_PX, THRESHOLD_RADII } from '../tolerance.ts';
@@ -29,12 +30,13 @@ export function findMarkers(photo: Photo): FoundMarkers {
 /** The same in a picture of which only the brightness is at hand. */
 export function findMarkersIn(grey: Grey): FoundMarkers {
   const sums = sumsOf(grey);
+  const linear = linearOf(grey);
   const found = THRESHOLD_RADII.flatMap((share) => {
     const mask = darkMask(grey, sums, Math.max(3, Math.round(share * grey.width)), DARKER);
     const borders = outerBorders(mask, 4 * LEAST_MARKER_SIDE_PX - 8, 2 * (grey.width + grey.height));
     return borders.flatMap((border) => {
       const rough = quadrilateralOf(border, slackOf(border.length / 2), LEAST_MARKER_SIDE_PX / 2);
-      const quad = rough && refineQuad(grey, rough);
+      const quad = rough && refineQuad(linear, rough);
       return (quad && decodeMarker(grey, quad)) ?? [];
     });
   });

@@ -3,7 +3,7 @@
 import type { Vec2 } from '@cairnmark/geometry';
 import { MARKER_CELLS } from '../ground-sheet.ts';
 import { edgePoints } from '../image/edge.ts';
-import type { Grey } from '../image/photo.ts';
+import type { Plane } from '../image/photo.ts';
 import type { Line } from '../numbers/line.ts';
 import { crossing, lineThrough } from '../numbers/line.ts';
 import { LEAST_CONTRAST } from '../tolerance.ts';
@@ -11,13 +11,13 @@ import type { Quad } from './quadrilateral.ts';
 import { sidesOf, turnsClockwise } from './quadrilateral.ts';
 
 /** Null where a side has no edge, or the sides no longer make a quadrilateral near the rough one. */
-export function refineQuad(grey: Grey, rough: Quad): Quad | null {
-  const once = refineOnce(grey, rough);
-  return once && refineOnce(grey, once);
+export function refineQuad(plane: Plane, rough: Quad): Quad | null {
+  const once = refineOnce(plane, rough);
+  return once && refineOnce(plane, once);
 }
 
-function refineOnce(grey: Grey, quad: Quad): Quad | null {
-  const lines = sidesOf(quad).map(([from, to], k) => sideLine(grey, from, to, thicknessPx(quad, k)));
+function refineOnce(plane: Plane, quad: Quad): Quad | null {
+  const lines = sidesOf(quad).map(([from, to], k) => sideLine(plane, from, to, thicknessPx(quad, k)));
   const corners = quad.map((_, k) => {
     const [before, after] = [lines[(k + 3) % 4], lines[k]];
     return before && after ? crossing(before, after) : null;
@@ -29,9 +29,9 @@ function refineOnce(grey: Grey, quad: Quad): Quad | null {
   return near && turnsClockwise(refined) ? refined : null;
 }
 
-function sideLine(grey: Grey, from: Vec2, to: Vec2, thickness: number): Line | null {
+function sideLine(plane: Plane, from: Vec2, to: Vec2, thickness: number): Line | null {
   const samples = Math.min(MOST_SAMPLES, Math.max(LEAST_SAMPLES, Math.round(distance(from, to))));
-  const points = edgePoints(grey, from, to, {
+  const points = edgePoints(plane, from, to, {
     reachPx: Math.min(MOST_REACH_PX, Math.max(LEAST_REACH_PX, thickness)),
     samples,
     inset: INSET,

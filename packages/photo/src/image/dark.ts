@@ -40,7 +40,10 @@ export function darkMask(grey: Grey, sums: Uint32Array, radius: number, darker: 
       const right = Math.min(width, x + radius + 1);
       // Sums are kept modulo 2^32; their difference is small, so it comes out right.
       const inside =
-        ((sums[bottom + right] ?? 0) - (sums[bottom + left] ?? 0) - (sums[top + right] ?? 0) + (sums[top + left] ?? 0)) >>>
+        ((sums[bottom + right] ?? 0) -
+          (sums[bottom + left] ?? 0) -
+          (sums[top + right] ?? 0) +
+          (sums[top + left] ?? 0)) >>>
         0;
       const least = ((data[y * width + x] ?? 0) + darker) * rows * (right - left);
       if (least < inside) mask[(y + 1) * stride + x + 1] = 1;

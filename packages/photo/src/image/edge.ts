@@ -2,7 +2,7 @@
 // (a centroid of the derivative; common practice, no source).
 
 import type { Vec2 } from '@cairnmark/geometry';
-import type { Grey } from './photo.ts';
+import type { Plane } from './photo.ts';
 import { brightnessAt } from './sample.ts';
 
 export interface EdgeSearch {
@@ -17,7 +17,7 @@ export interface EdgeSearch {
 }
 
 /** Points of the edge beside the side from `from` to `to`, brighter on the left of that way as seen (y down); some may be missing. */
-export function edgePoints(grey: Grey, from: Vec2, to: Vec2, search: EdgeSearch): Vec2[] {
+export function edgePoints(plane: Plane, from: Vec2, to: Vec2, search: EdgeSearch): Vec2[] {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const length = Math.hypot(dx, dy);
   const outward: Vec2 = [dy / length, -dx / length];
@@ -25,7 +25,7 @@ export function edgePoints(grey: Grey, from: Vec2, to: Vec2, search: EdgeSearch)
   for (let k = 0; k < search.samples; k += 1) {
     const share = search.inset + ((1 - 2 * search.inset) * (k + 0.5)) / search.samples;
     const at: Vec2 = [from[0] + share * dx, from[1] + share * dy];
-    const offset = riseAlong(grey, at, outward, search);
+    const offset = riseAlong(plane, at, outward, search);
     if (offset !== null) found.push([at[0] + offset * outward[0], at[1] + offset * outward[1]]);
   }
   return found;
@@ -35,12 +35,12 @@ const STEP_PX = 0.5;
 /** Pixels to both sides of the steepest place that belong to the rise. */
 const RISE_PX = 1.5;
 
-function riseAlong(grey: Grey, at: Vec2, way: Vec2, { reachPx, leastRise }: EdgeSearch): number | null {
+function riseAlong(plane: Plane, at: Vec2, way: Vec2, { reachPx, leastRise }: EdgeSearch): number | null {
   const count = Math.round(reachPx / STEP_PX);
   const profile: number[] = [];
   for (let k = -count; k <= count + 1; k += 1) {
     const offset = (k - 0.5) * STEP_PX;
-    profile.push(brightnessAt(grey, at[0] + offset * way[0], at[1] + offset * way[1]));
+    profile.push(brightnessAt(plane, at[0] + offset * way[0], at[1] + offset * way[1]));
   }
   const rises = profile.slice(1).map((high, k) => high - (profile[k] ?? 0));
   let steepest = 0;

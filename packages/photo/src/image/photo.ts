@@ -8,10 +8,15 @@ export interface Photo {
   readonly data: Uint8ClampedArray;
 }
 
-/** Brightness, 0 to 255 on the picture's own (sRGB) scale, row by row. */
-export interface Grey {
+/** One number a pixel, 0 to 255, row by row. */
+export interface Plane {
   readonly width: number;
   readonly height: number;
+  readonly data: Uint8Array | Float32Array;
+}
+
+/** Brightness on the picture's own (sRGB) scale. */
+export interface Grey extends Plane {
   readonly data: Uint8Array;
 }
 

@@ -1,9 +1,9 @@
 // Brightness between pixels, by bilinear interpolation of the pixels' middles. Pixels; outside, the border pixels go on.
 
-import type { Grey } from './photo.ts';
+import type { Plane } from './photo.ts';
 
 /** Brightness at a point of the picture. */
-export function brightnessAt({ width, height, data }: Grey, x: number, y: number): number {
+export function brightnessAt({ width, height, data }: Plane, x: number, y: number): number {
   const fromLeft = clamp(x - 0.5, width - 1);
   const fromTop = clamp(y - 0.5, height - 1);
   const [column, row] = [Math.floor(fromLeft), Math.floor(fromTop)];

@@ -10,10 +10,7 @@ export type Homography = readonly number[];
 
 export function mapBy(h: Homography, [x, y]: Vec2): Vec2 {
   const w = (h[6] ?? 0) * x + (h[7] ?? 0) * y + (h[8] ?? 0);
-  return [
-    ((h[0] ?? 0) * x + (h[1] ?? 0) * y + (h[2] ?? 0)) / w,
-    ((h[3] ?? 0) * x + (h[4] ?? 0) * y + (h[5] ?? 0)) / w,
-  ];
+  return [((h[0] ?? 0) * x + (h[1] ?? 0) * y + (h[2] ?? 0)) / w, ((h[3] ?? 0) * x + (h[4] ?? 0) * y + (h[5] ?? 0)) / w];
 }
 
 /** The map of the unit square (0, 0), (1, 0), (1, 1), (0, 1) onto the corners. */
@@ -81,8 +78,6 @@ function normaliserOf(points: readonly Vec2[]): {
 
 function product(a: Homography, b: Homography): Homography {
   return [0, 1, 2].flatMap((row) =>
-    [0, 1, 2].map((column) =>
-      [0, 1, 2].reduce((sum, k) => sum + (a[3 * row + k] ?? 0) * (b[3 * k + column] ?? 0), 0),
-    ),
+    [0, 1, 2].map((column) => [0, 1, 2].reduce((sum, k) => sum + (a[3 * row + k] ?? 0) * (b[3 * k + column] ?? 0), 0)),
   );
 }

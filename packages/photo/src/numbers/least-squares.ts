@@ -48,7 +48,8 @@ export function leastSquares(problem: Problem): Solution | null {
       const nextLoss = lossOf(next, measured);
       better = nextLoss <= loss;
       if (better) {
-        converged = step.every((value, k) => Math.abs(value) <= (steps[k] ?? 0)) || loss - nextLoss <= LEAST_GAIN * loss;
+        converged =
+          step.every((value, k) => Math.abs(value) <= (steps[k] ?? 0)) || loss - nextLoss <= LEAST_GAIN * loss;
         [parameters, residuals, loss, damping] = [moved, next, nextLoss, damping / DAMPING_DOWN];
       } else {
         damping *= DAMPING_UP;
@@ -66,10 +67,10 @@ export function leastSquares(problem: Problem): Solution | null {
 /** Standard deviations up to which a residual counts fully. */
 const HUBER_BOUND = 1.345;
 const [FIRST_DAMPING, DAMPING_UP, DAMPING_DOWN, MOST_DAMPING] = [1e-3, 7, 5, 1e12];
-/** Rounds; fits of a camera take about eight. */
+/** Rounds; fits of a camera take about eight, with outliers some more. */
 const MOST_ROUNDS = 60;
 /** A round that gains less than this share of the loss is the last. */
-const LEAST_GAIN = 1e-12;
+const LEAST_GAIN = 1e-6;
 
 function lossOf(residuals: Float64Array, measured: number): number {
   let loss = 0;

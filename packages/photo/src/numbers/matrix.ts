@@ -21,13 +21,19 @@ export function cholesky(a: Float64Array, size: number): Float64Array | null {
 
 /** x with L L' x = b. */
 export function solveCholesky(lower: Float64Array, size: number, b: ArrayLike<number>): Float64Array {
+  const x = solveLower(lower, size, b);
+  for (let row = size - 1; row >= 0; row -= 1) {
+    for (let k = row + 1; k < size; k += 1) x[row] = (x[row] ?? 0) - (lower[k * size + row] ?? 0) * (x[k] ?? 0);
+    x[row] = (x[row] ?? 0) / (lower[row * size + row] ?? 1);
+  }
+  return x;
+}
+
+/** x with L x = b. */
+export function solveLower(lower: Float64Array, size: number, b: ArrayLike<number>): Float64Array {
   const x = Float64Array.from(b);
   for (let row = 0; row < size; row += 1) {
     for (let k = 0; k < row; k += 1) x[row] = (x[row] ?? 0) - (lower[row * size + k] ?? 0) * (x[k] ?? 0);
-    x[row] = (x[row] ?? 0) / (lower[row * size + row] ?? 1);
-  }
-  for (let row = size - 1; row >= 0; row -= 1) {
-    for (let k = row + 1; k < size; k += 1) x[row] = (x[row] ?? 0) - (lower[k * size + row] ?? 0) * (x[k] ?? 0);
     x[row] = (x[row] ?? 0) / (lower[row * size + row] ?? 1);
   }
   return x;
