@@ -43,6 +43,8 @@ export interface FittedSolid {
   /** Whether edges of the photo were used beside the taps, and along which share of the outline they show. */
   readonly snapped: boolean;
   readonly support: number;
+  /** How far the taps are off the piece as they alone set it, at most, in their own deviations. */
+  readonly offSigmas: number;
   /** Other ways in which a piece of this size fits the taps, the next likely first. */
   readonly otherWays: readonly PlanPose[];
 }
@@ -67,7 +69,10 @@ export function fitSolid(
   }
   const ways = choices
     .filter(({ offSigmas }) => offSigmas <= Math.max(best.offSigmas, MOST_CHOICE_SIGMAS))
-    .map(({ fit, sightings }) => withEdges(photo, camera, figure, piece.bottomMm, fit, sightings))
+    .map(({ fit, sightings, offSigmas }) => ({
+      ...withEdges(photo, camera, figure, piece.bottomMm, fit, sightings),
+      offSigmas,
+    }))
     .sort((a, b) => b.support - a.support);
   const [chosen, ...others] = ways;
   if (chosen === undefined) return failure([issue('taps-do-not-fit', 'tap-again', ['taps'])]);
@@ -76,6 +81,7 @@ export function fitSolid(
     covariance: poseCovariance(camera, figure, piece, chosen.fit, chosen.sightings),
     snapped: chosen.snapped,
     support: chosen.support,
+    offSigmas: chosen.offSigmas,
     otherWays: others.map(({ fit }) => fit.pose),
   });
 }
