@@ -2,8 +2,8 @@
 
 export * from './camera/camera.ts';
 export * from './camera/fit-camera.ts';
-export * from './camera/fitted-camera.ts';
 export * from './camera/fit-plain.ts';
+export * from './camera/fitted-camera.ts';
 export * from './camera/read-sheet.ts';
 export * from './camera/sheet.ts';
 export * from './find/find-markers.ts';
@@ -18,4 +18,5 @@ export * from './trace/height-from-side.ts';
 export * from './trace/pose.ts';
 export * from './trace/rim.ts';
 export * from './trace/top-shape.ts';
+export * from './trace/trace-outline.ts';
 export * from './trace/trace-tower.ts';

@@ -155,3 +155,12 @@ export const PAPER_CUT_SIGMA_MM = 0.4;
 
 /** No unit. A sheet printed further from its size than this is told: areas would be off by twice as much. */
 export const MOST_PRINT_OFF = 0.005;
+
+/** px. A step of colour this near to a line is on it. */
+export const ON_LINE_PX = 0.9;
+
+/** Share of a side that must show an edge before it is set there. */
+export const LEAST_SIDE_SUPPORT = 0.55;
+
+/** px. Standard deviation of a corner between two sides set on edges. */
+export const EDGE_CORNER_SIGMA_PX = 0.7;

@@ -31,7 +31,9 @@ export function fitPlainSheet(
   const { widthPx, heightPx } = found;
   const longPx = Math.max(widthPx, heightPx);
   if (longPx < LEAST_LONG_SIDE_PX) {
-    return failure([issue('photo-too-small', 'take-larger-photo', [], { widthPx, heightPx, leastPx: LEAST_LONG_SIDE_PX })]);
+    return failure([
+      issue('photo-too-small', 'take-larger-photo', [], { widthPx, heightPx, leastPx: LEAST_LONG_SIDE_PX }),
+    ]);
   }
   const fits = [0, 1, 2, 3].flatMap((quarter) => {
     const fit = fitTurned(found, sheet, focal35Mm, quarter);
@@ -84,7 +86,9 @@ function fitTurned(
     steps: stepsOf(0),
     residuals: (unknowns) => {
       const camera = cameraWith(start, unknowns);
-      const off = sides.flatMap((side) => side.points.map((point) => edgeOff(camera, side, point) / PAPER_EDGE_SIGMA_PX));
+      const off = sides.flatMap((side) =>
+        side.points.map((point) => edgeOff(camera, side, point) / PAPER_EDGE_SIGMA_PX),
+      );
       const at = (k: number): number => unknowns[k] ?? 0;
       const priors = [(at(6) - Math.log(focal.focalPx)) / focal.sigmaShare, at(7) / K1_SIGMA, at(8) / BLOOM_SIGMA_PX];
       return Float64Array.from([...off, ...priors]);

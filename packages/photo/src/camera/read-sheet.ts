@@ -13,8 +13,8 @@ import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import type { FitOptions, GroundSheet, RoughFit } from './fit-camera.ts';
 import { fitCamera, placesOf, roughFit } from './fit-camera.ts';
-import type { FittedCamera } from './fitted-camera.ts';
 import { fitPlainSheet } from './fit-plain.ts';
+import type { FittedCamera } from './fitted-camera.ts';
 import { seenMarkers } from './seen.ts';
 import type { Sheet } from './sheet.ts';
 

@@ -9,7 +9,13 @@ import { linearOf } from '../image/linear.ts';
 import type { Grey, Photo, Plane } from '../image/photo.ts';
 import { whitenessOf } from '../image/photo.ts';
 import { crossing, lineThrough } from '../numbers/line.ts';
-import { LEAST_CONTRAST, LEAST_PAPER_SHARE, LEAST_SHEET_SHARE, SHEET_LEVELS, SHEET_SIDE_SAMPLES } from '../tolerance.ts';
+import {
+  LEAST_CONTRAST,
+  LEAST_PAPER_SHARE,
+  LEAST_SHEET_SHARE,
+  SHEET_LEVELS,
+  SHEET_SIDE_SAMPLES,
+} from '../tolerance.ts';
 import type { Quad } from './quadrilateral.ts';
 import { quadrilateralOf, sidesOf } from './quadrilateral.ts';
 

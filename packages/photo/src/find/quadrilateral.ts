@@ -13,7 +13,10 @@ export type Quad = readonly [Vec2, Vec2, Vec2, Vec2];
  * is below `leastSidePx`.
  */
 export function quadrilateralOf(border: Border, slackPx: number, leastSidePx: number, least: number): Quad | null {
-  const points = Array.from({ length: border.length / 2 }, (_, k): Vec2 => [border[2 * k] ?? 0, border[2 * k + 1] ?? 0]);
+  const points = Array.from(
+    { length: border.length / 2 },
+    (_, k): Vec2 => [border[2 * k] ?? 0, border[2 * k + 1] ?? 0],
+  );
   // With y down, what the hull calls counter-clockwise is clockwise as seen.
   const hull = convexHull(points, HULL_NOISE_PX);
   const [a, b, c, d] = widened(fourOf(hull), hull);

@@ -6,6 +6,7 @@ import type { Camera } from '../camera/camera.ts';
 import { imagePoint, planePoint } from '../camera/camera.ts';
 import { colourSteps } from '../image/colour-step.ts';
 import type { Photo } from '../image/photo.ts';
+import { votedLine } from '../numbers/voted-line.ts';
 import {
   LEAST_COLOUR_STEP,
   LEAST_EDGE_SUPPORT,
@@ -24,31 +25,18 @@ export interface PaperEdge {
 
 /** The edge in the direction `way` (of length 1, along an axis), expected at `awayMm`, on a side that reaches `halfMm` both ways. */
 export function paperEdge(photo: Photo, camera: Camera, way: Vec2, awayMm: number, halfMm: number): PaperEdge | null {
-  const steps = Array.from({ length: PLACES }, (_, k) => {
-    const alongMm = halfMm * INSET * ((2 * (k + 0.5)) / PLACES - 1);
-    return stepsAt(photo, camera, way, awayMm, alongMm).map((away) => ({ alongMm, away }));
+  const places = Array.from({ length: PLACES }, (_, k) => {
+    const along = halfMm * INSET * ((2 * (k + 0.5)) / PLACES - 1);
+    return { along, values: stepsAt(photo, camera, way, awayMm, along) };
   });
-  const all = steps.flat();
-  let best: { line: Line; support: number } | null = null;
-  for (const first of all) {
-    for (const second of all) {
-      if (second.alongMm - first.alongMm < halfMm) continue;
-      const slope = (second.away - first.away) / (second.alongMm - first.alongMm);
-      if (Math.abs(slope) > MOST_SLOPE) continue;
-      const line = { slope, middle: first.away - slope * first.alongMm };
-      const support = steps.filter((place) => place.some((step) => offLine(line, step) <= PAPER_LINE_MM)).length;
-      if (support > (best?.support ?? 0)) best = { line, support };
-    }
-  }
-  if (best === null || best.support < LEAST_EDGE_SUPPORT * PLACES) return null;
-  const { line, support } = best;
-  const on = all.filter((step) => offLine(line, step) <= PAPER_LINE_MM);
-  return { awayMm: middleOf(on), support: support / PLACES };
-}
-
-interface Line {
-  readonly slope: number;
-  readonly middle: number;
+  const line = votedLine(places, {
+    leastApart: halfMm,
+    mostSlope: MOST_SLOPE,
+    nearness: PAPER_LINE_MM,
+    cost: () => 0,
+  });
+  if (line === null || line.support < LEAST_EDGE_SUPPORT) return null;
+  return { awayMm: line.middle, support: line.support };
 }
 
 const PLACES = 36;
@@ -56,9 +44,6 @@ const PLACES = 36;
 const INSET = 0.92;
 /** A print may lie askew on its paper by a few millimetres. */
 const MOST_SLOPE = 0.02;
-
-const offLine = ({ slope, middle }: Line, { alongMm, away }: { alongMm: number; away: number }): number =>
-  Math.abs(away - middle - slope * alongMm);
 
 /** Distances from the middle of the sheet at which colour steps, on the line across the edge at `alongMm`. */
 function stepsAt(photo: Photo, camera: Camera, way: Vec2, awayMm: number, alongMm: number): readonly number[] {
@@ -73,17 +58,4 @@ function stepsAt(photo: Photo, camera: Camera, way: Vec2, awayMm: number, alongM
     const at = planePoint(camera, [middle[0] + offsetPx * across[0], middle[1] + offsetPx * across[1]], 0);
     return at === null ? [] : [at[0] * way[0] + at[1] * way[1]];
   });
-}
-
-/** The value of the straight line through the steps, by least squares, at the middle of the side. */
-function middleOf(steps: readonly { alongMm: number; away: number }[]): number {
-  const count = steps.length;
-  const along = steps.reduce((sum, { alongMm }) => sum + alongMm, 0) / count;
-  const away = steps.reduce((sum, step) => sum + step.away, 0) / count;
-  let [xx, xy] = [0, 0];
-  for (const step of steps) {
-    xx += (step.alongMm - along) ** 2;
-    xy += (step.alongMm - along) * (step.away - away);
-  }
-  return away - (xx > 0 ? xy / xx : 0) * along;
 }

@@ -54,4 +54,3 @@ function ratioOf(
   const sigmaMm = Math.SQRT2 * PAPER_CUT_SIGMA_MM;
   return { ratio: sizeMm / seenMm, sigma: sigmaMm / sizeMm };
 }
-
