@@ -34,6 +34,8 @@ export interface ListedPiece {
   /** How high it stands, from what is below it, and the standard deviation of that. */
   readonly bottomMm: number;
   readonly bottomSigmaMm: number;
+  /** The taps are on the face that it stands on, since something hides its top. Absent: where `figureOf` says. */
+  readonly by?: 'base';
 }
 
 export interface Taps {
@@ -63,7 +65,7 @@ export function fitSolid(
   piece: ListedPiece,
   taps: Taps,
 ): Result<FittedSolid, PhotoIssue> {
-  const figure = figureOf(piece.solid, piece.resting);
+  const figure = figureOf(piece.solid, piece.resting, piece.by);
   if (figure === null) return failure([issue('nothing-to-tap', 'trace-freely')]);
   const fault = tapFault(camera, figure, piece.bottomMm, taps);
   if (fault !== null) return failure([fault]);

@@ -29,6 +29,8 @@ export interface TappedPiece {
   readonly taps: Taps;
   /** It stands on the table, whatever it seems to lie on. Absent: what its place says. */
   readonly on?: 'table';
+  /** Tapped on the face that it stands on: see `ListedPiece`. */
+  readonly by?: 'base';
 }
 
 export interface TowerTaps {
