@@ -164,3 +164,9 @@ export const LEAST_SIDE_SUPPORT = 0.55;
 
 /** px. Standard deviation of a corner between two sides set on edges. */
 export const EDGE_CORNER_SIGMA_PX = 0.7;
+
+/** Places along each edge of a piece at which the photo is asked whether it shows one. */
+export const BODY_SAMPLES = 12;
+
+/** px. Two corners of a top that show no further apart across the photo than this may both be its end. */
+export const SAME_END_PX = 25;
