@@ -1,3 +1,17 @@
 // Measuring from photographs: the sheet that they are measured by.
 
+export * from './camera/camera.ts';
+export * from './camera/fit-camera.ts';
+export * from './camera/fitted-camera.ts';
+export * from './camera/read-sheet.ts';
+export * from './camera/sheet.ts';
+export * from './find/find-markers.ts';
 export * from './ground-sheet.ts';
+export * from './image/photo.ts';
+export * from './issues.ts';
+export * from './trace/figure.ts';
+export * from './trace/fit-solid.ts';
+export * from './trace/height-from-side.ts';
+export * from './trace/pose.ts';
+export * from './trace/rim.ts';
+export * from './trace/top-shape.ts';

@@ -1,0 +1,8 @@
+// The small build of exifr has no types of its own; this is the part of it that is used.
+
+declare module 'exifr/dist/mini.esm.mjs' {
+  export function parse(
+    file: Uint8Array,
+    options: { readonly pick: readonly number[]; readonly translateKeys: false },
+  ): Promise<Readonly<Record<number, unknown>> | undefined>;
+}

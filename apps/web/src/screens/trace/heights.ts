@@ -1,0 +1,56 @@
+// The traced pieces as a stack, the one of them that is highest, and the height that the photo from the side tells.
+
+import type { Bench } from '@cairnmark/editing';
+import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
+import { dropPieces } from '@cairnmark/geometry';
+import type { FittedCamera, MeasuredHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
+import { heightFromSide, topShapeOf } from '@cairnmark/photo';
+import type { Top } from './tracing.ts';
+
+/** Each traced piece with where it comes to lie; none of a layout that cannot be. */
+export interface Stood {
+  readonly laid: LaidPiece;
+  readonly piece: PlacedPiece;
+  /** Numbers of the pieces it rests on; none: the table. */
+  readonly holders: readonly number[];
+}
+
+export function stoodOf(pieces: readonly LaidPiece[], { solids, slackMm }: Bench): readonly Stood[] {
+  const dropped = dropPieces(pieces, solids, slackMm);
+  if (!dropped.ok) return [];
+  return dropped.value.pieces.flatMap((piece, k) => {
+    const laid = pieces[k];
+    const below = dropped.value.supports.filter(({ upper }) => upper === piece.index);
+    const holders = below.flatMap(({ lower }) => (lower === 'table' ? [] : [lower]));
+    return laid === undefined ? [] : [{ laid, piece, holders }];
+  });
+}
+
+export interface HighestPiece extends Stood {
+  readonly number: number;
+  readonly shape: TopShape;
+}
+
+/** The piece that was said to be highest, else the one that is by the sums; null: there is none. */
+export function highestOf(stood: readonly Stood[], said: number | null): HighestPiece | null {
+  const tops = stood.map(({ piece }) => piece.topMm);
+  const number = said ?? tops.indexOf(Math.max(...tops));
+  const one = stood[number];
+  return one === undefined ? null : { ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) };
+}
+
+/** The height of the top by its taps, nudged as it was. */
+export function heightOf(
+  camera: FittedCamera,
+  { laid, piece, shape }: HighestPiece,
+  { taps, nudgedMm }: Top,
+): Result<MeasuredHeight, PhotoIssue> {
+  const spot = { shape, pose: laid, spotCovariance: SPOT, stackedMm: piece.topMm };
+  const found = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+  return found.ok ? { ok: true, value: { ...found.value, heightMm: found.value.heightMm + nudgedMm } } : found;
+}
+
+/** mm2. How well a traced piece is placed: 1 mm (median) to 2 mm (p95), measured on towers with known truth. */
+const SPOT = [1, 0, 0, 1] as const;
+/** px. How well a tap is set with the magnifier. */
+const TAP_SIGMA_PX = 2;

@@ -1,0 +1,55 @@
+// From a photograph of a ground sheet to its camera: markers are found, the camera is fitted, markers that were missed are looked for
+// where they must be, and the camera is fitted anew.
+
+import type { Result } from '@cairnmark/geometry';
+import type { FoundMarkers } from '../find/find-markers.ts';
+import { findMarkers } from '../find/find-markers.ts';
+import { lookAgain } from '../find/look-again.ts';
+import { markersOf } from '../ground-sheet.ts';
+import type { Photo } from '../image/photo.ts';
+import type { PhotoIssue } from '../issues.ts';
+import type { FitOptions, GroundSheet, RoughFit } from './fit-camera.ts';
+import { fitCamera, placesOf, roughFit } from './fit-camera.ts';
+import type { FittedCamera } from './fitted-camera.ts';
+import { seenMarkers } from './seen.ts';
+
+/** The camera, or why there is none. */
+export function readSheet(photo: Photo, sheet: GroundSheet, options: FitOptions): Result<FittedCamera, PhotoIssue> {
+  return fitCamera(findAllMarkers(photo, sheet, options), sheet, options);
+}
+
+/** The markers of the sheet that show, those included that are only found by knowing where to look. */
+export function findAllMarkers(photo: Photo, sheet: GroundSheet, { focal35Mm }: FitOptions): FoundMarkers {
+  let found = findMarkers(photo);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const rough = roughFit(found, sheet, focal35Mm, LEAST_TO_LOOK);
+    if (!rough.ok) break;
+    const more = missing(photo, sheet, found, rough.value);
+    if (more.length === 0) break;
+    const markers = [...found.markers, ...more].sort((a, b) => a.id - b.id);
+    found = { ...found, markers };
+  }
+  return found;
+}
+
+/** Looking again helps once; what is found then may lead to more. */
+const ROUNDS = 2;
+/** Two markers tell well enough where the others are. */
+const LEAST_TO_LOOK = 2;
+
+function missing(photo: Photo, sheet: GroundSheet, found: FoundMarkers, { raw }: RoughFit): FoundMarkers['markers'] {
+  const places = placesOf(sheet).map((place) => raw.places.find(({ page }) => page === place.page) ?? place);
+  const known = new Set(found.markers.map(({ id }) => id));
+  const wanted = places
+    .flatMap(({ page }) => markersOf(page))
+    .filter(({ id }) => !known.has(id))
+    .map(({ id }) => ({ id, corners: NOWHERE, wrongBits: 0, contrast: 0 }));
+  return lookAgain(photo, raw.camera, raw.bloomPx, seenMarkers(wanted, places, sheet.printScale));
+}
+
+const NOWHERE: FoundMarkers['markers'][number]['corners'] = [
+  [0, 0],
+  [0, 0],
+  [0, 0],
+  [0, 0],
+];
