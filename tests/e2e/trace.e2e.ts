@@ -23,12 +23,17 @@ it('two photos become a build with points, and nothing of them leaves the page',
   for (const [k, piece] of TRUTH.pieces.entries()) {
     await page.locator(`[data-trace-kind="${kindId(k)}"]`).click();
     for (const tap of tapsOf(piece)) await clickOn(page, tap);
+    await button(page, englishTrace('trace.it-fits')).waitFor();
+    await page.screenshot({ path: `/tmp/traceh${k}.png` });
     await button(page, englishTrace('trace.it-fits')).click();
   }
+  await page.screenshot({ path: '/tmp/trace1.png' });
   await button(page, englishTrace('trace.to-side')).click();
   await choose(page, photo('side'));
   await clickOn(page, TRUTH.pieces[2]?.topInSide ?? [0, 0]);
+  await page.screenshot({ path: '/tmp/trace2.png' });
   await button(page, englishTrace('trace.use-height')).click();
+  await page.screenshot({ path: '/tmp/trace3.png' });
   expect(await verdict(page)).toBe('Steady');
   console.warn('ms', performance.now() - begun);
   await allKept(page);

@@ -15,3 +15,4 @@ export * from './trace/height-from-side.ts';
 export * from './trace/pose.ts';
 export * from './trace/rim.ts';
 export * from './trace/top-shape.ts';
+export * from './trace/trace-tower.ts';

@@ -106,3 +106,15 @@ export const SAME_POSE_PX = 1;
 
 /** rad off straight down. From less a millimetre of height moves a tip by less than half a millimetre seen. 30 degrees. */
 export const LEAST_SIDE_TILT_RAD = Math.PI / 6;
+
+/** mm. Traced pieces that stand in each other by no more than this stand side by side: three deviations of two taps. */
+export const BESIDE_MM = 3;
+
+/** mm. What is left between pieces set apart: far below a contact (0.05 mm), so that they go on touching. */
+export const CLEAR_MM = 1e-3;
+
+/** mm. A piece let down by no more than this stays where it is: less moves nothing that is seen. */
+export const SAME_LEVEL_MM = 0.02;
+
+/** mm. Standard deviation of a size that pupils measured with a ruler on a folded solid. */
+export const SIZE_SIGMA_MM = 0.5;

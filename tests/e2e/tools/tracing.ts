@@ -64,7 +64,8 @@ function towerClass(): string {
     return { ...rest, id: kindId(k), name: `${kind} ${k + 1}`, solid: SOLIDS[kind]?.(dims), stock: 1 };
   });
   const bare = { ...challenge, kit: { ...challenge.kit, kinds, frictions: [] }, requirements: [], heightCounts: ['photo', 'model'] };
-  return JSON.stringify({ ...file, challenges: [bare], attempts: [], supplies: {}, day: { ...file.day, weights: {} } });
+  const groups = file.groups.map((group: object) => ({ ...group, measured: {} }));
+  return JSON.stringify({ ...file, groups, challenges: [bare], attempts: [], supplies: {}, day: { ...file.day, weights: {} } });
 }
 
 /** From Start: the tower's class, at the door "Trace it". */
@@ -134,4 +135,32 @@ export async function keyTo(page: Page, from: Point, to: Point): Promise<Point> 
   await pressed(dy, 'ArrowUp', 'ArrowDown');
   await page.keyboard.press('Enter');
   return [from[0] + dx, from[1] + dy];
+}
+
+/** The photo from above with all pieces of the tower traced by the mouse; ends at the photo of the side. */
+export async function traceAbove(page: Page): Promise<void> {
+  const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+  await choose(page, photo('top'));
+  for (const [k, piece] of TRUTH.pieces.entries()) {
+    await page.locator(`[data-trace-kind="${kindId(k)}"]`).click();
+    for (const tap of tapsOf(piece)) await clickOn(page, tap);
+    await press(englishTrace('trace.it-fits'));
+  }
+  await press(englishTrace('trace.to-side'));
+}
+
+/** A picture painted in the page, as a file: so many pixels wide and high, in one colour. */
+export async function painted(page: Page, width: number, height: number, colour: string): Promise<Buffer> {
+  const bytes = await page.evaluate(
+    async ([w, h, fill]) => {
+      const canvas = new OffscreenCanvas(w, h);
+      const pen = canvas.getContext('2d');
+      if (pen !== null) pen.fillStyle = fill;
+      pen?.fillRect(0, 0, w, h);
+      const blob = await canvas.convertToBlob({ type: 'image/png' });
+      return [...new Uint8Array(await blob.arrayBuffer())];
+    },
+    [width, height, colour] as const,
+  );
+  return Buffer.from(bytes);
 }

@@ -14,9 +14,9 @@ import type { Figure } from './figure.ts';
 import { figureOf } from './figure.ts';
 import { firstPoses } from './first-poses.ts';
 import type { PlanPose } from './pose.ts';
-import { poseCovariance } from './pose-covariance.ts';
 import type { PoseFit, Sighting } from './pose-fit.ts';
 import { fitPose } from './pose-fit.ts';
+import { poseCovariance } from './pose-covariance.ts';
 import type { Snapped } from './snap.ts';
 import { snap } from './snap.ts';
 
@@ -43,6 +43,8 @@ export interface FittedSolid {
   /** Whether edges of the photo were used beside the taps, and along which share of the outline they show. */
   readonly snapped: boolean;
   readonly support: number;
+  /** How far the taps are off the piece as they alone set it, at most, in their own deviations. */
+  readonly offSigmas: number;
   /** Other ways in which a piece of this size fits the taps, the next likely first. */
   readonly otherWays: readonly PlanPose[];
 }
@@ -67,7 +69,10 @@ export function fitSolid(
   }
   const ways = choices
     .filter(({ offSigmas }) => offSigmas <= Math.max(best.offSigmas, MOST_CHOICE_SIGMAS))
-    .map(({ fit, sightings }) => withEdges(photo, camera, figure, piece.bottomMm, fit, sightings))
+    .map(({ fit, sightings, offSigmas }) => ({
+      ...withEdges(photo, camera, figure, piece.bottomMm, fit, sightings),
+      offSigmas,
+    }))
     .sort((a, b) => b.support - a.support);
   const [chosen, ...others] = ways;
   if (chosen === undefined) return failure([issue('taps-do-not-fit', 'tap-again', ['taps'])]);
@@ -76,6 +81,7 @@ export function fitSolid(
     covariance: poseCovariance(camera, figure, piece, chosen.fit, chosen.sightings),
     snapped: chosen.snapped,
     support: chosen.support,
+    offSigmas: chosen.offSigmas,
     otherWays: others.map(({ fit }) => fit.pose),
   });
 }
@@ -119,8 +125,7 @@ function byRim(camera: Camera, figure: Figure, bottomMm: number, { pixels, sigma
     const point = planePoint(camera, pixel, bottomMm + figure.centre[2]);
     return point === null ? [] : [point];
   });
-  const mean = (k: 0 | 1): number =>
-    points.reduce((sum, point) => sum + point[k], 0) / points.length - figure.centre[k];
+  const mean = (k: 0 | 1): number => points.reduce((sum, point) => sum + point[k], 0) / points.length - figure.centre[k];
   const start = { xMm: mean(0), yMm: mean(1), turnRad: 0 };
   const sightings = pixels.map((pixel): Sighting => ({ pixel, on: { kind: 'rim' }, sigmaPx }));
   const fit = fitPose(camera, figure, bottomMm, start, sightings);

@@ -26,7 +26,7 @@ export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly w
       {shot === null ? (
         <h2>{say(view === 'above' ? 'trace.first-above' : 'trace.first-side')}</h2>
       ) : (
-        <Outcome {...{ shot, view, sheet, words }} />
+        <Outcome {...{ shot, view, sheet, words, pick }} />
       )}
       {!isReady && shot?.read !== null && <How view={view} sheet={sheet} />}
       {view === 'above' && !isReady && (
@@ -37,7 +37,7 @@ export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly w
           choose={(id) => step(onSheet(id))}
         />
       )}
-      {shot?.read !== null && <PickPhoto isMain={!isReady} pick={pick} />}
+      {!isReady && shot?.read !== null && <PickPhoto isMain pick={pick} />}
     </section>
   );
 }
@@ -60,9 +60,10 @@ interface OutcomeOf {
   readonly view: View;
   readonly sheet: Tracing['sheet'];
   readonly words: BuildWords;
+  readonly pick: (file: File) => void;
 }
 
-function Outcome({ shot: { read, share }, view, sheet, words }: OutcomeOf) {
+function Outcome({ shot: { read, share }, view, sheet, words, pick }: OutcomeOf) {
   const trace = useTraceWords();
   const { say } = trace;
   if (read === null) {
@@ -75,7 +76,7 @@ function Outcome({ shot: { read, share }, view, sheet, words }: OutcomeOf) {
   if (read === 'failed') return <Told title={say('trace.take-again')} lines={[say('trace.failed')]} />;
   if (read.photo === null)
     return <Told title={say('trace.take-again')} lines={[trace.fault(read.fault, read.details)]} />;
-  if (read.camera.ok) return <Found camera={read.camera.value} {...{ view, sheet, words }} />;
+  if (read.camera.ok) return <Found camera={read.camera.value} {...{ view, sheet, words, pick }} />;
   const [issue] = read.camera.issues;
   const told = issue === undefined ? [] : trace.issue(issue, decimals(words));
   return <Told title={say('trace.take-again')} lines={read.fault === null ? told : [trace.fault(read.fault, {})]} />;
@@ -87,7 +88,7 @@ export const decimals =
   (value: number, most: number): string =>
     words.number(Number(value.toFixed(most)));
 
-function Found({ camera, view, sheet, words }: Omit<OutcomeOf, 'shot'> & { readonly camera: FittedCamera }) {
+function Found({ camera, view, sheet, words, pick }: Omit<OutcomeOf, 'shot'> & { readonly camera: FittedCamera }) {
   const { say } = useTraceWords();
   const most = markersOn(sheet);
   const quality = qualityOf(view, camera, most);
@@ -109,6 +110,7 @@ function Found({ camera, view, sheet, words }: Omit<OutcomeOf, 'shot'> & { reado
         <summary>{say('trace.detail')}</summary>
         <p>{say('trace.focal', { share: `${number(100 * camera.focalSigmaShare, 1)} %` })}</p>
         <p>{say('trace.rms', { pixels: number(camera.rmsPx, 2) })}</p>
+        <PickPhoto isMain={false} pick={pick} />
       </details>
     </>
   );

@@ -18,7 +18,8 @@ export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown)
         const solid = bench.solids.get(kind.id);
         const count = Math.max(0, left.get(kind.id) ?? 0);
         const isPicked = hand?.kind === kind.id;
-        if (solid === undefined || (count === 0 && !isPicked)) return null;
+        // With a piece in hand its own row is left, so that what to do with it stands in sight; a tap puts it back.
+        if (solid === undefined || (hand === null ? count === 0 : !isPicked)) return null;
         const usual = solid.restings[0]?.id ?? '';
         return (
           <li key={kind.id} className={isPicked ? 'picked' : undefined}>
