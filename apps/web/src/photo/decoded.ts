@@ -16,6 +16,9 @@ export async function decoded(file: Blob, bytes: Uint8Array): Promise<Photo | nu
     const canvas = new OffscreenCanvas(picture.width, picture.height);
     const context = canvas.getContext('2d', { willReadFrequently: true });
     if (context === null) return null;
+    // What a picture leaves clear is paper.
+    context.fillStyle = 'white';
+    context.fillRect(0, 0, picture.width, picture.height);
     context.drawImage(picture, 0, 0);
     const { data } = context.getImageData(0, 0, picture.width, picture.height);
     return { width: picture.width, height: picture.height, data };

@@ -30,7 +30,8 @@ export function HandStep(props: TraceShown) {
   if (hand === null || solid === undefined || above === null) return null;
   const asked = tapsAsked(solid, hand.resting);
   const names: Readonly<Record<string, string>> = words.words.names.restings;
-  const hasFit = handPiece(tracing) !== null && stood !== null;
+  const spot = handPiece(tracing);
+  const hasFit = spot !== null && stood !== null;
   return (
     <section className="trace-step trace-hand-step" aria-busy={fitting}>
       {solid.restings.length > 1 && (
@@ -48,7 +49,7 @@ export function HandStep(props: TraceShown) {
             : say(`trace.tap-${asked === 2 ? 'two' : 'three'}`, { what: say(faceOf(props)) })}
         </h2>
       )}
-      {asked > 0 && !hasFit && <p className="mut">{say('trace.keys')}</p>}
+      {asked > 0 && !hasFit && <p className="mut trace-keys">{say('trace.keys')}</p>}
       {hand.issue !== null && <Told lines={trace.issue(hand.issue, decimals(words))} />}
       {hasFit && (
         <div role="status">
@@ -66,7 +67,7 @@ export function HandStep(props: TraceShown) {
               key={way}
               type="button"
               className="btn sq"
-              onClick={() => step(nudged(moved(above.camera, stood, way, props.stood)))}
+              onClick={() => step(nudged(moved(above.camera, spot, way)))}
             >
               <Icon name={icon} />
               <span className="vh">{screen.say(text)}</span>
@@ -78,7 +79,7 @@ export function HandStep(props: TraceShown) {
                 key={icon}
                 type="button"
                 className="btn sq"
-                onClick={() => step(nudged(turned(stood, by, props.stood)))}
+                onClick={() => step(nudged(turned(spot, by)))}
               >
                 <Icon name={icon} />
                 <span className="vh">{screen.say(text)}</span>

@@ -4,25 +4,33 @@ import type { Bench } from '@cairnmark/editing';
 import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
 import { dropPieces } from '@cairnmark/geometry';
 import type { FittedCamera, MeasuredHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
-import { heightFromSide, topShapeOf } from '@cairnmark/photo';
+import { heightFromSide, makeRoom, topShapeOf } from '@cairnmark/photo';
+import type { TracedSpot } from '../../photo/fit-piece.ts';
 import type { Top } from './tracing.ts';
 
 /** Each traced piece with where it comes to lie; none of a layout that cannot be. */
 export interface Stood {
   readonly laid: LaidPiece;
   readonly piece: PlacedPiece;
+  readonly spotCovariance: TracedSpot['spotCovariance'];
   /** Numbers of the pieces it rests on; none: the table. */
   readonly holders: readonly number[];
 }
 
-export function stoodOf(pieces: readonly LaidPiece[], { solids, slackMm }: Bench): readonly Stood[] {
-  const dropped = dropPieces(pieces, solids, slackMm);
+/** What stands a little in each other is set apart, and all of it let down as it will be in the layout. */
+export function stoodOf(traced: readonly TracedSpot[], { solids, slackMm }: Bench): readonly Stood[] {
+  const apart = makeRoom(traced);
+  const dropped = dropPieces(
+    apart.map(({ laid }) => laid),
+    solids,
+    slackMm,
+  );
   if (!dropped.ok) return [];
   return dropped.value.pieces.flatMap((piece, k) => {
-    const laid = pieces[k];
+    const spot = apart[k];
     const below = dropped.value.supports.filter(({ upper }) => upper === piece.index);
     const holders = below.flatMap(({ lower }) => (lower === 'table' ? [] : [lower]));
-    return laid === undefined ? [] : [{ laid, piece, holders }];
+    return spot === undefined ? [] : [{ laid: spot.laid, spotCovariance: spot.spotCovariance, piece, holders }];
   });
 }
 
@@ -42,15 +50,13 @@ export function highestOf(stood: readonly Stood[], said: number | null): Highest
 /** The height of the top by its taps, nudged as it was. */
 export function heightOf(
   camera: FittedCamera,
-  { laid, piece, shape }: HighestPiece,
+  { laid, piece, shape, spotCovariance }: HighestPiece,
   { taps, nudgedMm }: Top,
 ): Result<MeasuredHeight, PhotoIssue> {
-  const spot = { shape, pose: laid, spotCovariance: SPOT, stackedMm: piece.topMm };
+  const spot = { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
   const found = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
   return found.ok ? { ok: true, value: { ...found.value, heightMm: found.value.heightMm + nudgedMm } } : found;
 }
 
-/** mm2. How well a traced piece is placed: 1 mm (median) to 2 mm (p95), measured on towers with known truth. */
-const SPOT = [1, 0, 0, 1] as const;
 /** px. How well a tap is set with the magnifier. */
 const TAP_SIGMA_PX = 2;

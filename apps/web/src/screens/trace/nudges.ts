@@ -4,8 +4,7 @@ import type { LaidPiece, Vec2 } from '@cairnmark/geometry';
 import { placePiece } from '@cairnmark/geometry';
 import type { Camera } from '@cairnmark/photo';
 import { imagePoint, planePoint } from '@cairnmark/photo';
-import { pushApart } from '../../photo/push-apart.ts';
-import type { Stood } from './heights.ts';
+import type { TracedSpot } from '../../photo/fit-piece.ts';
 
 export type NudgeWay = 'left' | 'right' | 'back' | 'front';
 
@@ -15,32 +14,27 @@ const NUDGE_MM = 1;
 /** px. Far enough that a direction is seen, near enough that the photo is straight there. */
 const STEP_PX = 10;
 
-/** A piece moved a millimetre, so that it is seen to move that way, and off what it then only just overlaps. */
-export function moved(camera: Camera, hand: Stood, way: NudgeWay, others: readonly Stood[]): LaidPiece {
-  const [x, y] = nudgeMm(camera, hand, way);
-  return apart(hand, { ...hand.laid, xMm: hand.laid.xMm + x, yMm: hand.laid.yMm + y }, others);
+/** A piece moved a millimetre, so that it is seen to move that way. */
+export function moved(camera: Camera, spot: TracedSpot, way: NudgeWay): TracedSpot {
+  const [x, y] = nudgeMm(camera, spot, way);
+  return placedAnew(spot, { ...spot.laid, xMm: spot.laid.xMm + x, yMm: spot.laid.yMm + y });
 }
 
 /** Turned by so many degrees, counter-clockwise. */
-export const turned = (hand: Stood, degrees: number, others: readonly Stood[]): LaidPiece =>
-  apart(hand, { ...hand.laid, turnRad: hand.laid.turnRad + degrees * DEGREE }, others);
-
-function apart({ piece }: Stood, laid: LaidPiece, others: readonly Stood[]): LaidPiece {
-  const { solid, resting } = piece;
-  const there = placePiece({ laid, solid, resting }, 0, piece.bottomMm);
-  const [x, y] = pushApart(
-    there,
-    others.map((one) => one.piece),
-  );
-  return { ...laid, xMm: laid.xMm + x, yMm: laid.yMm + y };
-}
+export const turned = (spot: TracedSpot, degrees: number): TracedSpot =>
+  placedAnew(spot, { ...spot.laid, turnRad: spot.laid.turnRad + degrees * DEGREE });
 
 const DEGREE = Math.PI / 180;
 
-function nudgeMm(camera: Camera, { laid, piece }: Stood, way: NudgeWay): Vec2 {
-  const at = imagePoint(camera, [laid.xMm, laid.yMm, piece.bottomMm]);
+function placedAnew(spot: TracedSpot, laid: LaidPiece): TracedSpot {
+  const { solid, resting, index, bottomMm } = spot.placed;
+  return { ...spot, laid, placed: placePiece({ laid, solid, resting }, index, bottomMm) };
+}
+
+function nudgeMm(camera: Camera, { laid, placed }: TracedSpot, way: NudgeWay): Vec2 {
+  const at = imagePoint(camera, [laid.xMm, laid.yMm, placed.bottomMm]);
   const [dx, dy] = ON_PHOTO[way];
-  const there = at && planePoint(camera, [at[0] + STEP_PX * dx, at[1] + STEP_PX * dy], piece.bottomMm);
+  const there = at && planePoint(camera, [at[0] + STEP_PX * dx, at[1] + STEP_PX * dy], placed.bottomMm);
   if (there === null) return [0, 0];
   const [x, y] = [there[0] - laid.xMm, there[1] - laid.yMm];
   const length = Math.hypot(x, y);

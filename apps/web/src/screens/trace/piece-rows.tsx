@@ -2,6 +2,7 @@
 
 import { stockLeft } from '@cairnmark/editing';
 import { kindsOf } from '@cairnmark/engine';
+import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import type { TraceShown } from './shown.ts';
 import { useTraceWords } from './trace-words.ts';
@@ -10,7 +11,10 @@ import { pickedUp, putAway, takenOff, tapsAsked } from './tracing.ts';
 export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown) {
   const { say } = useTraceWords();
   const { hand, pieces } = tracing;
-  const left = stockLeft(pieces, bench);
+  const left = stockLeft(
+    pieces.map(({ laid }) => laid),
+    bench,
+  );
   const sizes = kindsOf(at.challenge, at.group);
   return (
     <ul className="trace-rows">
@@ -55,7 +59,7 @@ export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
     <section className="trace-step">
       <h2>{say('trace.done')}</h2>
       <ol className="trace-rows">
-        {tracing.pieces.map(({ kind, resting }, k) => {
+        {tracing.pieces.map(({ laid: { kind, resting } }, k) => {
           const solid = bench.solids.get(kind);
           const name = at.challenge.kit.kinds.find(({ id }) => id === kind)?.name ?? kind;
           return (
@@ -65,8 +69,9 @@ export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
                 {k + 1}. {name}
               </span>
               {k === last && (
-                <button type="button" className="btn" onClick={() => step(takenOff)}>
-                  {say('trace.take-off', { kind: name, number: k + 1 })}
+                <button type="button" className="btn sq" onClick={() => step(takenOff)}>
+                  <Icon name="take-off" />
+                  <span className="vh">{say('trace.take-off', { kind: name, number: k + 1 })}</span>
                 </button>
               )}
             </li>

@@ -2,7 +2,6 @@
 // opened. Photos are kept in the memory of the page alone.
 
 import type { Bench } from '@cairnmark/editing';
-import type { LaidPiece } from '@cairnmark/geometry';
 import { loadTraceWords } from '@cairnmark/words';
 import { useCallback } from 'preact/hooks';
 import { Arriving } from '../../app/arriving.tsx';
@@ -66,8 +65,7 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   const [above, side] = [measured(tracing, 'above'), measured(tracing, 'side')];
   const shown: TraceShown = { ...atWork, at, words, bench, scale, above, side, stood, hand };
   const use = (heightMm: number | null): void => {
-    const pieces: readonly LaidPiece[] = tracing.pieces;
-    layOut({ kind: 'laid-out', pieces });
+    layOut({ kind: 'laid-out', pieces: stood.map(({ laid }) => laid) });
     changeTry(withPhotoHeight(heightMm));
     done();
   };
@@ -113,7 +111,7 @@ function AboveSteps(shown: TraceShown) {
   return (
     <>
       <section className="trace-step">
-        <h2>{say('trace.pick')}</h2>
+        {shown.tracing.hand === null && <h2>{say('trace.pick')}</h2>}
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />

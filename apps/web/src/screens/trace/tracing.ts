@@ -1,10 +1,10 @@
 // What is known while a build is traced: two photos, the pieces placed so far, the piece in hand, the top. Kept in memory alone.
 // Every step is a function from one state to the next.
 
-import type { LaidPiece, Solid, Vec2 } from '@cairnmark/geometry';
+import type { Solid, Vec2 } from '@cairnmark/geometry';
 import type { PhotoIssue } from '@cairnmark/photo';
 import { figureOf } from '@cairnmark/photo';
-import type { FitAnswer } from '../../photo/fit-piece.ts';
+import type { FitAnswer, TracedSpot } from '../../photo/fit-piece.ts';
 import type { ReadPhoto, RefusedFile } from '../../workers/photo-questions.ts';
 
 export type View = 'above' | 'side';
@@ -25,7 +25,7 @@ export interface Hand {
   /** px of the photo from above. */
   readonly taps: readonly Vec2[];
   /** Places that fit the taps, the likeliest first, and which of them is shown; none before the last tap. */
-  readonly ways: readonly LaidPiece[];
+  readonly ways: readonly TracedSpot[];
   readonly way: number;
   readonly issue: PhotoIssue | null;
 }
@@ -42,7 +42,7 @@ export interface Tracing {
   readonly sheet: SheetChoice;
   readonly shots: Readonly<Record<View, Shot | null>>;
   /** From the table up. */
-  readonly pieces: readonly LaidPiece[];
+  readonly pieces: readonly TracedSpot[];
   readonly hand: Hand | null;
   /** Number of the piece that reaches highest; null: as the sums say. */
   readonly highest: number | null;
@@ -167,11 +167,11 @@ export const otherWay: Step = (before) => {
 };
 
 /** The piece in hand where it is shown; null: not yet. */
-export const handPiece = ({ hand }: Tracing): LaidPiece | null => hand?.ways[hand.way] ?? null;
+export const handPiece = ({ hand }: Tracing): TracedSpot | null => hand?.ways[hand.way] ?? null;
 
 /** The piece in hand, moved by hand. */
 export const nudged =
-  (moved: LaidPiece): Step =>
+  (moved: TracedSpot): Step =>
   (before) => {
     const { hand } = before;
     return hand === null

@@ -1,7 +1,7 @@
 // A build being traced, with what the worker finds out for it.
 
 import type { Bench } from '@cairnmark/editing';
-import type { SolidSpec } from '@cairnmark/geometry';
+import { makeRoom } from '@cairnmark/photo';
 import { useEffect, useState } from 'preact/hooks';
 import type { PhotoClient } from '../../workers/photo-questions.ts';
 import { usePhotoClient } from '../../workers/use-photo.ts';
@@ -67,17 +67,12 @@ function useFitting(client: PhotoClient, tracing: Tracing, bench: Bench, step: (
   useEffect(() => {
     if (taps === null || hand === null || above === null) return;
     const { kind, resting } = hand;
-    const solids = [...bench.solids].map(([id, { id: solid, sizes }]): readonly [string, SolidSpec] => [
-      id,
-      { solid, sizes },
-    ]);
+    const solid = bench.solids.get(kind);
+    if (solid === undefined) return;
+    const spec = { solid: solid.id, sizes: solid.sizes };
+    const below = makeRoom(pieces).map(({ placed }) => placed);
     client
-      .ask(
-        'fit',
-        'fit',
-        { ...above, below: pieces, solids, slackMm: bench.slackMm, kind, resting, taps },
-        () => undefined,
-      )
+      .ask('fit', 'fit', { ...above, below, kind, spec, resting, taps }, () => undefined)
       .then((answer) => {
         if (answer !== null && 'ok' in answer) step(withWays(taps, answer));
       })
