@@ -66,13 +66,13 @@ export const SIDE_SAMPLES = 24;
 export const ROUND_SAMPLES = 72;
 
 /** px. How far across the outline an edge is looked for: three deviations of a tap with the loupe, and the blur. */
-export const EDGE_REACH_PX = 8;
+export const EDGE_REACH_PX = 12;
 
 /** Change of colour over two pixels, of 441: three times the noise of a phone in a dim room. */
 export const LEAST_COLOUR_STEP = 14;
 
 /** Steps of colour kept at each place. */
-export const MOST_STEPS = 4;
+export const MOST_STEPS = 6;
 
 /** px. A step this far from where a move brings the outline still gives most of its vote. */
 export const VOTE_SIGMA_PX = 0.8;
@@ -87,7 +87,7 @@ export const ON_EDGE_PX = 1.6;
 export const EDGE_SIGMA_PX = 2;
 
 /** Share of the outline. With less of it on an edge, the taps alone are taken. */
-export const LEAST_SUPPORT = 0.4;
+export const LEAST_SUPPORT = 0.25;
 
 /** Standard deviations of a tap. Edges that pull a piece further from where it was tapped are others' edges. */
 export const MOST_PULL_SIGMAS = 3;
@@ -99,7 +99,7 @@ export const LEAST_TAP_DISTANCE_PX = 8;
 export const MOST_TAP_OFF_SIGMAS = 5;
 
 /** Standard deviations. All ways to lie that are off by no more are looked at; edges decide between them. */
-export const MOST_CHOICE_SIGMAS = 2;
+export const MOST_CHOICE_SIGMAS = 6;
 
 /** px. Poses whose corners all show this near to each other are one. */
 export const SAME_POSE_PX = 1;
@@ -118,3 +118,6 @@ export const SAME_LEVEL_MM = 0.02;
 
 /** mm. Standard deviation of a size that pupils measured with a ruler on a folded solid. */
 export const SIZE_SIGMA_MM = 0.5;
+
+/** No unit. What edges along all of an outline are worth against half a squared deviation of the taps: five deviations. */
+export const SUPPORT_WORTH = 12;

@@ -2,11 +2,12 @@
 // to be taken again.
 
 import type { Page } from 'playwright-core';
+import { plain } from '../tools/photo-files.ts';
 import { choose, clickOn, kindId, onPage, openTrace, photo, TRUTH, tapsOf, traceAbove } from '../tools/tracing.ts';
 import { englishTrace } from '../tools/words.ts';
 import type { State } from './state.ts';
 
-const fit = (page: Page) => page.getByRole('button', { name: englishTrace('trace.it-fits'), exact: true });
+const fits = (page: Page) => page.getByRole('button', { name: englishTrace('trace.it-fits'), exact: true });
 
 export const trace: readonly State[] = [
   { name: 'trace', go: openTrace },
@@ -18,7 +19,7 @@ export const trace: readonly State[] = [
       const [first, second] = TRUTH.pieces;
       await page.locator(`[data-trace-kind="${kindId(0)}"]`).click();
       for (const tap of first === undefined ? [] : tapsOf(first)) await clickOn(page, tap);
-      await fit(page).click();
+      await fits(page).click();
       await page.locator(`[data-trace-kind="${kindId(1)}"]`).click();
       const [tap, next] = second === undefined ? [] : tapsOf(second);
       if (tap === undefined || next === undefined) return;
@@ -34,7 +35,7 @@ export const trace: readonly State[] = [
       const piece = TRUTH.pieces.at(-1);
       await page.locator(`[data-trace-kind="${kindId(TRUTH.pieces.length - 1)}"]`).click();
       for (const tap of piece === undefined ? [] : tapsOf(piece)) await clickOn(page, tap);
-      await fit(page).waitFor();
+      await fits(page).waitFor();
     },
   },
   {
@@ -50,14 +51,7 @@ export const trace: readonly State[] = [
     name: 'trace-no-sheet',
     go: async (page) => {
       await openTrace(page);
-      const grey = await page.evaluate(async () => {
-        const canvas = new OffscreenCanvas(1632, 1224);
-        const pen = canvas.getContext('2d');
-        for (let x = 0; x < 1632; x += 24) pen?.fillRect(x, 0, 12, 1224);
-        const blob = await canvas.convertToBlob({ type: 'image/png' });
-        return [...new Uint8Array(await blob.arrayBuffer())];
-      });
-      await choose(page, { name: 'stripes.png', mimeType: 'image/png', buffer: Buffer.from(grey) });
+      await choose(page, await plain(page, 1632, 1224, 'silver'));
     },
   },
 ];

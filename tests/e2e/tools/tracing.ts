@@ -49,7 +49,10 @@ const SOLIDS: Readonly<Record<string, (dims: TruePiece['dims']) => object>> = {
   'rectangular prism': (sizes) => ({ solid: 'rectangular-prism', sizes }),
   cylinder: (sizes) => ({ solid: 'cylinder', sizes }),
   'square pyramid': ({ edge = 0, height = 0 }) => ({ solid: 'regular-pyramid', sizes: { sides: 4, edge, height } }),
-  'hexagonal prism': ({ side = 0, height = 0 }) => ({ solid: 'regular-prism', sizes: { sides: 6, edge: side, height } }),
+  'hexagonal prism': ({ side = 0, height = 0 }) => ({
+    solid: 'regular-prism',
+    sizes: { sides: 6, edge: side, height },
+  }),
 };
 
 export const kindId = (piece: number): string => `piece-${piece}`;
@@ -63,9 +66,21 @@ function towerClass(): string {
     const { crushed: _, ...rest } = sample;
     return { ...rest, id: kindId(k), name: `${kind} ${k + 1}`, solid: SOLIDS[kind]?.(dims), stock: 1 };
   });
-  const bare = { ...challenge, kit: { ...challenge.kit, kinds, frictions: [] }, requirements: [], heightCounts: ['photo', 'model'] };
+  const bare = {
+    ...challenge,
+    kit: { ...challenge.kit, kinds, frictions: [] },
+    requirements: [],
+    heightCounts: ['photo', 'model'],
+  };
   const groups = file.groups.map((group: object) => ({ ...group, measured: {} }));
-  return JSON.stringify({ ...file, groups, challenges: [bare], attempts: [], supplies: {}, day: { ...file.day, weights: {} } });
+  return JSON.stringify({
+    ...file,
+    groups,
+    challenges: [bare],
+    attempts: [],
+    supplies: {},
+    day: { ...file.day, weights: {} },
+  });
 }
 
 /** From Start: the tower's class, at the door "Trace it". */
@@ -76,7 +91,10 @@ export async function openTrace(page: Page): Promise<void> {
 }
 
 /** Hands the door a photo or another file, whatever comes of it. */
-export async function choose(page: Page, file: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0]): Promise<void> {
+export async function choose(
+  page: Page,
+  file: Parameters<ReturnType<Page['locator']>['setInputFiles']>[0],
+): Promise<void> {
   await page.locator('.trace-choose input').setInputFiles(file);
   await page.locator('.trace-steps [aria-busy="true"]').waitFor({ state: 'detached' });
 }
@@ -99,7 +117,8 @@ export function tapsOf({ outlineInTop, circle }: TruePiece): readonly Point[] {
 /** As the true file states it: u = c + f x (1 + k1 r2). */
 function project(point: readonly [number, number, number]): Point {
   const { f, cx, cy, k1, R, t } = TRUTH.shots.top.camera;
-  const along = (row: number): number => point.reduce((sum, value, k) => sum + (R[3 * row + k] ?? 0) * value, t[row] ?? 0);
+  const along = (row: number): number =>
+    point.reduce((sum, value, k) => sum + (R[3 * row + k] ?? 0) * value, t[row] ?? 0);
   const [x, y] = [along(0) / along(2), along(1) / along(2)];
   const far = 1 + k1 * (x * x + y * y);
   return [cx + f * x * far, cy + f * y * far];
@@ -107,11 +126,14 @@ function project(point: readonly [number, number, number]): Point {
 
 /** Where a pixel of the photo is on the page. */
 export function onPage(page: Page, [u, v]: Point): Promise<Point> {
-  return page.locator('.trace-photo > svg').evaluate((svg, [x, y]): [number, number] => {
-    const matrix = svg instanceof SVGGraphicsElement ? svg.getScreenCTM() : null;
-    const at = new DOMPoint(x, y).matrixTransform(matrix ?? new DOMMatrix());
-    return [at.x, at.y];
-  }, [u, v] as const);
+  return page.locator('.trace-photo > svg').evaluate(
+    (svg, [x, y]): [number, number] => {
+      const matrix = svg instanceof SVGGraphicsElement ? svg.getScreenCTM() : null;
+      const at = new DOMPoint(x, y).matrixTransform(matrix ?? new DOMMatrix());
+      return [at.x, at.y];
+    },
+    [u, v] as const,
+  );
 }
 
 /** A click of the mouse on a pixel of the photo. */
@@ -147,20 +169,4 @@ export async function traceAbove(page: Page): Promise<void> {
     await press(englishTrace('trace.it-fits'));
   }
   await press(englishTrace('trace.to-side'));
-}
-
-/** A picture painted in the page, as a file: so many pixels wide and high, in one colour. */
-export async function painted(page: Page, width: number, height: number, colour: string): Promise<Buffer> {
-  const bytes = await page.evaluate(
-    async ([w, h, fill]) => {
-      const canvas = new OffscreenCanvas(w, h);
-      const pen = canvas.getContext('2d');
-      if (pen !== null) pen.fillStyle = fill;
-      pen?.fillRect(0, 0, w, h);
-      const blob = await canvas.convertToBlob({ type: 'image/png' });
-      return [...new Uint8Array(await blob.arrayBuffer())];
-    },
-    [width, height, colour] as const,
-  );
-  return Buffer.from(bytes);
 }

@@ -56,7 +56,10 @@ export function traced({ tower, top, side }: Views, noise: TapNoise): Traced {
     const { x, y } = tower.pieces[k]!;
     return Math.hypot(laid.xMm - x, laid.yMm - y);
   });
-  const area = unionFacts(pieces.map(({ placed }) => placed.outline), AS_TOUCHED).areaMm2;
+  const area = unionFacts(
+    pieces.map(({ placed }) => placed.outline),
+    AS_TOUCHED,
+  ).areaMm2;
   return {
     tower: tower.name,
     seed: noise.seed,

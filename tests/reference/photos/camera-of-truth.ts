@@ -15,7 +15,9 @@ export interface TrueCamera {
 }
 
 export function project({ f, cx, cy, k1, R, t }: TrueCamera, point: Point3): Point2 {
-  const [x, y, z] = [0, 1, 2].map((row) => t[row]! + [0, 1, 2].reduce((sum, k) => sum + R[3 * row + k]! * point[k]!, 0));
+  const [x, y, z] = [0, 1, 2].map(
+    (row) => t[row]! + [0, 1, 2].reduce((sum, k) => sum + R[3 * row + k]! * point[k]!, 0),
+  );
   const [a, b] = [x! / z!, y! / z!];
   const far = 1 + k1 * (a * a + b * b);
   return [cx + f * a * far, cy + f * b * far];

@@ -102,9 +102,7 @@ function touchingCircle(centre: Point3, r: number, lens: Point3): readonly Point
   return Array.from({ length: 72 }, (_, k) => {
     const turn = (k * Math.PI) / 36;
     const at = (axis: number): number =>
-      centre[axis]! +
-      (out * way[axis]!) / distance +
-      about * (Math.cos(turn) * u[axis]! + Math.sin(turn) * v[axis]!);
+      centre[axis]! + (out * way[axis]!) / distance + about * (Math.cos(turn) * u[axis]! + Math.sin(turn) * v[axis]!);
     return [at(0), at(1), at(2)];
   });
 }

@@ -43,7 +43,11 @@ export function fitPiece({ photo, camera, below, kind, spec, resting, taps }: Fi
   };
   const at = ({ xMm, yMm, turnRad }: PlanPose): TracedSpot => {
     const laid = { kind, resting, xMm, yMm, turnRad };
-    return { ...spot, laid, placed: placePiece({ laid, solid: solid.value, resting: side }, below.length, placed.bottomMm) };
+    return {
+      ...spot,
+      laid,
+      placed: placePiece({ laid, solid: solid.value, resting: side }, below.length, placed.bottomMm),
+    };
   };
   return success([fit.pose, ...fit.otherWays].map(at));
 }

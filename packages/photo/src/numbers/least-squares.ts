@@ -72,11 +72,16 @@ const MOST_ROUNDS = 60;
 /** A round that gains less than this share of the loss is the last. */
 const LEAST_GAIN = 1e-6;
 
+/** Half a square up to the bound, straight on from there: what a residual in its own deviations costs. */
+export function huberLoss(residual: number): number {
+  const size = Math.abs(residual);
+  return size <= HUBER_BOUND ? (size * size) / 2 : HUBER_BOUND * (size - HUBER_BOUND / 2);
+}
+
 function lossOf(residuals: Float64Array, measured: number): number {
   let loss = 0;
   residuals.forEach((residual, k) => {
-    const size = Math.abs(residual);
-    loss += k >= measured || size <= HUBER_BOUND ? size * size : HUBER_BOUND * (2 * size - HUBER_BOUND);
+    loss += k >= measured ? (residual * residual) / 2 : huberLoss(residual);
   });
   return loss;
 }

@@ -9,7 +9,8 @@ import type { FittedCamera } from '../camera/fitted-camera.ts';
 import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
-import { LEAST_TAP_DISTANCE_PX, MOST_CHOICE_SIGMAS, MOST_TAP_OFF_SIGMAS, SAME_POSE_PX } from '../tolerance.ts';
+import { huberLoss } from '../numbers/least-squares.ts';
+import { LEAST_TAP_DISTANCE_PX, MOST_CHOICE_SIGMAS, MOST_TAP_OFF_SIGMAS, SAME_POSE_PX, SUPPORT_WORTH } from '../tolerance.ts';
 import type { Figure } from './figure.ts';
 import { figureOf } from './figure.ts';
 import { firstPoses } from './first-poses.ts';
@@ -73,7 +74,7 @@ export function fitSolid(
       ...withEdges(photo, camera, figure, piece.bottomMm, fit, sightings),
       offSigmas,
     }))
-    .sort((a, b) => b.support - a.support);
+    .sort((a, b) => worth(b) - worth(a));
   const [chosen, ...others] = ways;
   if (chosen === undefined) return failure([issue('taps-do-not-fit', 'tap-again', ['taps'])]);
   return success({
@@ -85,6 +86,10 @@ export function fitSolid(
     otherWays: others.map(({ fit }) => fit.pose),
   });
 }
+
+/** How well a way to lie fits: by the edges along its outline, and by its taps. */
+export const worth = ({ support, offSigmas }: Pick<FittedSolid, 'support' | 'offSigmas'>): number =>
+  SUPPORT_WORTH * support - huberLoss(offSigmas);
 
 function tapFault(camera: Camera, figure: Figure, bottomMm: number, { pixels }: Taps): PhotoIssue | null {
   const least = figure.kind === 'corners' || figure.kind === 'log' ? 2 : 3;

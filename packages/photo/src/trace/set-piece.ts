@@ -1,6 +1,6 @@
 // At which height a tapped piece stands, and where. Place and height hang together: seen from above, a piece that stands higher shows
 // further from the middle. From every level that is there the piece is set and let down, until it stays where it is; of such
-// places the one that fits its taps best is taken.
+// places the one that fits its taps and the edges of the photo best is taken.
 
 import type { PlacedPiece, Result } from '@cairnmark/geometry';
 import { CONTACT_MM, failure, landOn, placePiece, planOverlapDepth, success } from '@cairnmark/geometry';
@@ -8,7 +8,7 @@ import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import { BESIDE_MM, SAME_LEVEL_MM, SIZE_SIGMA_MM } from '../tolerance.ts';
 import type { FittedSolid } from './fit-solid.ts';
-import { fitSolid } from './fit-solid.ts';
+import { fitSolid, worth } from './fit-solid.ts';
 import type { TappedPiece, View } from './trace-tower.ts';
 
 export interface SetPiece {
@@ -27,28 +27,23 @@ export function setPiece(
     fitSolid(edges ? photo : null, camera, { ...piece, bottomMm, bottomSigmaMm }, piece.taps);
   const starts = piece.on === 'table' ? [0] : levelsOf(below);
   const tried = starts.map((start) => settled(start, (level) => fitAt(level, 0, false), piece, index, below));
-  const standing = tried.flatMap((one) => ('bottomMm' in one ? [one] : []));
-  const best = standing.sort((a, b) => a.offSigmas - b.offSigmas)[0];
-  if (best === undefined) {
-    const fault = tried.flatMap((one) => ('issues' in one ? one.issues : []))[0];
-    return failure([fault ?? issue('level-not-clear', 'say-what-it-stands-on')]);
-  }
-  const { bottomMm } = best;
-  const layers = below.filter(({ topMm }) => topMm <= bottomMm + SAME_LEVEL_MM).length;
-  const fit = fitAt(bottomMm, SIZE_SIGMA_MM * Math.sqrt(layers), true);
-  return fit.ok
-    ? success({ placed: placedAt(piece, index, fit.value, bottomMm), fit: fit.value })
-    : failure(fit.issues);
+  const levels = tried.flatMap((one) => ('bottomMm' in one ? [one.bottomMm] : [])).sort((x, y) => x - y);
+  const apart = levels.filter((level, k) => k === 0 || level - (levels[k - 1] ?? 0) > SAME_LEVEL_MM);
+  const standing = apart.flatMap((bottomMm) => {
+    const layers = below.filter(({ topMm }) => topMm <= bottomMm + SAME_LEVEL_MM).length;
+    const fit = fitAt(bottomMm, SIZE_SIGMA_MM * Math.sqrt(layers), true);
+    return fit.ok ? [{ fit: fit.value, placed: placedAt(piece, index, fit.value, bottomMm) }] : [];
+  });
+  // At a wrong height a piece of known size fits neither its taps nor the edges.
+  const best = standing.sort((one, other) => worth(other.fit) - worth(one.fit))[0];
+  if (best !== undefined) return success(best);
+  const fault = tried.flatMap((one) => ('issues' in one ? one.issues : []))[0];
+  return failure([fault ?? issue('level-not-clear', 'say-what-it-stands-on')]);
 }
 
 /** The table and the tops of all pieces. */
 function levelsOf(below: readonly PlacedPiece[]): readonly number[] {
   return [...new Set([0, ...below.map(({ topMm }) => topMm)])];
-}
-
-interface Standing {
-  readonly bottomMm: number;
-  readonly offSigmas: number;
 }
 
 /** From a height to the place there, from the place to the height at which it lands, and so on until both stay. */
@@ -58,13 +53,13 @@ function settled(
   piece: TappedPiece,
   index: number,
   below: readonly PlacedPiece[],
-): Standing | { readonly issues: readonly PhotoIssue[] } {
+): { readonly bottomMm: number } | { readonly issues: readonly PhotoIssue[] } {
   let bottomMm = startMm;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const fit = fitAt(bottomMm);
     if (!fit.ok) return { issues: fit.issues };
     const landsMm = piece.on === 'table' ? 0 : landing(placedAt(piece, index, fit.value, 0), below);
-    if (Math.abs(landsMm - bottomMm) <= SAME_LEVEL_MM) return { bottomMm: landsMm, offSigmas: fit.value.offSigmas };
+    if (Math.abs(landsMm - bottomMm) <= SAME_LEVEL_MM) return { bottomMm: landsMm };
     bottomMm = landsMm;
   }
   return { issues: [issue('level-not-clear', 'say-what-it-stands-on')] };

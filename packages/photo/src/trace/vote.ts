@@ -2,7 +2,7 @@
 // step nearest to where the move would bring it; far moves count less, by how well the taps are known.
 
 import type { Vec3 } from '@cairnmark/geometry';
-import { VOTE_SIGMA_PX } from '../tolerance.ts';
+import { SUPPORT_WORTH, VOTE_SIGMA_PX } from '../tolerance.ts';
 import type { EdgeSample } from './edge-samples.ts';
 
 export interface Vote {
@@ -21,7 +21,7 @@ export interface VoteRange {
   readonly turns: boolean;
 }
 
-/** The best of a grid of moves over two and a half deviations each way, then of ever finer ones about it. */
+/** The best of a grid of moves over three deviations each way, then of ever finer ones about it. */
 export function bestMove(samples: readonly EdgeSample[], { sigma, turns }: VoteRange): Vote {
   const rate = (move: Vec3): Vote => rated(samples, move, sigma);
   let best = rate([0, 0, 0]);
@@ -47,9 +47,7 @@ export function bestMove(samples: readonly EdgeSample[], { sigma, turns }: VoteR
   return best;
 }
 
-const [GRID_SIGMAS, GRID_HALF, TURN_HALF, LEVELS] = [2.5, 5, 3, 5];
-/** What full support is worth against one standard deviation squared: a long way off needs much more of it. */
-const SUPPORT_WORTH = 12;
+const [GRID_SIGMAS, GRID_HALF, TURN_HALF, LEVELS] = [3, 6, 4, 5];
 
 /** How far across the outline a move brings a place, px. */
 export const movedPx = ({ moves }: EdgeSample, move: Vec3): number =>

@@ -75,12 +75,7 @@ export function HandStep(props: TraceShown) {
           ))}
           {asked === 2 &&
             TURNS.map(({ by, icon, text }) => (
-              <button
-                key={icon}
-                type="button"
-                className="btn sq"
-                onClick={() => step(nudged(turned(spot, by)))}
-              >
+              <button key={icon} type="button" className="btn sq" onClick={() => step(nudged(turned(spot, by)))}>
                 <Icon name={icon} />
                 <span className="vh">{screen.say(text)}</span>
               </button>

@@ -2,6 +2,7 @@
 
 import { tapsFor } from '@cairnmark/photo';
 import { heightOf, highestOf } from './heights.ts';
+import { HowDrawing } from './how-drawing.tsx';
 import { MarkerMarks, PieceMarks, TapMarks, TopMarks } from './marks.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { regionOf } from './region.ts';
@@ -13,7 +14,13 @@ export function PhotoPart(shown: TraceShown) {
   const { tracing } = shown;
   const read = tracing.shots[tracing.view]?.read;
   const isSeen = read !== null && read !== undefined && read !== 'failed' && read.photo !== null;
-  if (!isSeen) return <div className="trace-photo trace-none" />;
+  if (!isSeen) {
+    return (
+      <div className="trace-photo trace-none">
+        <HowDrawing view={tracing.view} />
+      </div>
+    );
+  }
   return tracing.view === 'above' ? <Above {...shown} /> : <Side {...shown} />;
 }
 

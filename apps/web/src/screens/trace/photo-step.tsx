@@ -2,7 +2,6 @@
 
 import type { FittedCamera } from '@cairnmark/photo';
 import type { BuildWords } from '../../app/use-build-words.ts';
-import { Choice } from '../../parts/choice.tsx';
 import { PickPhoto } from './pick-photo.tsx';
 import { qualityOf, upOf } from './quality.ts';
 import { markersOn } from './sheets.ts';
@@ -30,12 +29,20 @@ export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly w
       )}
       {!isReady && shot?.read !== null && <How view={view} sheet={sheet} />}
       {view === 'above' && !isReady && (
-        <Choice
-          label={say('trace.sheet')}
-          options={SHEETS.map((id) => ({ id, text: say(`trace.sheet-${id}`) }))}
-          chosen={sheet}
-          choose={(id) => step(onSheet(id))}
-        />
+        <label>
+          {say('trace.sheet')}
+          <select
+            className="in"
+            value={sheet}
+            onChange={({ currentTarget }) => step(onSheet(SHEETS.find((id) => id === currentTarget.value) ?? 'ground'))}
+          >
+            {SHEETS.map((id) => (
+              <option key={id} value={id}>
+                {say(`trace.sheet-${id}`)}
+              </option>
+            ))}
+          </select>
+        </label>
       )}
       {!isReady && shot?.read !== null && <PickPhoto isMain pick={pick} />}
     </section>

@@ -81,7 +81,12 @@ export function PhotoView({
         {canTap && cross !== null && <Cross at={cross} arm={width / 60} />}
       </svg>
       {canTap && cross !== null && canvas.current !== null && (
-        <Loupe source={canvas.current} at={[cross[0] - left, cross[1] - top]} from={[left, top]} isLeft={cross[0] > middle[0]}>
+        <Loupe
+          source={canvas.current}
+          at={[cross[0] - left, cross[1] - top]}
+          from={[left, top]}
+          isLeft={cross[0] > middle[0]}
+        >
           {children}
         </Loupe>
       )}

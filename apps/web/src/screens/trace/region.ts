@@ -13,7 +13,10 @@ export interface Region {
 }
 
 /** Null camera: the whole photo. */
-export function regionOf(size: { readonly width: number; readonly height: number }, camera: FittedCamera | null): Region {
+export function regionOf(
+  size: { readonly width: number; readonly height: number },
+  camera: FittedCamera | null,
+): Region {
   const whole = { x: 0, y: 0, width: size.width, height: size.height };
   if (camera === null) return whole;
   const seen = camera.places.flatMap((place) =>
@@ -26,9 +29,17 @@ export function regionOf(size: { readonly width: number; readonly height: number
     }),
   );
   const [xs, ys] = [seen.map(([u]) => u), seen.map(([, v]) => v)];
-  const [left, right] = [Math.max(0, Math.floor(Math.min(...xs)) - ROOM_PX), Math.min(size.width, Math.ceil(Math.max(...xs)) + ROOM_PX)];
-  const [top, bottom] = [Math.max(0, Math.floor(Math.min(...ys)) - ROOM_PX), Math.min(size.height, Math.ceil(Math.max(...ys)) + ROOM_PX)];
-  return right - left < LEAST_PX || bottom - top < LEAST_PX ? whole : { x: left, y: top, width: right - left, height: bottom - top };
+  const [left, right] = [
+    Math.max(0, Math.floor(Math.min(...xs)) - ROOM_PX),
+    Math.min(size.width, Math.ceil(Math.max(...xs)) + ROOM_PX),
+  ];
+  const [top, bottom] = [
+    Math.max(0, Math.floor(Math.min(...ys)) - ROOM_PX),
+    Math.min(size.height, Math.ceil(Math.max(...ys)) + ROOM_PX),
+  ];
+  return right - left < LEAST_PX || bottom - top < LEAST_PX
+    ? whole
+    : { x: left, y: top, width: right - left, height: bottom - top };
 }
 
 const CORNERS: readonly Vec2[] = [

@@ -29,8 +29,5 @@ export function moveBy([x, y]: Vec2, key: string, isSmall: boolean, region: Regi
   if (way === undefined) return null;
   const step = isSmall ? SMALL_PX : STEP_PX;
   const within = (at: number, from: number, size: number): number => Math.min(from + size, Math.max(from, at));
-  return [
-    within(x + way[0] * step, region.x, region.width),
-    within(y + way[1] * step, region.y, region.height),
-  ];
+  return [within(x + way[0] * step, region.x, region.width), within(y + way[1] * step, region.y, region.height)];
 }

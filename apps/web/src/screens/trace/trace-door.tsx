@@ -23,6 +23,7 @@ import { TraceHelp } from './trace-help.tsx';
 import { TraceContext, useTraceWords } from './trace-words.ts';
 import type { View } from './tracing.ts';
 import { handPiece, measured, toView, withoutPhotos } from './tracing.ts';
+import { useFocusNear } from './use-focus-near.ts';
 import type { Keep } from './use-tracing.ts';
 import { useTracing } from './use-tracing.ts';
 
@@ -56,6 +57,7 @@ export default function TraceDoor(props: DoorOf) {
 function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   const { say } = useTraceWords();
   const atWork = useTracing(keep, bench);
+  const steps = useFocusNear<HTMLDivElement>();
   const { tracing, step } = atWork;
   const layOut = useSession((session) => session.layOut);
   const changeTry = useSession((session) => session.changeTry);
@@ -74,7 +76,7 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   return (
     <>
       <PhotoPart {...shown} />
-      <div className="trace-steps">
+      <div className="trace-steps" ref={steps} tabIndex={-1}>
         <TraceHelp on={help} />
         <Choice
           label={say('trace.which')}
