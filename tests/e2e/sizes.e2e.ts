@@ -8,8 +8,16 @@ import { fileURLToPath } from 'node:url';
 import { expect, inject, it } from 'vitest';
 import { sizesOf } from './tools/sizes.ts';
 
-/** kB after gzip; a screen counts with the first screen and with all that it may load later on the page, but for 3D models. */
-const LIMITS: Readonly<Record<string, number>> = { 'first screen': 110, Build: 310, workers: 120 };
+/**
+ * kB after gzip; a screen counts with the first screen and with all that it may load later on the page, but for 3D models and
+ * for what the door for photos has of its own.
+ */
+const LIMITS: Readonly<Record<string, number>> = {
+  'first screen': 110,
+  Build: 310,
+  'Trace it, beside Build': 40,
+  workers: 120,
+};
 
 const RECORD = fileURLToPath(new URL('sizes.json', import.meta.url));
 const GROWTH = 1.1;
