@@ -27,6 +27,8 @@ it.skipIf(!hasPoppler())(
     await ready(page);
     await tick(page, printed.say('print.sheet-measure-older')).uncheck();
     await tick(page, printed.say('print.sheet-rules')).uncheck();
+    await page.getByRole('button', { name: englishPlan('printing.arrange-mixed') }).click();
+    await ready(page);
     const own = demoNets();
     const save = page.getByRole('button', { name: englishPlan('printing.save', { pages: own.pages }) });
     const { name, bytes } = await downloaded(page, save);

@@ -16,7 +16,9 @@ const LIMITS: Readonly<Record<string, number>> = {
   'first screen': 110,
   Build: 310,
   'Trace it, beside Build': 40,
-  workers: 120,
+  'the worker that scores': 120,
+  'the worker that prints': 120,
+  'the worker for photos': 60,
 };
 
 const RECORD = fileURLToPath(new URL('sizes.json', import.meta.url));

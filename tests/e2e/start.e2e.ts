@@ -34,7 +34,7 @@ it('the demo class opens at its first group and challenge', async () => {
       .getByRole('link')
       .allTextContents(),
   ).toEqual(
-    (['class', 'challenge', 'kit', 'supply', 'build', 'record', 'score', 'board'] as const).map((tab) =>
+    (['class', 'challenge', 'kit', 'print', 'supply', 'build', 'record', 'score', 'board'] as const).map((tab) =>
       english(`tab.${tab}`),
     ),
   );

@@ -15,10 +15,13 @@ describe('a call', () => {
       tilt: null,
       challenge: null,
       pieces: null,
+      language: 'en',
+      print: {},
     });
     expect(call('measure', '--without', '3', '--tilt', 'left')).toMatchObject({ without: '3', tilt: 'left' });
     expect(call('why', 'Puffins', '--challenge', 'tall')).toMatchObject({ rest: ['Puffins'], challenge: 'tall' });
     expect(call('ready', 'tallest', '--pieces', '7')).toMatchObject({ rest: ['tallest'], pieces: '7' });
+    expect(call('print', '-o', 'a.pdf', '--masters')).toMatchObject({ print: { out: 'a.pdf', masters: true } });
     expect(call('measure', '--attempt=terns-1', 'a.json', 'b.json')).toMatchObject({
       command: 'measure',
       rest: ['a.json', 'b.json'],
@@ -40,7 +43,7 @@ describe('a call', () => {
 describe('a call that is not understood', () => {
   it('says what was wrong and what would be right', () => {
     expect(call('rank')).toBe(
-      'There is no command "rank". Use one of: score, measure, why, ready, solids, check, help.',
+      'There is no command "rank". Use one of: score, measure, why, ready, print, solids, check, help.',
     );
     expect(call('check', '--rows')).toBe('There is no option "--rows" here. See: cairnmark help check');
     expect(call('score', '--colour', 'red')).toBe('There is no option "--colour" here. See: cairnmark help score');
@@ -53,7 +56,7 @@ describe('a call that is not understood', () => {
 
   it('says so in the language asked for', () => {
     expect(call('rank', '--lang', 'es')).toBe(
-      'No hay ninguna orden "rank". Usa una de estas: score, measure, why, ready, solids, check, help.',
+      'No hay ninguna orden "rank". Usa una de estas: score, measure, why, ready, print, solids, check, help.',
     );
     expect(call('score', '--lang', 'fr')).toBe('The option "--lang" cannot be "fr". Use one of: en, es.');
   });

@@ -14,7 +14,7 @@ import EngineWorker from './workers/engine-worker.ts?worker';
 import type { Questions } from './workers/questions.ts';
 import { remembering } from './workers/remembering.ts';
 import { EngineContext } from './workers/use-engine.ts';
-import { workerClient } from './workers/worker-client.ts';
+import { LONG_MS, workerClient } from './workers/worker-client.ts';
 
 void takeNewer().then((taken) => {
   if (taken) return;
@@ -29,6 +29,7 @@ function begin(): void {
     workerClient<Questions>(
       () => new EngineWorker(),
       () => performance.now(),
+      LONG_MS,
     ),
   );
 

@@ -6,13 +6,21 @@ import { describe, expect, test } from 'vitest';
 import { foldBackErrorMm, tabCentres } from '../../../tests/reference/folded-nets.ts';
 import { made, onEverySolid, solidOf } from '../../../tests/reference/solid-cases.ts';
 import { expectNear, expectPointNear } from '../../../tests/tools/within.ts';
-import { makeNet } from './make-net.ts';
+import { splitNet } from './fit/split.ts';
+import { makeNet, netOf as netFrom } from './make-net.ts';
 import type { Net } from './net.ts';
 import { flattenPath, pathAreaMm2 } from './path/measure.ts';
 import type { Path } from './path/path.ts';
 import { straightPath } from './path/path.ts';
+import { placeOn } from './plane/place-on.ts';
+import { flatParts } from './tabs/flat-parts.ts';
+import { RECIPES } from './trees/catalogue.ts';
+import { treesFor } from './trees/trees-for.ts';
+import { sheetsOf } from './unfold/choose.ts';
+import { faceTable } from './unfold/faces.ts';
 
 const SHARE = { full: 100, part: 2 };
+const TAB_MM = 8;
 /** Cubics for arcs are off by 4.3e-6 of the radius, areas by as much. */
 const ROUND = { relative: 1e-5 };
 const EXACT = { relative: 1e-12 };
@@ -33,6 +41,28 @@ describe('the net of every solid that can be open at its base', () => {
     if (net === null) return;
     expect(net.base).toBe(solid.centroids.openShell === null ? 'closed' : 'open');
     laws(net);
+  });
+});
+
+describe('the net of every solid in parts, or by a less familiar tree', () => {
+  const flatFaced = Object.values(CATALOGUE).filter(({ id }) => RECIPES[id].kind === 'faces');
+
+  test.each(flatFaced)('$id', (definition) => {
+    const solid = made(definition, definition.example);
+    const net = netOf(solid, 'closed')!;
+    // A page on which the whole net just does not fit.
+    const { widthMm, heightMm } = placedOn(net);
+    const frame = { paper: 'test', widthMm: 0.75 * widthMm, heightMm: 0.75 * heightMm };
+    const split = splitNet(net, frame);
+    if (!split.ok) throw new Error(JSON.stringify(split.issues));
+    expect(split.value.parts.length).toBeGreaterThan(1);
+    laws(split.value);
+    const recipe = RECIPES[definition.id];
+    if (recipe.kind !== 'faces') return;
+    const table = faceTable(solid);
+    for (const sheet of sheetsOf(table, treesFor(recipe, table, 'closed')).others) {
+      laws(netFrom({ solid, tabDepthMm: TAB_MM, base: 'closed' }, flatParts(table, [sheet], TAB_MM), sheet.lids));
+    }
   });
 });
 
@@ -71,10 +101,23 @@ describe('shapes that are hard to give tabs', () => {
   });
 });
 
+/** The page that is as large as the net, of the shape of A4. */
+function placedOn({ parts }: Net): { readonly widthMm: number; readonly heightMm: number } {
+  const { scale } = placeOn(
+    parts.flatMap(({ cut }) => flattenPath(cut, FLAT_MM)),
+    210,
+    297,
+  );
+  return { widthMm: 210 / scale, heightMm: 297 / scale };
+}
+
 /** null for a ball, which has none. */
 function netOf(solid: Solid, base: 'closed' | 'open'): Net | null {
-  const net = makeNet(solid, { tabDepthMm: 8, base });
-  if (net.ok) return net.value;
+  const net = makeNet(solid, { tabDepthMm: TAB_MM, base });
+  if (net.ok) {
+    if (solid.curvedSurfaces.length === 0) expect(net.value.parts).toHaveLength(1);
+    return net.value;
+  }
   expect(net.issues).toEqual([{ code: 'no-net', path: [], details: { solid: solid.id } }]);
   expect(solid.curvedSurfaces.map((surface) => surface.net)).toEqual(['none']);
   return null;
@@ -98,17 +141,17 @@ function laws(net: Net): void {
 
 function flatLaws(net: Net): void {
   const { parts, solid } = net;
-  const [part] = parts;
+  const [tabs, folds] = [parts.flatMap((part) => part.tabs), parts.flatMap((part) => part.folds)];
   const { flatFaces, straightEdges, vertices } = solid.counts;
   const open = net.base === 'open' ? sidesOf(solid.flatFaces[0]!) : 0;
   const laid = net.base === 'open' ? flatFaces - 1 : flatFaces;
-  expect(parts).toHaveLength(1);
-  // Closed: vertices less one, by Euler.
-  expect(part!.tabs, 'tabs').toHaveLength(open === 0 ? vertices - 1 : straightEdges - open - (laid - 1));
-  expect(part!.folds, 'folds').toHaveLength(laid - 1 + part!.tabs.length);
+  // Closed and in one part: vertices less one, by Euler. One more for every part more.
+  const more = parts.length - 1;
+  expect(tabs, 'tabs').toHaveLength(more + (open === 0 ? vertices - 1 : straightEdges - open - (laid - 1)));
+  expect(folds, 'folds').toHaveLength(laid - 1 - more + tabs.length);
   const edges = [
-    ...part!.tabs.map(({ host, mate }) => edgeOf(host, mate)),
-    ...part!.folds.flatMap((fold) => (fold.kind === 'face' ? [edgeOf(...fold.between)] : [])),
+    ...tabs.map(({ host, mate }) => edgeOf(host, mate)),
+    ...folds.flatMap((fold) => (fold.kind === 'face' ? [edgeOf(...fold.between)] : [])),
   ];
   expect(new Set(edges).size, 'each edge is folded or has one tab').toBe(straightEdges - open);
   expect(edges).toHaveLength(straightEdges - open);

@@ -47,6 +47,7 @@ export type { SheetData, SheetWords, TableCard } from './sheets/data.ts';
 export { lacking, makeSheet } from './sheets/make-sheet.ts';
 export type { CopyFor, SheetId, SheetKind, SheetNeed } from './sheets/sheet-kind.ts';
 export { suitsGrade } from './sheets/suits-grade.ts';
+export { usualPupils, usualTabDepthMm } from './sheets/usual.ts';
 export { writeSvg } from './svg/write-svg.ts';
 export type { Type } from './text/measure.ts';
 export { LINE_SHARE, textWidthMm } from './text/measure.ts';

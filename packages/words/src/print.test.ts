@@ -1,6 +1,7 @@
-import type { Issue } from '@cairnmark/geometry';
+import type { Issue, Ruler } from '@cairnmark/geometry';
 import { expect, it } from 'vitest';
-import { printWords } from './at-once.ts';
+import { printWords, wordsFor } from './at-once.ts';
+import type { Language } from './language.ts';
 import type { PrintIssueCode } from './print.ts';
 
 /** What each code tells, as the package that finds it says. A code without a line here is a type error. */
@@ -14,6 +15,7 @@ const DETAILS: Readonly<Record<PrintIssueCode, Issue['details']>> = {
   'pages-too-many': { count: 3, most: 2 },
   'no-supply-game': {},
   'no-table-cards': {},
+  'no-marks': {},
 };
 
 it('everything that keeps a sheet from being printed has a sentence in both languages, with its lengths in mm', () => {
@@ -29,6 +31,35 @@ it('everything that keeps a sheet from being printed has a sentence in both lang
       expect(sentence.match(/\d mm/g) ?? []).toHaveLength(lengths.length);
     }
   }
+});
+
+it('a net that is left out is told with the largest size, never above what the ruler reads', () => {
+  const issue = {
+    code: 'too-large',
+    path: [],
+    details: { paper: 'A4', size: 'edge', largestMm: 63, parts: 3 },
+  } as const;
+  const told = (language: Language, ruler: Ruler, changes = {}) =>
+    printWords(language).leftOut(
+      'Cube',
+      { ...issue, details: { ...issue.details, ...changes } },
+      wordsFor(language),
+      ruler,
+    );
+  expect(told('en', { id: 'half-inch', unit: 'in', stepMm: 12.7 })).toBe(
+    'Cube is too large for A4. In this shape, its edge can be 2 in at most. Or let it be printed in 3 parts.',
+  );
+  expect(told('en', { id: 'half-cm', unit: 'cm', stepMm: 5 }, { parts: 0 })).toBe(
+    'Cube is too large for A4, and no way to part it helps. In this shape, its edge can be 6.0 cm at most.',
+  );
+  // Below the first division of the ruler.
+  expect(told('es', { id: 'cm', unit: 'cm', stepMm: 10 }, { largestMm: 7.5 })).toBe(
+    'Cube es demasiado grande para A4. Con esta forma, su arista puede medir 0,75 cm como máximo. O deja que se imprima en 3 partes.',
+  );
+  const ball = { code: 'no-net', path: [], details: { solid: 'sphere' } } as const;
+  expect(printWords('es').leftOut('Bola', ball, wordsFor('es'), { id: 'mm', unit: 'mm', stepMm: 1 })).toBe(
+    'Bola no tiene desarrollo: el papel plano no se dobla en bola. Usa una comprada.',
+  );
 });
 
 it('lengths are told to a tenth of a mm, with the mark of the language', () => {

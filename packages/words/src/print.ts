@@ -25,7 +25,8 @@ export type PrintIssueCode =
   | 'outline-too-large'
   | 'pages-too-many'
   | 'no-supply-game'
-  | 'no-table-cards';
+  | 'no-table-cards'
+  | 'no-marks';
 export type PrintIssueTexts = Readonly<Record<PrintIssueCode, string>>;
 
 export interface PrintCatalogue {

@@ -181,6 +181,11 @@ describe('points', () => {
     expect(en.statedRow(row('height', 1, 10, { capPoints: 30, floorPoints: 2 }))).toBe(
       'Height: 1 point for every 1 cm, rounded down, at most 30 points, at least 2 points',
     );
+    expect([1, 2].map((per) => en.statedRow(row('judged:idea', 2, per, { rounding: 'none' })))).toEqual([
+      'Idea: 2 points for each mark',
+      'Idea: 2 points for every 2 marks',
+    ]);
+    expect(es.statedRow(row('judged:idea', 2, 1, { rounding: 'none' }))).toBe('Idea: 2 puntos por cada 1 de nota');
     expect(es.statedRow(row('full-sets', 5, 1, { rounding: 'none' }))).toBe(
       'Juegos completos: 5 puntos por cada 1 juego completo',
     );

@@ -1,7 +1,8 @@
 // A challenge as it is announced: its rules with what hangs on them, and the rows of its points table.
 
 import type { PointsRow, Requirement } from '@cairnmark/scoring';
-import { capital, counted, exactAmount, isCounted, measureName } from './amounts.ts';
+import { capital, counted, exactAmount, isCounted, isJudged, measureName } from './amounts.ts';
+import { trimmed } from './numbers.ts';
 import { kindNames } from './piece-rules.ts';
 import { boundText } from './rules.ts';
 import { fill } from './say.ts';
@@ -37,14 +38,21 @@ export function statedRow(row: PointsRow, voice: Voice): string {
   const { words } = voice;
   const { results, names } = words;
   const points = (value: number): string => counted('points', value, words);
-  let text = fill(results['row.every'], {
+  let text = fill(results[rateKey(row)], {
     measure: capital(measureName(row.measure, voice)),
     points: points(row.points),
     per: exactAmount(row.measure, row.per, voice),
+    count: trimmed(row.per, 0, 2, words.decimalMark),
   });
   if (row.rounding !== 'none')
     text = fill(results['row.rounded'], { row: text, rounding: names.rounding[row.rounding] });
   if (row.capPoints !== undefined) text = fill(results['row.cap'], { row: text, limit: points(row.capPoints) });
   if (row.floorPoints !== undefined) text = fill(results['row.floor'], { row: text, limit: points(row.floorPoints) });
   return text;
+}
+
+/** A mark of 2 is twice one mark: "every 1 of 4" would be read as a quarter. */
+function rateKey({ measure, per }: PointsRow): 'row.every' | 'row.mark' | 'row.marks' {
+  if (!isJudged(measure)) return 'row.every';
+  return per === 1 ? 'row.mark' : 'row.marks';
 }

@@ -249,6 +249,7 @@ function points(said: ClassWords): readonly string[] {
   const counted: PointsRow = { ...ROW, measure: 'faces', per: 1 };
   return [
     said.statedRow(ROW),
+    ...[1, 2].map((per) => said.statedRow({ ...ROW, measure: 'judged:idea', per })),
     said.points(earned, ROW, 3),
     said.points(earned, counted, 0),
     said.points({ ...earned, value: 3.5 }, { ...ROW, measure: 'judged:idea', per: 1 }, 0),

@@ -41,7 +41,9 @@ export async function verdict(page: Page): Promise<string> {
 export async function whyLines(page: Page): Promise<string[]> {
   await verdict(page);
   await page.getByRole('button', { name: english('verdict.show-why') }).click();
-  return page.locator('.why > ul > li').allInnerTexts();
+  const more = page.locator('.why-figures');
+  if ((await more.count()) > 0) await more.locator('summary').click();
+  return page.locator('.why > ul > li, .why-figures li').allInnerTexts();
 }
 
 /** One of the six numbers under the build, as it is read: "38.0 cm". */

@@ -50,7 +50,9 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
     'Score card': screen('src/screens/score/score-card.tsx', CARD_TEXTS),
     Board: screen('src/screens/board/board.tsx', CARD_TEXTS),
     'a 3D model': screen(MODELS) - sum(folder, open),
-    workers: sum(folder, workersOf(folder)),
+    'the worker that scores': sum(folder, workerOf(folder, 'engine-worker')),
+    'the worker that prints': sum(folder, workerOf(folder, 'print-worker')),
+    'the worker for photos': sum(folder, workerOf(folder, 'photo-worker')),
   };
 }
 
@@ -72,8 +74,8 @@ function reached(manifest: Manifest, sources: readonly string[], later: boolean)
 
 const isApart = (source: string): boolean => source.startsWith(WORDS) || source === MODELS || source === TRACE;
 
-/** The workers with what they import at once; what a worker loads later (the large solver) is not in it. */
-function workersOf(folder: string): ReadonlySet<string> {
+/** A worker with what it imports at once; what it loads later (the large solver, words) is not in it. */
+function workerOf(folder: string, name: string): ReadonlySet<string> {
   const seen = new Set<string>();
   const follow = (file: string): void => {
     if (seen.has(file)) return;
@@ -82,8 +84,10 @@ function workersOf(folder: string): ReadonlySet<string> {
       follow(posix.join(posix.dirname(file), next));
     }
   };
-  const workers = readdirSync(join(folder, 'assets')).filter((name) => /worker.*\.js$/.test(name));
-  if (workers.length === 0) throw new RangeError('the build has no worker');
+  const workers = readdirSync(join(folder, 'assets')).filter(
+    (file) => file.startsWith(`${name}-`) && file.endsWith('.js'),
+  );
+  if (workers.length !== 1) throw new RangeError(`the build has ${workers.length} of ${name}`);
   for (const worker of workers) follow(`assets/${worker}`);
   return seen;
 }

@@ -6,7 +6,7 @@ import { printWords } from '@cairnmark/words';
 import { describe, expect, it } from 'vitest';
 import { hasPoppler } from '../../tools/poppler.mjs';
 import { expectNear } from '../../tools/within.ts';
-import { printOf, wordsIn } from './poppler.ts';
+import { printOf, textIn, wordsIn } from './poppler.ts';
 
 const PAGE_MM = { a4: [297, 210], letter: [279.4, 215.9] } as const;
 
@@ -22,6 +22,9 @@ describe.skipIf(!hasPoppler())('the printed ground sheet', () => {
     const pdf = pages.ok ? writePdf(pages.value, 'Ground sheet', language) : pages;
     if (!pages.ok || !pdf.ok) throw new Error(JSON.stringify(pages));
     expect(pages.value).toHaveLength(sheet === 'one-page' ? 1 : 4);
+    // The two sheets are told apart in a heap of paper, and that for forts says how it is put together.
+    const told = textIn(pdf.value);
+    expect([told.includes('photos of towers'), told.includes('Une con cinta')]).toEqual([page === 0, page === 3]);
     const print = printOf(pdf.value, page);
     const [midX, midY] = PAGE_MM[size].map((mm) => mm / 2) as [number, number];
     const at = (x: number, y: number): [number, number] => [midX + x, midY + y];

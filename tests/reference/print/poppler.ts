@@ -60,7 +60,8 @@ export function printOf(pdf: Uint8Array, page: number): Print {
     let [ink, moment] = [0, 0];
     for (let k = 0; k < steps; k += 1) {
       const share = (k + 0.5) / steps;
-      const dark = darkness(x + (toX - x) * share, y + (toY - y) * share);
+      const seen = darkness(x + (toX - x) * share, y + (toY - y) * share);
+      const dark = seen > SHADE ? seen : 0;
       ink += dark;
       moment += dark * share * lengthMm;
     }
@@ -68,6 +69,9 @@ export function printOf(pdf: Uint8Array, page: number): Print {
   };
   return { darkness, middleOf };
 }
+
+/** Darkness. Tabs are shaded less than this, and lines are drawn darker. */
+const SHADE = 0.1;
 
 /** mm. A quarter of a dot. */
 const STEP_MM = 25.4 / DPI / 4;

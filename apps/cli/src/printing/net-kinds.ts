@@ -2,8 +2,8 @@
 
 import type { KindOfPiece } from '@cairnmark/engine';
 import { makeSolid } from '@cairnmark/geometry';
-import { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from '@cairnmark/nets';
 import type { NetKind, NetOrder } from '@cairnmark/print';
+import { usualTabDepthMm } from '@cairnmark/print';
 import type { Job } from './job.ts';
 
 export const isPaper = ({ material }: KindOfPiece): boolean => material.kind === 'folded-paper';
@@ -14,17 +14,14 @@ export function orderOf({ challenge, paper, options, record }: Job, sets: number
     kinds: challenge.kit.kinds.filter(isPaper).map((kind) => netKind(kind, sets)),
     paper,
     arrange: options.masters ? 'masters' : 'mixed',
-    tabDepthMm: tabDepthMm(challenge.gradePreset),
+    tabDepthMm: usualTabDepthMm(challenge.gradePreset),
     large: options.split ? 'split' : 'tell',
     invented: record.invented,
   };
 }
 
-const tabDepthMm = (grade: Job['challenge']['gradePreset']): number =>
-  grade === 'grades-2-3' ? DEEP_TAB_DEPTH_MM : USUAL_TAB_DEPTH_MM;
-
-function netKind({ id, name, solid }: KindOfPiece, count: number): NetKind {
+function netKind({ id, name, solid, material }: KindOfPiece, count: number): NetKind {
   const made = makeSolid(solid);
   if (!made.ok) throw new RangeError(`${id} is no solid, though its file was read`);
-  return { id, name, solid: made.value, count };
+  return { id, name, solid: made.value, count, base: material.kind === 'folded-paper' ? material.base : 'closed' };
 }

@@ -30,8 +30,8 @@ export function printNets(job: Job): Outcome<Made> {
 
 /** Whole: a machine that cuts has its own table, and no page. */
 function drawingsOf({ kinds, tabDepthMm }: NetOrder, { language }: Job): Made['drawings'] {
-  return kinds.flatMap(({ id, name, solid }) => {
-    const net = makeNet(solid, { tabDepthMm });
+  return kinds.flatMap(({ id, name, solid, base = 'closed' }) => {
+    const net = makeNet(solid, { tabDepthMm, base });
     return net.ok ? [{ name: `${id}.svg`, text: netSvg(net.value, name, language) }] : [];
   });
 }

@@ -7,9 +7,11 @@ import type { Job } from './job.ts';
 import type { Made } from './made.ts';
 
 export function printGround({ faultLine, options, paper, printed }: Job): Outcome<Made> {
-  const pages = groundPages(options.forts ? 'four-pages' : 'one-page', paper, printed);
+  const sheet = options.forts ? 'four-pages' : 'one-page';
+  const pages = groundPages(sheet, paper, printed);
   if (!pages.ok) return { ok: false, faults: pages.issues.map(faultLine) };
-  return { ok: true, value: { title: printed.say('print.ground-title'), pages: pages.value, drawings: [], lines: [] } };
+  const title = printed.say(`print.ground-${sheet}`);
+  return { ok: true, value: { title, pages: pages.value, drawings: [], lines: [] } };
 }
 
 /** A ball for every kind of ball in the kit, whatever it is made of. */

@@ -1,7 +1,7 @@
 // The sheets of a lesson: all that the challenge has something for, or one of them.
 
 import type { SheetData, SheetId } from '@cairnmark/print';
-import { copiesOf, lacking, makeSheet, netSheets, SHEETS, suitsGrade } from '@cairnmark/print';
+import { copiesOf, lacking, makeSheet, netSheets, SHEETS, suitsGrade, usualPupils } from '@cairnmark/print';
 import { planWords, screenWords } from '@cairnmark/words';
 import type { Outcome } from '../read-files.ts';
 import { tableText } from '../table.ts';
@@ -37,7 +37,7 @@ function dataOf(job: Job): SheetData {
     record,
     challenge,
     ruler,
-    pupils: options.pupils ?? USUAL_PUPILS * record.groups.length,
+    pupils: options.pupils ?? usualPupils(record.groups.length),
     netPages: netPagesOf(job),
     cards: [],
     paper,
@@ -45,9 +45,6 @@ function dataOf(job: Job): SheetData {
     words: { words, printed, plan: planWords(language), screen: screenWords(language) },
   };
 }
-
-/** In a group: four to six is what the lessons are made for. */
-const USUAL_PUPILS = 5;
 
 /** Of one set of the kit; only one sheet tells it. */
 function netPagesOf(job: Job): number | null {

@@ -1,9 +1,10 @@
 // The pages of sheets and nets, with the words of the language they are printed in.
 
+import type { Challenge } from '@cairnmark/engine';
 import type { Result } from '@cairnmark/geometry';
 import { makeSolid } from '@cairnmark/geometry';
 import type { GroundSheet, Page, PrintIssue, SheetData, SheetId } from '@cairnmark/print';
-import { groundPages, lacking, makeSheet, netSheets, SHEETS } from '@cairnmark/print';
+import { goreSheets, groundPages, lacking, makeSheet, netSheets, SHEETS } from '@cairnmark/print';
 import type { PrintWords } from '@cairnmark/words';
 import { loadPlanWords, loadPrintWords, loadScreenWords, loadWords } from '@cairnmark/words';
 import type { MadeNets, MadeSheet, NetsAsk, PrintQuestion, PrintQuestions, SheetsAsk } from './print-questions.ts';
@@ -50,11 +51,33 @@ async function sheetsOf(ask: SheetsAsk): Promise<readonly MadeSheet[]> {
       name: printed.say(`print.sheet-${id}`),
       ...pagesOrWhy(makeSheet(id, data), printed),
     })),
+    ...goresOf(challenge, ask, printed),
     ...GROUND.map((sheet) => ({
       id: `ground-${sheet}` as const,
-      name: printed.say('print.ground-title'),
+      name: printed.say(`print.ground-${sheet}`),
       ...pagesOrWhy(groundPages(sheet, paper, printed), printed),
     })),
+  ];
+}
+
+/** For a class that buys no balls; nothing where the kit has none. */
+function goresOf({ kit }: Challenge, { paper, record }: SheetsAsk, printed: PrintWords): readonly MadeSheet[] {
+  const balls = kit.kinds.flatMap(({ name, solid }) => {
+    const made = makeSolid(solid);
+    return made.ok && made.value.id === 'sphere' ? [{ name, radiusMm: made.value.sizes['radius'] ?? 0 }] : [];
+  });
+  const made = balls.map((ball) =>
+    pagesOrWhy(goreSheets({ ...ball, paper, invented: record.invented }, printed), printed),
+  );
+  if (made.length === 0) return [];
+  const names = balls.map(({ name }) => name).join(', ');
+  return [
+    {
+      id: 'gores',
+      name: printed.say('print.gores', { kind: names }),
+      pages: made.flatMap(({ pages }) => pages),
+      told: made.flatMap(({ told }) => told),
+    },
   ];
 }
 

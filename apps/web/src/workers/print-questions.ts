@@ -6,8 +6,8 @@ import type { GroundSheet, NetOrder, Page, PaperSize, Print, SheetId } from '@ca
 import type { Language } from '@cairnmark/words';
 import type { Message, Question, WorkerClient } from './worker-client.ts';
 
-/** A sheet that does not change from class to class beside those that do. */
-export type PaperId = SheetId | `ground-${GroundSheet}`;
+/** Sheets of the lesson, ground sheets, and strips for paper balls. */
+export type PaperId = SheetId | `ground-${GroundSheet}` | 'gores';
 
 export interface SheetsAsk {
   /** Without its attempts: no sheet shows any. */
@@ -37,6 +37,7 @@ export interface NetsAsk extends Omit<NetOrder, 'kinds'> {
     readonly name: string;
     readonly spec: SolidSpec;
     readonly count: number;
+    readonly base: 'closed' | 'open';
   }[];
   readonly ruler: Ruler;
   readonly language: Language;

@@ -11,6 +11,7 @@ export function usePhotoClient(): PhotoClient {
       workerClient<PhotoQuestions>(
         () => new PhotoWorker(),
         () => performance.now(),
+        0,
       ),
     [],
   );

@@ -47,13 +47,14 @@ export function usePrint<T extends Topic>(
 
 const NOTHING = { value: null, working: false, share: 0, failed: false } as const;
 
-/** A worker that ends with the screen. */
+/** A worker that ends with the screen, and at once when other settings make its work vain: it remembers nothing. */
 function useClient(): PrintClient {
   const client = useMemo(
     () =>
       workerClient<PrintQuestions>(
         () => new PrintWorker(),
         () => performance.now(),
+        0,
       ),
     [],
   );

@@ -28,7 +28,7 @@ class FakeWorker {
 }
 
 /** A client with its workers; the first `broken` of them do not start. */
-function client(broken = 0) {
+function client({ broken = 0, longMs = LONG_MS } = {}) {
   const workers: FakeWorker[] = [];
   const clock = { ms: 0 };
   let starts = 0;
@@ -39,7 +39,7 @@ function client(broken = 0) {
     workers.push(fresh);
     return fresh as unknown as Worker;
   };
-  const engine = workerClient<Questions>(start, () => clock.ms);
+  const engine = workerClient<Questions>(start, () => clock.ms, longMs);
   const ask = (channel: string) => engine.ask(channel, 'tilt', { ...BUILD, towardsRad: 0 }, none);
   return { engine, ask, workers, clock };
 }
@@ -71,7 +71,7 @@ describe('the page asking the worker', () => {
   });
 
   it('tells that a worker did not start, and tries again with the next question', async () => {
-    const { ask, workers } = client(1);
+    const { ask, workers } = client({ broken: 1 });
     await expect(ask('a')).rejects.toThrow();
     const next = ask('a');
     workers[0]?.answer();
@@ -109,6 +109,18 @@ describe('the page asking the worker', () => {
     expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
     // What waited longer goes first.
     expect(workers[1]?.taken.map(({ number }) => number)).toEqual([3]);
+  });
+
+  it('gives up vain work at once where the worker remembers nothing', async () => {
+    const { ask, workers, clock } = client({ longMs: 0 });
+    const first = ask('a');
+    clock.ms = 1;
+    const second = ask('a');
+    expect(await first).toBeNull();
+    expect(workers.map(({ ended }) => ended)).toEqual([true, false]);
+    workers[1]?.answer();
+    await second;
+    expect(workers[1]?.taken.map(({ number }) => number)).toEqual([2]);
   });
 
   it('works on what a screen shows before what stands behind it', async () => {

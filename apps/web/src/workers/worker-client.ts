@@ -1,5 +1,6 @@
 // The page's side of the worker. Of questions on one channel only the newest is answered; the others end with null, also one
-// at work that takes long. Cancelling ends the worker, and the next question starts a fresh one.
+// that has been at work for long when the newer one is asked. Cancelling ends the worker, and the next question starts a
+// fresh one.
 
 export type Progress = (done: number, most: number) => void;
 
@@ -44,11 +45,18 @@ const isBehind = (channel: string): boolean => channel.startsWith(BEHIND);
 const isNotShown = ({ channel }: { readonly channel: string }): boolean => isBehind(channel);
 const isShown = (one: { readonly channel: string }): boolean => !isNotShown(one);
 
-/** A newer question waits this long for one of its channel that is at work: a fresh worker would lose what this one knows. */
+/** ms. For a worker that remembers: a fresh one would lose what this one knows. */
 export const LONG_MS = 5000;
 
-/** `now`: a clock that only goes forwards, ms. */
-export function workerClient<Q extends Topics<Q>>(start: () => Worker, now: () => number): WorkerClient<Q> {
+/**
+ * `now`: a clock that only goes forwards, ms. `longMs`: a newer question ends one of its channel that has been at work for
+ * longer, and waits for any other; 0 for a worker that remembers nothing.
+ */
+export function workerClient<Q extends Topics<Q>>(
+  start: () => Worker,
+  now: () => number,
+  longMs: number,
+): WorkerClient<Q> {
   type Asked = Waiting<Q>;
   let worker: Worker | null = null;
   let working: Asked | null = null;
@@ -106,7 +114,7 @@ export function workerClient<Q extends Topics<Q>>(start: () => Worker, now: () =
         const others = queue.filter((one) => one.channel !== channel);
         const mine = { question, channel, progress, settle, fail };
         queue = isBehind(channel) ? [...others, mine] : [...others.filter(isShown), mine, ...others.filter(isNotShown)];
-        if (working?.channel === channel && now() - sinceMs > LONG_MS) giveUp();
+        if (working?.channel === channel && now() - sinceMs > longMs) giveUp();
         else next();
       }),
     cancel: giveUp,

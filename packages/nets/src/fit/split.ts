@@ -1,5 +1,6 @@
 // A net that is too large for a page, in several parts: parted at folds, never through a face, with one more tab for every
-// fold that is cut. As few parts as can be where all ways can be tried, and of ways with as few the evenest. mm.
+// fold that is cut. As few parts as can be of the net as it is laid out, where all ways can be tried, and of ways with as few
+// the evenest. mm.
 
 import type { Result } from '@cairnmark/geometry';
 import { failure, success } from '@cairnmark/geometry';

@@ -33,10 +33,8 @@ export function teethOf(wall: Wall, wallFace: number, rim: Rim, tabDepthMm: numb
   return Array.from({ length: count }, (_, k): NetTab => {
     const [u, next] = [first + k * step, first + (k + 1) * step];
     const [a, b] = [onSheet(wall, u, onRim), onSheet(wall, next, onRim)];
-    const bevel = Math.min(
-      STEEPEST_TOOTH_RAD,
-      Math.PI / 2 - Math.max(Math.PI, wall.openRad / 2) / count - TOOTH_ROOM_RAD,
-    );
+    // Two neighbours on the disc are turned by 360 / count degrees, and share that; on the sheet by no more.
+    const bevel = Math.min(STEEPEST_TOOTH_RAD, Math.PI / 2 - Math.PI / count - TOOTH_ROOM_RAD);
     const bevels = { atA: bevel, atB: bevel };
     const widthMm = Math.hypot(b[0] - a[0], b[1] - a[1]);
     const depthMm = Math.min(tabDepthMm, TOOTH_RADIUS_SHARE * radiusMm, deepestMm(widthMm, bevels));

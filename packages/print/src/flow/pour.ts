@@ -9,8 +9,16 @@ interface Area {
   readonly heightMm: number;
 }
 
-/** The marks of each page. A slab higher than a page is refused. */
-export function pour(slabs: readonly Slab[], { heightMm }: Area, refuse: Room['refuse']): readonly (readonly Mark[])[] {
+/**
+ * The marks of each page. A slab higher than a page is refused. `follow`: what stands above a slab that begins a page,
+ * numbered from 0; null for nothing. It is left away where the slab would not fit below it.
+ */
+export function pour(
+  slabs: readonly Slab[],
+  { heightMm }: Area,
+  refuse: Room['refuse'],
+  follow: (first: Slab, page: number) => Slab | null,
+): readonly (readonly Mark[])[] {
   const pages: Mark[][] = [];
   let page: Mark[] = [];
   let usedMm = 0;
@@ -22,12 +30,18 @@ export function pour(slabs: readonly Slab[], { heightMm }: Area, refuse: Room['r
     page.push(...one.marks.map((mark) => shifted(mark, [0, heightMm - usedMm])));
     usedMm += one.heightMm;
   };
+  const begin = (one: Slab, k: number): void => {
+    const above = one.newPage ? null : follow(one, pages.length);
+    const ownMm = (one.head?.heightMm ?? 0) + togetherMm(slabs, k, heightMm);
+    if (above !== null && above.heightMm + ownMm <= heightMm) put(above);
+    if (one.head !== null) put(one.head);
+  };
   slabs.forEach((one, k) => {
     const begun = usedMm > 0;
     if (begun && (one.newPage || usedMm + one.gapMm + togetherMm(slabs, k, heightMm) > heightMm + ROUNDING_MM))
       turnOver();
     if (usedMm > 0) usedMm += one.gapMm;
-    else if (one.head !== null) put(one.head);
+    else begin(one, k);
     const neededMm = usedMm + one.heightMm;
     if (neededMm > heightMm + ROUNDING_MM) {
       refuse({ code: 'part-too-high', path: one.path, details: { neededMm, roomMm: heightMm } });

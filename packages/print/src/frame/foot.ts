@@ -48,8 +48,8 @@ const NAME: Type = { font: 'bold', sizeMm: 3.2 };
 const APART_MM = 5;
 
 /** mm. Above the margin: the line of writing, and the bars. */
-const TEXT_MM = 7.5;
-const BARS_MM = 2;
+const TEXT_MM = 4.9;
+const BARS_MM = 1.65;
 
 /** mm. The bars with the marks at their ends: as thin as a line of a ruler. */
 const BAR_LINE_MM = 0.25;

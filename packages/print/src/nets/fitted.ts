@@ -41,7 +41,7 @@ const frameOf = (size: PaperSize, words: PrintWords): Frame => ({
 });
 
 function onPaper(kind: NetKind, { tabDepthMm, large }: NetOrder, frame: Frame): Result<Fitted, NetIssue> {
-  const whole = makeNet(kind.solid, { tabDepthMm, frame });
+  const whole = makeNet(kind.solid, { tabDepthMm, frame, base: kind.base ?? 'closed' });
   if (!whole.ok) return whole;
   const net = large === 'split' ? parted(whole.value, frame) : fitting(whole.value, frame);
   return net.ok ? success({ kind, net: net.value, parted: partedIn(whole.value, net.value) }) : net;

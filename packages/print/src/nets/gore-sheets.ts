@@ -41,9 +41,10 @@ export function goreSheets(
   if (issues.length > 0) return failure(issues);
   const { gore } = makeGores(radiusMm, GORES);
   const outline = flattenPath(gore, FLATTEN_MM);
-  const strips = Array.from({ length: GORES }, (_, k) => ({ id: `${name} ${k + 1}`, kind: name, outline }));
+  const strips = Array.from({ length: GORES }, () => ({ id: name, kind: name, outline }));
   const packed = packSheets(strips, { widthMm, heightMm: heightMm - head.heightMm - BELOW_HEAD_MM }, () => true);
-  if (!packed.ok) return packed;
+  // All strips are alike: what is wrong with one is told once.
+  if (!packed.ok) return failure(packed.issues.slice(0, 1));
   const topMm: Vec2 = [cornerMm[0], cornerMm[1] + heightMm];
   const pages = (packed.value ?? []).map((placements) => {
     const laid = placements.map(({ turnRad, shiftMm }) => turnPath(gore, turnRad, shiftMm));

@@ -1,4 +1,5 @@
-// Letters on a net in parts: at every fold that was parted, the same letter on the tab and where the tab comes to lie.
+// Letters on a net in parts: at every fold that was parted, the same letter on the tab and where the tab comes to lie. Both
+// are on the printed side: the tab is laid on the other part with its blank side down, and both letters can be seen until then.
 
 import type { Vec2 } from '@cairnmark/geometry';
 import { add2, scale2, sub2 } from '@cairnmark/geometry';

@@ -50,7 +50,7 @@ function netsIn({ kinds }: NetOrder): number {
   return kinds.reduce((sum, { count }) => sum + count, 0);
 }
 
-/** A name that is too long for a foot still stands on the nets. */
+/** A name that is too long for a foot stands on its nets alone; the other pages keep theirs. */
 function withFeet(
   pages: readonly NetPage[],
   paper: Paper,
@@ -58,13 +58,20 @@ function withFeet(
   words: PrintWords,
 ): Result<readonly Page[], PrintIssue> {
   const { widthMm } = usableArea(paper);
-  const drawn = pages.map((page) => ({ page, marks: pageMarks(page, widthMm, words) }));
-  const named = drawn.map(({ page, marks }) => ({ name: pageName(page, invented, words), marks }));
-  const framed = framedPages(paper, named, words);
-  if (framed.ok) return framed;
-  return framedPages(
-    paper,
-    drawn.map(({ marks }) => ({ name: plainName(invented, words), marks })),
-    words,
-  );
+  const names = pages.map((page) => pageName(page, invented, words));
+  const fits = (name: string): boolean =>
+    framedPages(
+      paper,
+      names.map(() => ({ name, marks: [] })),
+      words,
+    ).ok;
+  const fitting = new Set([...new Set(names)].filter(fits));
+  const named = pages.map((page, k) => {
+    const name = names[k] ?? '';
+    return {
+      name: fitting.has(name) ? name : plainName(invented, words),
+      marks: pageMarks(page, widthMm, words),
+    };
+  });
+  return framedPages(paper, named, words);
 }

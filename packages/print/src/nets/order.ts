@@ -23,6 +23,8 @@ export interface NetKind {
   readonly name: string;
   readonly solid: Solid;
   readonly count: number;
+  /** Whether its pieces are left open at the base, as the kit may say; closed when it is not said. */
+  readonly base?: 'closed' | 'open';
 }
 
 export interface NetSheets {

@@ -52,4 +52,3 @@ export type Align = 'left' | 'middle' | 'right';
 export type Grey = number;
 
 export const BLACK: Grey = 0;
-export const WHITE: Grey = 1;

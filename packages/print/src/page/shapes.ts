@@ -1,19 +1,16 @@
 // Paths and marks that are drawn often. mm, in the frame of the page (page.ts).
 
 import type { Vec2 } from '@cairnmark/geometry';
-import type { Path, PathStep } from '@cairnmark/nets';
-import { turnPath } from '@cairnmark/nets';
+import type { Path } from '@cairnmark/nets';
+import { straightPath, turnPath } from '@cairnmark/nets';
 import type { Grey, Mark, Stroke } from './page.ts';
 import { BLACK } from './page.ts';
 
 /** A straight line. */
-export const segment = (from: Vec2, to: Vec2): Path => ({ start: from, steps: [{ kind: 'line', to }], closed: false });
+export const segment = (from: Vec2, to: Vec2): Path => straightPath([from, to], false);
 
 /** Through the corners and back to the first. Throws RangeError when there is none. */
-export function ringPath([start, ...rest]: readonly Vec2[]): Path {
-  if (start === undefined) throw new RangeError('a ring without corners');
-  return { start, steps: rest.map((to): PathStep => ({ kind: 'line', to })), closed: true };
-}
+export const ringPath = (corners: readonly Vec2[]): Path => straightPath(corners, true);
 
 /** Counter-clockwise from its lower left corner. */
 export const rectangle = ([x, y]: Vec2, widthMm: number, heightMm: number): Path =>

@@ -1,7 +1,9 @@
 // Three lessons on one page, for the teacher or whoever stands in: make, earn, build; what to talk about; what to take care of.
 
+import type { Challenge } from '@cairnmark/engine';
 import type { Block, Row } from '../flow/blocks.ts';
 import type { TextSize } from '../flow/sizes.ts';
+import { askedFor } from './asked-for.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import { readAloud } from './rule-sentences.ts';
@@ -104,10 +106,16 @@ function lessonsTable(size: TextSize, context: SheetContext): Block {
   };
 }
 
-function lessonRow(name: string, steps: Steps, ready: string, size: TextSize, { say, words }: SheetContext): Row {
+function lessonRow(
+  name: string,
+  steps: Steps,
+  ready: string,
+  size: TextSize,
+  { challenge, say, words }: SheetContext,
+): Row {
   const sum = steps.reduce((total, [minutes]) => total + minutes, 0);
   const items = steps.map(([minutes, key]) =>
-    say('print.plan-step', { minutes: words.words.counted('minutes', minutes), step: say(key) }),
+    say('print.plan-step', { minutes: words.words.counted('minutes', minutes), step: say(stepFor(key, challenge)) }),
   );
   const first: readonly Block[] = [
     { kind: 'paragraph', text: name, font: 'bold', size },
@@ -115,3 +123,11 @@ function lessonRow(name: string, steps: Steps, ready: string, size: TextSize, { 
   ];
   return { cells: [first, [{ kind: 'list', mark: 'point', size, items }], ready] };
 }
+
+/** A height is foretold where it counts. */
+function stepFor(key: Steps[number][1], challenge: Challenge): Steps[number][1] | 'print.plan-earn-draw' {
+  const isAsked = HEIGHTS.some((measure) => askedFor(challenge).has(measure));
+  return key === 'print.plan-earn-end' && !isAsked ? 'print.plan-earn-draw' : key;
+}
+
+const HEIGHTS = ['height', 'height-to-width'];

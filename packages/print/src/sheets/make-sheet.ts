@@ -2,6 +2,7 @@
 
 import type { Result } from '@cairnmark/geometry';
 import { failure } from '@cairnmark/geometry';
+import type { Block } from '../flow/blocks.ts';
 import { layOut } from '../flow/lay-out.ts';
 import type { TextSize } from '../flow/sizes.ts';
 import type { Sheet } from '../frame/frame.ts';
@@ -12,12 +13,13 @@ import { SHEETS } from './catalogue.ts';
 import type { SheetContext } from './context.ts';
 import { contextOf } from './context.ts';
 import type { SheetData } from './data.ts';
+import { isMet } from './needs.ts';
 import { printable } from './printable.ts';
 import type { SheetId, SheetKind, SheetNeed } from './sheet-kind.ts';
 
 /**
- * The pages of a sheet. Refused with 'no-supply-game' or 'no-table-cards' where the class has nothing to put on it
- * (`lacking` tells before), and where what people typed does not fit or cannot be printed.
+ * The pages of a sheet. Refused with 'no-supply-game', 'no-table-cards' or 'no-marks' where the class has nothing to
+ * put on it (`lacking` tells before), and where what people typed does not fit or cannot be printed.
  */
 export function makeSheet(id: SheetId, data: SheetData): Result<readonly Page[], PrintIssue> {
   const need = lacking(id, data);
@@ -33,12 +35,15 @@ function laidOut(
 ): Result<Sheet, PrintIssue> {
   const { paper: size, print, record, words } = context;
   const name = nameOf(id, record.invented, words.printed);
-  const laid = (text: TextSize, most: number): Result<Sheet, PrintIssue> =>
-    layOut(name, printable(blocks(context, text)), {
+  const laid = (text: TextSize, most: number): Result<Sheet, PrintIssue> => {
+    const set = printable(blocks(context, text));
+    return layOut(name, set, {
       paper: { size, orientation: 'portrait' },
       print,
       mostPages: most,
+      follow: (page) => words.printed.say('print.follow', { sheet: titleIn(set) ?? name, page }),
     });
+  };
   const smallest = sizes.at(-1) ?? 'body';
   if (print === 'large') return laid('body', LARGE_TIMES * mostPages(context));
   for (const text of sizes.slice(0, -1)) {
@@ -48,11 +53,13 @@ function laidOut(
   return laid(smallest, mostPages(context));
 }
 
+const titleIn = ([first]: readonly Block[]): string | null =>
+  first?.kind === 'heading' && first.size === 'title' ? first.text : null;
+
 /** What the class does not have, and without which the sheet would say nothing. */
-export function lacking(id: SheetId, { challenge, cards }: Pick<SheetData, 'challenge' | 'cards'>): SheetNeed | null {
+export function lacking(id: SheetId, data: Pick<SheetData, 'challenge' | 'cards'>): SheetNeed | null {
   const { needs } = SHEETS[id];
-  const isThere = { 'supply-game': challenge.supply !== null, 'table-cards': cards.length > 0 };
-  return needs === null || isThere[needs] ? null : needs;
+  return needs === null || isMet(needs, data) ? null : needs;
 }
 
 /** Letters of 1.64 times the size take up to 2.7 times the room, and more where a table has to be parted. */

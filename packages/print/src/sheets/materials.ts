@@ -4,6 +4,7 @@ import type { Block } from '../flow/blocks.ts';
 import type { SheetContext } from './context.ts';
 import { copiesOf } from './copies.ts';
 import { cautionsBox, titleOf } from './head.ts';
+import { isMet } from './needs.ts';
 import type { SheetKind } from './sheet-kind.ts';
 import { suitsGrade } from './suits-grade.ts';
 
@@ -95,8 +96,7 @@ function copiesTable(sheets: readonly SheetKind[], context: SheetContext): Block
   const { challenge, say, words } = context;
   const copied = sheets.filter(({ id, needs }) => {
     if (id === 'materials' || needs === 'table-cards') return false;
-    if (needs === 'supply-game') return challenge.supply !== null;
-    return suitsGrade(id, challenge.gradePreset);
+    return (needs === null || isMet(needs, context)) && suitsGrade(id, challenge.gradePreset);
   });
   return {
     kind: 'table',

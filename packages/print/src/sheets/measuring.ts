@@ -19,6 +19,8 @@ interface Look {
   readonly pictureMm: number;
   readonly nameMm: Readonly<Record<Print, number>>;
   readonly size: TextSize;
+  /** Of the heads; in large print those of many columns have least room. */
+  readonly headSize: Readonly<Record<Print, TextSize>>;
   readonly howSize: TextSize;
 }
 
@@ -28,6 +30,7 @@ const YOUNG: Look = {
   pictureMm: 24,
   nameMm: { usual: 48, large: 50 },
   size: 'large',
+  headSize: { usual: 'large', large: 'body' },
   howSize: 'body',
 };
 const OLDER: Look = {
@@ -36,6 +39,7 @@ const OLDER: Look = {
   pictureMm: 11,
   nameMm: { usual: 29, large: 36 },
   size: 'small',
+  headSize: { usual: 'small', large: 'small' },
   howSize: 'small',
 };
 
@@ -94,7 +98,7 @@ function tableOf(
   look: Look,
   context: SheetContext,
 ): Block {
-  const { pictureMm, nameMm, rowMm, size } = look;
+  const { headSize, pictureMm, nameMm, rowMm, size } = look;
   const scale = pictureScale(context.solids.values(), pictureMm);
   const rows = kinds.map((kind): Row => {
     const solid = kind === null ? undefined : context.solids.get(kind.id);
@@ -107,7 +111,7 @@ function tableOf(
     ...columns.map(({ width }) => width),
   ];
   const heads = ['', context.say('print.measure-solid'), ...columns.map((column) => withUnit(column, context))];
-  const head = heads.map((text): Cell => headCell(text, context.print === 'large' ? 'small' : size));
+  const head = heads.map((text): Cell => headCell(text, headSize[context.print]));
   return { kind: 'table', columns: widths, head, rows, size, rules: 'grid', stands: 'middle' };
 }
 

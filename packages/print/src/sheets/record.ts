@@ -3,16 +3,20 @@
 
 import type { AttemptState } from '@cairnmark/engine';
 import type { Block, Column } from '../flow/blocks.ts';
+import type { TextSize } from '../flow/sizes.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import { pagesOf } from './pages-of.ts';
 import type { SheetKind } from './sheet-kind.ts';
+import { workedOut } from './worked-out.ts';
 
 /** Groups on one page. */
 const ROWS = 8;
 
-/** mm. */
-const ROW_MM = 9;
+/** mm. The lower where both tables would not share a page. */
+const ROW_MM = { body: 9, small: 8 } as const;
+
+const rowMm = (size: TextSize): number => (size === 'small' ? ROW_MM.small : ROW_MM.body);
 
 export const record: SheetKind = {
   id: 'record',
@@ -24,14 +28,16 @@ export const record: SheetKind = {
     const pages = pagesOf(context.record.groups, ROWS).length;
     return pages === 1 && parts <= 1 ? 1 : (1 + parts) * pages;
   },
-  blocks: (context) => {
+  sizes: ['body', 'small'],
+  blocks: (context, size) => {
     const { say } = context;
     return [
       titleOf('record', context),
       { kind: 'fields', labels: [say('print.record-who')] },
-      numbersTable(context),
+      numbersTable(context, rowMm(size)),
       { kind: 'paragraph', text: `${statesText(context)} ${say('print.record-later')}`, size: 'small' },
-      ...marksOf(context),
+      ...workedOut(context),
+      ...marksOf(context, rowMm(size)),
       cautionsBox(['tall-towers'], context),
     ];
   },
@@ -40,7 +46,7 @@ export const record: SheetKind = {
 const STATES: readonly AttemptState['kind'][] = ['stood', 'fell-before-measuring', 'fell', 'not-taking-part', 'absent'];
 const READINGS = [1, 2, 3];
 
-function numbersTable({ inClass, record: { groups }, say, sayPlan }: SheetContext): Block {
+function numbersTable({ inClass, record: { groups }, say, sayPlan }: SheetContext, leastMm: number): Block {
   const unit = inClass.unit('height').name;
   const head = [
     sayPlan('record-sheet.group'),
@@ -62,7 +68,7 @@ function numbersTable({ inClass, record: { groups }, say, sayPlan }: SheetContex
       .flat()
       .map((group) => ({
         cells: [group?.name ?? '', ...head.slice(1).map(() => '')],
-        leastMm: ROW_MM,
+        leastMm,
       })),
   };
 }
@@ -88,9 +94,9 @@ function marksIn({ challenge, inClass, words }: SheetContext): readonly (readonl
 
 const MARKS_BESIDE = 4;
 
-function marksOf(context: SheetContext): readonly Block[] {
+function marksOf(context: SheetContext, leastMm: number): readonly Block[] {
   const { print, say } = context;
-  const tables = marksIn(context).map((heads) => marksTable(heads, context));
+  const tables = marksIn(context).map((heads) => marksTable(heads, leastMm, context));
   if (tables.length === 0) return [];
   return [
     ...(print === 'large' ? [{ kind: 'new-page' as const }] : []),
@@ -100,7 +106,7 @@ function marksOf(context: SheetContext): readonly Block[] {
   ];
 }
 
-const marksTable = (heads: readonly string[], { record: { groups }, say }: SheetContext): Block => ({
+const marksTable = (heads: readonly string[], leastMm: number, { record: { groups }, say }: SheetContext): Block => ({
   kind: 'table',
   rules: 'grid',
   stands: 'middle',
@@ -109,5 +115,5 @@ const marksTable = (heads: readonly string[], { record: { groups }, say }: Sheet
   head: [say('print.group'), ...heads],
   rows: pagesOf(groups, ROWS)
     .flat()
-    .map((group) => ({ cells: [group?.name ?? '', ...heads.map(() => '')], leastMm: ROW_MM })),
+    .map((group) => ({ cells: [group?.name ?? '', ...heads.map(() => '')], leastMm })),
 });

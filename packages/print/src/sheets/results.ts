@@ -3,6 +3,7 @@
 import type { Block } from '../flow/blocks.ts';
 import type { SheetContext } from './context.ts';
 import { titleOf } from './head.ts';
+import { orderOnPaper } from './order-on-paper.ts';
 import { pagesOf } from './pages-of.ts';
 import { sentence } from './sentence.ts';
 import type { SheetKind } from './sheet-kind.ts';
@@ -19,8 +20,8 @@ export const results: SheetKind = {
   needs: null,
   mostPages: ({ print, record }) => pagesOf(record.groups, ROWS[print]).length,
   blocks: (context) => {
-    const { challenge, inClass, say, words } = context;
-    const order = say('print.results-order', { order: inClass.order(challenge.ranking) });
+    const { say, words } = context;
+    const order = say('print.results-order', { order: orderOnPaper(context) });
     return [
       titleOf('results', context),
       { kind: 'fields', labels: [say('print.date')] },

@@ -3,6 +3,8 @@
 import type { Block, Row } from '../flow/blocks.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
+import { isMet } from './needs.ts';
+import { pagesOf } from './pages-of.ts';
 import type { SheetKind } from './sheet-kind.ts';
 
 type Role = 'builder' | 'carrier' | 'speaker' | 'measurer' | 'recorder' | 'keeper' | 'judge';
@@ -24,16 +26,27 @@ export const roles: SheetKind = {
 /** mm. Six cards and what stands around them fill a page of Letter. */
 const CARD_MM = 64;
 
-/** Where nobody carries pieces somebody speaks for the group. */
 function cardsOf(context: SheetContext): Block {
-  const second: Role = context.challenge.supply === null ? 'speaker' : 'carrier';
-  const pairs: readonly (readonly Role[])[] = [
-    ['builder', second],
-    ['measurer', 'recorder'],
-    ['keeper', 'judge'],
-  ];
-  const rows = pairs.map((pair): Row => ({ cells: pair.map((role) => cardOf(role, context)), leastMm: CARD_MM }));
+  const rows = pagesOf(rolesIn(context), COLUMNS).map(
+    (pair): Row => ({ cells: pair.map((role) => (role === null ? '' : cardOf(role, context))), leastMm: CARD_MM }),
+  );
   return { kind: 'table', rules: 'cut', columns: [{ share: 1 }, { share: 1 }], rows };
+}
+
+const COLUMNS = 2;
+
+/** At most six. Where nobody carries pieces, or nothing is judged, somebody speaks for the group. */
+function rolesIn(context: SheetContext): readonly Role[] {
+  const [isGame, isJudged] = [isMet('supply-game', context), isMet('marks', context)];
+  return [
+    'builder',
+    ...(isGame ? ['carrier' as const] : []),
+    ...(isGame && isJudged ? [] : ['speaker' as const]),
+    'measurer',
+    'recorder',
+    'keeper',
+    ...(isJudged ? ['judge' as const] : []),
+  ];
 }
 
 const cardOf = (role: Role, { say }: SheetContext): readonly Block[] => [

@@ -9,7 +9,7 @@ export const rubric: SheetKind = {
   id: 'rubric',
   reader: 'pupils',
   copyFor: 'group',
-  needs: null,
+  needs: 'marks',
   // For many things to mark; up to six of them take one.
   mostPages: ({ challenge }) => Math.ceil(Math.max(1, challenge.criteria.length) / ROWS[1]) + 1,
   blocks: (context) => {
@@ -17,8 +17,7 @@ export const rubric: SheetKind = {
     return [
       titleOf('rubric', context),
       { kind: 'fields', labels: [say('print.group'), say('print.rubric-judge')] },
-      { kind: 'paragraph', text: say('print.rubric-how') },
-      marksTable(context),
+      ...marksOf(context),
       ...judgedRules(context),
     ];
   },
@@ -29,6 +28,11 @@ const ROWS = [4, 6] as const;
 
 /** mm. Room to write what a mark looks like. */
 const ROW_MM = [34, 25] as const;
+
+function marksOf(context: SheetContext): readonly Block[] {
+  if (context.challenge.criteria.length === 0) return [];
+  return [{ kind: 'paragraph', text: context.say('print.rubric-how') }, marksTable(context)];
+}
 
 function marksTable({ challenge, say }: SheetContext): Block {
   const { criteria } = challenge;

@@ -2,6 +2,7 @@
 
 import type { Requirement } from '@cairnmark/scoring';
 import type { SheetContext } from './context.ts';
+import { orderOnPaper } from './order-on-paper.ts';
 import { sentence } from './sentence.ts';
 
 export const ruleSentences = (rules: readonly Requirement[], { inClass, words }: SheetContext): readonly string[] =>
@@ -20,7 +21,7 @@ export function readAloud(context: SheetContext): {
   return {
     rules: [
       ...ruleSentences(challenge.requirements, context),
-      sentence(inClass.order(challenge.ranking), words),
+      sentence(orderOnPaper(context), words),
       sayPlan(`challenge.attempt-${challenge.attemptCounts}`),
       inClass.falling(challenge.fallen),
       ...gameRules(context),

@@ -1,11 +1,12 @@
 // The rule sheet: a challenge as it is read out to the class, for the table of each group.
 
-import type { Challenge } from '@cairnmark/engine';
 import type { Block } from '../flow/blocks.ts';
 import type { TextSize } from '../flow/sizes.ts';
+import { askedFor } from './asked-for.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
 import { countedText } from './measuring.ts';
+import { orderOnPaper } from './order-on-paper.ts';
 import { pointsTable } from './points-table.ts';
 import { gameRules, ruleSentences } from './rule-sentences.ts';
 import { sentence } from './sentence.ts';
@@ -33,9 +34,9 @@ export const rules: SheetKind = {
 const heading = (text: string): Block => ({ kind: 'heading', size: 'heading', text });
 const list = (items: readonly string[], size: TextSize): Block => ({ kind: 'list', mark: 'point', items, size });
 
-function goalOf({ challenge, inClass, say, words }: SheetContext): readonly Block[] {
-  const order = sentence(inClass.order(challenge.ranking), words);
-  return [heading(say('print.rules-goal')), { kind: 'paragraph', text: order, size: 'large' }];
+function goalOf(context: SheetContext): readonly Block[] {
+  const order = sentence(orderOnPaper(context), context.words);
+  return [heading(context.say('print.rules-goal')), { kind: 'paragraph', text: order, size: 'large' }];
 }
 
 /** Those that are measured apart from those that a person judges. */
@@ -85,29 +86,28 @@ function winsOf(context: SheetContext, size: TextSize): readonly Block[] {
 
 /** What a measure means in this class, of those that it is asked for. */
 function whatCounts(context: SheetContext): readonly string[] {
-  const { challenge, say, sayPlan, words } = context;
-  const sources = challenge.heightCounts.map((source) => sayPlan(`challenge.height-${source}`)).join(', ');
+  const { challenge, say, words } = context;
   const asked = askedFor(challenge);
   const told = (measures: readonly string[], text: string): readonly string[] =>
     measures.some((measure) => asked.has(measure)) ? [text] : [];
   return [
-    ...told(['height'], say('print.rules-heights', { sources })),
+    ...told(['height'], heightText(context)),
     ...told(OF_THE_BASE, say('print.rules-base', { base: words.words.names.base[challenge.base] })),
     ...told(COUNTED, countedText(context)),
   ];
 }
 
+/** "Height: read with the ruler. If that is missing: from the photo, else from the drawing." */
+function heightText({ challenge, say }: SheetContext): string {
+  const [first = '', second, ...others] = challenge.heightCounts.map((source) => say(`print.height-${source}`));
+  const height = say('print.rules-height', { source: first });
+  if (second === undefined) return height;
+  const sources = others.reduce((source, next) => say('print.rules-else', { source, next }), second);
+  return `${height} ${say('print.rules-height-else', { sources })}`;
+}
+
 const OF_THE_BASE = ['base-area', 'base-perimeter', 'base-width', 'height-to-width'];
 const COUNTED = ['faces', 'edges', 'corners', 'earned:faces', 'earned:edges', 'earned:corners'];
-
-/** What places, points or rules depend on. */
-const askedFor = ({ ranking, points, requirements }: Challenge): ReadonlySet<string> =>
-  new Set([
-    ranking.first.by,
-    ...ranking.tieBreaks.map(({ by }) => by),
-    ...points.map(({ measure }) => measure),
-    ...requirements.flatMap((rule) => (rule.kind === 'measured' ? [rule.measure] : [])),
-  ]);
 
 function gameOf(context: SheetContext, size: TextSize): readonly Block[] {
   const game = gameRules(context);

@@ -24,8 +24,8 @@ export type SheetId =
 /** What one copy is for. */
 export type CopyFor = 'class' | 'group' | 'pair' | 'pupil';
 
-/** What a class must have before the sheet says anything. */
-export type SheetNeed = 'supply-game' | 'table-cards';
+/** What a class must have before the sheet says anything; marks: something that a person marks, or says yes or no to. */
+export type SheetNeed = 'supply-game' | 'table-cards' | 'marks';
 
 export interface SheetKind {
   readonly id: SheetId;

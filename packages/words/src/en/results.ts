@@ -59,6 +59,8 @@ export const results = {
   'stated.costs': '{rule} (costs {points} if not kept)',
   'stated.earns': '{rule} (earns {points} if kept)',
   'row.every': '{measure}: {points} for every {per}',
+  'row.mark': '{measure}: {points} for each mark',
+  'row.marks': '{measure}: {points} for every {count} marks',
   'row.rounded': '{row}, {rounding}',
   'row.cap': '{row}, at most {limit}',
   'row.floor': '{row}, at least {limit}',

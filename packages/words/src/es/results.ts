@@ -54,6 +54,8 @@ export const results: ResultTexts = {
   'stated.costs': '{rule} (cuesta {points} si no se cumple)',
   'stated.earns': '{rule} (gana {points} si se cumple)',
   'row.every': '{measure}: {points} por cada {per}',
+  'row.mark': '{measure}: {points} por cada 1 de nota',
+  'row.marks': '{measure}: {points} por cada {count} de nota',
   'row.rounded': '{row}, {rounding}',
   'row.cap': '{row}, como máximo {limit}',
   'row.floor': '{row}, como mínimo {limit}',

@@ -19,7 +19,7 @@ export function WhyPanel(props: Shown) {
     <div className="why">
       <Lines lines={lines.slice(0, FIRST_LINES)} />
       {lines.length > FIRST_LINES && (
-        <details>
+        <details className="why-figures">
           <summary>{screen.say('verdict.figures')}</summary>
           <Lines lines={lines.slice(FIRST_LINES)} />
         </details>

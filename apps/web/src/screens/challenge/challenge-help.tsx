@@ -28,6 +28,7 @@ export function ChallengeHelp() {
         [say('challenge.help-day'), say('challenge.day')],
         [say('challenge.help-remove'), say('challenge.remove')],
         [say('challenge.help-large'), say('challenge.show-large')],
+        [say('challenge.help-print'), say('challenge.to-print')],
       ]}
     />
   );

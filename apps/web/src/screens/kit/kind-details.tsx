@@ -5,6 +5,7 @@ import type { KindOfPiece } from '@cairnmark/engine';
 import type { SchoolCounts, Sizes, Solid } from '@cairnmark/geometry';
 import { IDENTITY, massOf } from '@cairnmark/geometry';
 import { tabPaper } from '@cairnmark/nets';
+import { useMemo } from 'preact/hooks';
 import { SaveModel } from '../../parts/save-model.tsx';
 import { Crushed } from './crushed.tsx';
 import { MaterialFields } from './material-fields.tsx';
@@ -30,6 +31,7 @@ export function KindDetails({
 }) {
   const kit = useKit();
   const { say, use, inClass, words } = kit;
+  const grams = useMemo(() => massOf(solid, kind.material, tabPaper).massG, [solid, kind.material]);
   return (
     <div className="kit-details">
       <p className="kit-about">
@@ -38,7 +40,7 @@ export function KindDetails({
           faces: inClass.exactAmount('faces', counts.faces),
           edges: inClass.exactAmount('edges', counts.edges),
           corners: inClass.exactAmount('corners', counts.corners),
-          grams: words.number(round(massOf(solid, kind.material, tabPaper).massG)),
+          grams: words.number(round(grams)),
         })}
       </p>
       {waysOf(kind.solid).length > 0 && !use.locked && (

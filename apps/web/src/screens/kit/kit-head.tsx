@@ -72,6 +72,7 @@ function Explained() {
         [say('kit.help-more'), say('kit.more')],
         [say('model.help'), say('model.save')],
         [say('kit.help-undo'), say('kit.undo')],
+        [say('kit.help-to-print'), say('kit.to-print')],
         ...(use.locked
           ? []
           : [[say('kit.help-slope'), say('kit.slope')] as const, [say('kit.help-add'), say('kit.add')] as const]),

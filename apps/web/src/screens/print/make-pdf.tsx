@@ -15,7 +15,9 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
   const [asked, setAsked] = useState(false);
   const { chosen, nets, sheets, settings } = printing;
   const pages = pagesIn(chosen);
-  const waits = sheets.working || (nets.working && settings.chosen.has('nets'));
+  // The materials say how many sheets the nets take.
+  const needsNets = settings.chosen.has('nets') || settings.chosen.has('materials');
+  const waits = sheets.working || (nets.working && needsNets);
   const ready = pages > 0 && !waits;
   const make = (use: (pdf: ArrayBuffer) => void): void => {
     setAsked(!ready);
@@ -33,7 +35,7 @@ export function MakePdf({ printing, record }: { readonly printing: Printing; rea
         onClick={() => make((pdf) => saveFile(`${fileName(`${record.name} ${say('printing.title')}`)}.pdf`, PDF, pdf))}
       >
         <Icon name="file" />
-        {pages === 1 ? say('printing.save-one') : say('printing.save', { pages })}
+        {waits ? say('printing.save-soon') : pages === 1 ? say('printing.save-one') : say('printing.save', { pages })}
       </button>
       <button type="button" className="btn" aria-disabled={!ready} onClick={() => make((pdf) => openFile(PDF, pdf))}>
         <Icon name="print" />

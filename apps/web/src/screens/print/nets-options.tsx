@@ -5,10 +5,12 @@ import { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from '@cairnmark/nets';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { NumberField } from '../../parts/number-field.tsx';
-import { SETS_MOST } from './settings.ts';
+import { arrangementOf, SETS_MOST } from './settings.ts';
 import type { Printing } from './use-printing.ts';
 
 const DEPTHS = { usual: USUAL_TAB_DEPTH_MM, deep: DEEP_TAB_DEPTH_MM } as const;
+
+const ARRANGEMENTS = ['sets', 'mixed', 'masters'] as const;
 
 export function NetsOptions({ printing, ruler }: { readonly printing: Printing; readonly ruler: Ruler }) {
   const { say } = usePlanWords();
@@ -36,8 +38,11 @@ export function NetsOptions({ printing, ruler }: { readonly printing: Printing; 
       )}
       <Choice
         label={say('printing.arrange')}
-        options={(['mixed', 'masters'] as const).map((id) => ({ id, text: say(`printing.arrange-${id}`) }))}
-        chosen={settings.arrange}
+        options={(settings.pieces === 'sets' ? ARRANGEMENTS : ARRANGEMENTS.slice(1)).map((id) => ({
+          id,
+          text: say(`printing.arrange-${id}`),
+        }))}
+        chosen={arrangementOf(settings)}
         choose={(arrange) => set({ arrange })}
       />
       <Choice

@@ -17,6 +17,7 @@ export function PartRow({
 }) {
   const { say } = usePlanWords();
   const { settings, set } = printing;
+  const waits = part.id === 'nets' && printing.nets.working;
   const { id, name, pages, told } = part;
   const none = pages.length === 0;
   const count = pagesIn([part]);
@@ -34,8 +35,9 @@ export function PartRow({
         </span>
       </label>
       <span className="print-count">
-        {!none && (count === 1 ? say('printing.one-page') : say('printing.pages', { pages: count }))}
-        {none && told.length > 0 && say('printing.none')}
+        {waits && say('printing.counting')}
+        {!waits && !none && (count === 1 ? say('printing.one-page') : say('printing.pages', { pages: count }))}
+        {!waits && none && told.length > 0 && say('printing.none')}
       </span>
       {told.length > 0 && (
         <ul className="print-why">

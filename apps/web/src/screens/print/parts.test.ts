@@ -4,7 +4,7 @@ import { demoClass } from '@cairnmark/demo';
 import type { Page } from '@cairnmark/print';
 import { expect, it } from 'vitest';
 import type { MadeSheet } from '../../workers/print-questions.ts';
-import { inOrder, pagesIn, printParts } from './parts.ts';
+import { inOrder, netPagesOf, pagesIn, printParts } from './parts.ts';
 import { firstSettings, toggled } from './settings.ts';
 
 const page = (): Page => ({ paper: { size: 'a4', orientation: 'portrait' }, marks: [] });
@@ -31,11 +31,31 @@ it('a whole copy of a sheet comes after the other, as many as the class needs', 
 
 it('masters of nets are needed so often, and once where they are copied by hand', () => {
   const nets = { pages: [NET_1, NET_2], copies: [3, 1], told: [] };
-  const needed = printParts([], nets, 'Nets', RECORD, SETTINGS);
+  const masters = { ...SETTINGS, arrange: 'masters' } as const;
+  const needed = printParts([], nets, 'Nets', RECORD, masters);
   expect(inOrder(needed).map((one) => one === NET_1)).toEqual([true, false, true, true]);
-  const once = printParts([], nets, 'Nets', RECORD, { ...SETTINGS, copies: 'one' });
+  const once = printParts([], nets, 'Nets', RECORD, { ...masters, copies: 'one' });
   expect(inOrder(once)).toEqual([NET_1, NET_2]);
   expect(pagesIn(once)).toBe(2);
+});
+
+it('a set on sheets of its own is printed whole, set after set', () => {
+  const nets = { pages: [NET_1, NET_2], copies: [1, 1], told: [] };
+  const parts = printParts([], nets, 'Nets', RECORD, { ...SETTINGS, sets: 3 });
+  expect(inOrder(parts)).toEqual([NET_1, NET_2, NET_1, NET_2, NET_1, NET_2]);
+  const stock = printParts([], nets, 'Nets', RECORD, { ...SETTINGS, sets: 3, pieces: 'stock' });
+  expect(pagesIn(stock)).toBe(2);
+});
+
+it('how many sheets the nets of a group take is told of sets alone, and never by pages of other settings', () => {
+  const value = { pages: Array.from({ length: 7 }, page), copies: [], told: [] };
+  const sets = { ...SETTINGS, arrange: 'mixed', sets: 3 } as const;
+  expect(netPagesOf({ value, working: false }, { ...sets, arrange: 'sets' })).toBe(7);
+  expect(netPagesOf({ value, working: false }, sets)).toBe(3);
+  expect(netPagesOf({ value, working: true }, { ...sets, sets: 1 })).toBeNull();
+  expect(netPagesOf({ value, working: false }, { ...sets, pieces: 'stock' })).toBeNull();
+  expect(netPagesOf({ value, working: false }, { ...sets, arrange: 'masters' })).toBeNull();
+  expect(netPagesOf({ value: null, working: false }, sets)).toBeNull();
 });
 
 it('young pupils get the short table and deep tabs', () => {

@@ -4,7 +4,9 @@ import type { ClassRecord } from '@cairnmark/engine';
 import type { CopyFor, Page } from '@cairnmark/print';
 import { copiesOf, SHEETS } from '@cairnmark/print';
 import type { MadeNets, MadeSheet, PaperId } from '../../workers/print-questions.ts';
+import type { Made } from '../../workers/use-print.ts';
 import type { PartId, PrintSettings } from './settings.ts';
+import { arrangementOf } from './settings.ts';
 
 export interface PrintPart {
   readonly id: PartId;
@@ -17,6 +19,25 @@ export interface PrintPart {
   readonly told: readonly string[];
 }
 
+/**
+ * Sheets of paper for the nets of one group, as far as the pages tell: with masters, which are copied, and with every piece
+ * that the class has they do not. null, too, while the nets are worked out anew: the last pages are of other settings.
+ */
+export function netPagesOf(
+  { value, working }: Pick<Made<MadeNets>, 'value' | 'working'>,
+  settings: PrintSettings,
+): number | null {
+  if (value === null || working || settings.pieces === 'stock') return null;
+  switch (arrangementOf(settings)) {
+    case 'sets':
+      return value.pages.length;
+    case 'mixed':
+      return Math.ceil(value.pages.length / settings.sets);
+    case 'masters':
+      return null;
+  }
+}
+
 /** For whom a section of the list is. */
 export type Reader = 'pupils' | 'teacher' | 'photos';
 
@@ -26,10 +47,12 @@ export function printParts(
   nets: MadeNets | null,
   netsName: string,
   record: ClassRecord,
-  { pupils, copies }: PrintSettings,
+  settings: PrintSettings,
 ): readonly PrintPart[] {
+  const { pupils, copies, sets } = settings;
   const copiesFor = (id: PaperId): number => (copies === 'one' ? 1 : copiesOf(copyForOf(id), { record, pupils }));
-  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count));
+  const times = arrangementOf(settings) === 'sets' ? sets : 1;
+  const netCopies = (nets?.copies ?? []).map((count) => (copies === 'one' ? 1 : count * times));
   return [
     { id: 'nets', name: netsName, pages: nets?.pages ?? [], copies: netCopies, told: nets?.told ?? [] },
     ...made.map((sheet) => ({ ...sheet, copies: sheet.pages.map(() => copiesFor(sheet.id)) })),
@@ -37,9 +60,15 @@ export function printParts(
 }
 
 /** Where photographs are taken each group has a ground sheet. */
-export const copyForOf = (id: PaperId): CopyFor => (isGround(id) ? 'group' : SHEETS[id].copyFor);
+export function copyForOf(id: PaperId): CopyFor {
+  if (isGround(id)) return 'group';
+  return id === 'gores' ? 'class' : SHEETS[id].copyFor;
+}
 
-export const readerOf = (id: PaperId): Reader => (isGround(id) ? 'photos' : SHEETS[id].reader);
+export function readerOf(id: PaperId): Reader {
+  if (isGround(id)) return 'photos';
+  return id === 'gores' ? 'teacher' : SHEETS[id].reader;
+}
 
 const isGround = (id: PaperId): id is Extract<PaperId, `ground-${string}`> => id.startsWith('ground-');
 

@@ -1,8 +1,8 @@
 // What a teacher chooses on the Print screen. Nothing of it belongs to the class.
 
 import type { Challenge, ClassRecord } from '@cairnmark/engine';
-import { DEEP_TAB_DEPTH_MM, USUAL_TAB_DEPTH_MM } from '@cairnmark/nets';
 import type { NetOrder, PaperSize, Print } from '@cairnmark/print';
+import { usualPupils, usualTabDepthMm } from '@cairnmark/print';
 import type { PaperId } from '../../workers/print-questions.ts';
 
 export type PartId = PaperId | 'nets';
@@ -18,13 +18,11 @@ export interface PrintSettings {
   /** A set of the kit for each group, or every piece that the class has. */
   readonly pieces: 'sets' | 'stock';
   readonly sets: number;
-  readonly arrange: NetOrder['arrange'];
+  /** Each set on sheets of its own; all nets on the fewest sheets; or one solid a sheet, to copy. */
+  readonly arrange: 'sets' | NetOrder['arrange'];
   readonly tabDepthMm: number;
   readonly large: NetOrder['large'];
 }
-
-/** Pupils in a group, where nobody has said how many there are in the class; common practice, no source. */
-const GROUP_OF = 4;
 
 export const SETS_MOST = 30;
 export const PUPILS_MOST = 200;
@@ -36,15 +34,19 @@ export function firstSettings({ groups }: ClassRecord, challenge: Challenge): Pr
     chosen: new Set<PartId>(['nets', young ? 'measure-young' : 'measure-older', 'rules']),
     paper: challenge.ruler.endsWith('inch') ? 'letter' : 'a4',
     print: 'usual',
-    pupils: Math.max(1, groups.length) * GROUP_OF,
+    pupils: usualPupils(groups.length),
     copies: 'needed',
     pieces: 'sets',
     sets: Math.min(SETS_MOST, Math.max(1, groups.length)),
-    arrange: 'mixed',
-    tabDepthMm: young ? DEEP_TAB_DEPTH_MM : USUAL_TAB_DEPTH_MM,
+    arrange: 'sets',
+    tabDepthMm: usualTabDepthMm(challenge.gradePreset),
     large: 'tell',
   };
 }
+
+/** How the nets lie: every piece of the class is in no set. */
+export const arrangementOf = ({ arrange, pieces }: PrintSettings): PrintSettings['arrange'] =>
+  arrange === 'sets' && pieces === 'stock' ? 'mixed' : arrange;
 
 /** The same with a part more, or without it. */
 export function toggled(chosen: PrintSettings['chosen'], part: PartId): ReadonlySet<PartId> {

@@ -3,14 +3,16 @@
 import type { Ruler } from '@cairnmark/geometry';
 import { useMemo, useState } from 'preact/hooks';
 import { usePlanWords } from '../../app/plan-words.ts';
+import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { NetsAsk, SheetsAsk } from '../../workers/print-questions.ts';
 import type { Made } from '../../workers/use-print.ts';
 import { usePrint } from '../../workers/use-print.ts';
+import { recallSettings, rememberSettings } from './kept-settings.ts';
 import type { PrintPart } from './parts.ts';
-import { printParts } from './parts.ts';
+import { netPagesOf, printParts } from './parts.ts';
 import type { PrintSettings } from './settings.ts';
-import { firstSettings } from './settings.ts';
+import { arrangementOf, firstSettings } from './settings.ts';
 
 export interface Printing {
   readonly settings: PrintSettings;
@@ -24,22 +26,23 @@ export interface Printing {
 
 export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
   const { say, language } = usePlanWords();
-  const [settings, change] = useState(() => firstSettings(record, challenge));
-  const { paper, print, pupils, pieces, sets, arrange, tabDepthMm, large } = settings;
+  const classId = useSession(({ place }) => place?.classId ?? '');
+  const [settings, change] = useState(() => recallSettings(classId, firstSettings(record, challenge)));
+  const { paper, print, pupils, pieces, sets, tabDepthMm, large } = settings;
+  const arranged = arrangementOf(settings);
+  const arrange = arranged === 'sets' ? 'mixed' : arranged;
+  const count = arranged === 'sets' ? 1 : sets;
   const { kinds } = challenge.kit;
   const netsAsk = useMemo((): NetsAsk => {
-    const folded = kinds.filter(({ material }) => material.kind === 'folded-paper');
-    const ordered = folded.map(({ id, name, solid, stock }) => ({
-      id,
-      name,
-      spec: solid,
-      count: pieces === 'stock' ? stock : sets,
-    }));
+    const ordered = kinds.flatMap(({ id, name, solid, stock, material }) =>
+      material.kind === 'folded-paper'
+        ? [{ id, name, spec: solid, count: pieces === 'stock' ? stock : count, base: material.base }]
+        : [],
+    );
     return { kinds: ordered, paper, arrange, tabDepthMm, large, invented: record.invented, ruler, language };
-  }, [kinds, paper, pieces, sets, arrange, tabDepthMm, large, record.invented, ruler, language]);
+  }, [kinds, paper, pieces, count, arrange, tabDepthMm, large, record.invented, ruler, language]);
   const nets = usePrint('nets', netsAsk);
-  // Masters are copied: how many sheets a group takes is not theirs to tell.
-  const netPages = nets.value === null || arrange === 'masters' ? null : Math.ceil(nets.value.pages.length / sets);
+  const netPages = netPagesOf(nets, settings);
   const sheetsAsk = useMemo((): SheetsAsk => {
     const bare = { ...record, attempts: [] };
     return { record: bare, challenge: challenge.id, ruler, pupils, netPages, paper, print, language };
@@ -55,6 +58,10 @@ export function usePrinting({ record, challenge }: At, ruler: Ruler): Printing {
     chosen: parts.filter(({ id, pages }) => settings.chosen.has(id) && pages.length > 0),
     nets,
     sheets,
-    set: (some) => change((before) => ({ ...before, ...some })),
+    set: (some) => {
+      const next = { ...settings, ...some };
+      change(next);
+      rememberSettings(classId, next);
+    },
   };
 }

@@ -49,6 +49,7 @@ export function Limits() {
   return (
     <section className="card-limits">
       <p>{caution}</p>
+      {limits.length > 0 && <HelpList items={[['help.limits', say('score-card.limits')]]} />}
       {limits.length > 0 && (
         <details>
           <summary>{say('score-card.limits')}</summary>

@@ -95,6 +95,7 @@ export const challenge = {
   // What each part is for.
   'challenge.help-which': 'Tap a challenge to see its rules. Add one that is ready, or an empty one.',
   'challenge.help-name': 'Type the name that the class reads.',
+  'challenge.help-print': 'The Print screen, with the rule sheet of this challenge.',
   'challenge.help-copy': 'Makes the same rules under a new name, without builds. Change what you like in it.',
   'challenge.help-copy-with-builds': 'Copies the builds too. Mend a slip in the rules there and see what changes.',
   'challenge.help-build-it': 'Goes to Build, where groups build for this challenge.',

@@ -106,6 +106,7 @@ export const kitFolds = {
   'kit.help-stock': 'How many pieces of the kind were made for all groups together.',
   'kit.help-more': 'Opens other ways to measure, the material, what was crushed, and the 3D model.',
   'kit.help-add': 'Puts another solid into the kit.',
+  'kit.help-to-print': 'The Print screen, with the nets of this kit.',
   'kit.help-undo': 'Takes back the last change on this screen.',
   'kit.help-material': 'What the pieces weigh and how they grip. It says whether a build stands.',
   'kit.help-own': 'Pieces that one group folded a little larger or smaller.',

@@ -15,4 +15,6 @@ export const printIssues = {
   'no-supply-game':
     'Pieces are not earned in a game here. Choose a game on the screen Challenge, then print its sheet.',
   'no-table-cards': 'No group has a table word yet. Table words come when the class is shared.',
+  'no-marks':
+    'Nothing is marked here, and no rule is one that a person says yes or no to. Add one on the screen Challenge, then print its sheet.',
 } as const satisfies PrintIssueTexts;

@@ -17,6 +17,7 @@ export const lesson = {
   'print.plan-earn-play': 'Play. Recorders make the strokes, keepers count.',
   'print.plan-earn-check': 'Groups count what they have, and work out what it earns.',
   'print.plan-earn-end': 'Plan: draw the build before you build it, and say how high it will be.',
+  'print.plan-earn-draw': 'Plan: draw the build before you build it, and say what it will do well.',
   'print.plan-earn-ready': 'All pieces in one place, a tray for each group, game sheets, a clock',
   'print.plan-share': '2. Share out and try',
   'print.plan-share-start': 'Each group gets its pieces and counts them.',

@@ -20,6 +20,8 @@ export const records = {
   'print.record-states': 'How it ended: {states}.',
   'print.record-seen': 'Seen by',
   'print.record-later': 'Type it into the record sheet of Cairnmark later: the columns are the same.',
+  'print.record-stack': '{measures}: stack the build in the app afterwards. It works this out.',
+  'print.record-kinds': '{measures}: type the pieces in kind by kind. The app works this out.',
   'print.record-marks': 'Marks from 0 to 4, and rules: yes or no',
   'print.record-pieces-how': 'How many pieces of each kind are in the build?',
   'print.record-kind': 'Kind of piece',

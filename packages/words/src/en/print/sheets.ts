@@ -17,6 +17,7 @@ export const sheets = {
   'print.sheet-reflection': 'Looking back',
   'print.sheet-table-cards': 'Table cards',
   'print.invented': '{sheet}, invented class',
+  'print.follow': '{sheet}, page {page}',
   'print.of': '{sheet}: {challenge}',
   'print.in-unit': '{what}, {unit}',
   'print.group': 'Group',

@@ -30,6 +30,7 @@ export const help = {
   'help.seen': 'A person says here that the real build was looked at.',
   'help.person': 'Write a role, as teacher or measurer. No pupil names.',
   'help.judge': 'For a rule that a person judges: say whether it was kept.',
+  'help.limits': 'Shows what the sums know nothing of.',
   'help.why': 'Shows what the answer comes from.',
   'help.take-back': 'Takes a decision back, with a reason. It stays in sight.',
   'help.marks': 'Say who judges, then tap a mark from 0 to 4 for each thing.',

@@ -89,6 +89,7 @@ export const challenge = {
   'challenge.put-back': 'Devolverlo',
   'challenge.help-which': 'Toca un reto para ver sus reglas. Añade uno que ya está listo, o uno vacío.',
   'challenge.help-name': 'Escribe el nombre que lee la clase.',
+  'challenge.help-print': 'La pantalla Imprimir, con la hoja de reglas de este reto.',
   'challenge.help-copy':
     'Hace las mismas reglas con un nombre nuevo, sin construcciones. Cambia en ella lo que quieras.',
   'challenge.help-copy-with-builds': 'Copia también las construcciones. Corrige allí una regla y mira qué cambia.',

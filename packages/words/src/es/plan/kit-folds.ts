@@ -100,6 +100,7 @@ export const kitFolds = {
   'kit.help-stock': 'Cuántas piezas del tipo se hicieron para todos los grupos juntos.',
   'kit.help-more': 'Abre otras formas de medir, el material, lo aplastado y el modelo 3D.',
   'kit.help-add': 'Pone otro sólido en el juego.',
+  'kit.help-to-print': 'La pantalla Imprimir, con los desarrollos de estas piezas.',
   'kit.help-undo': 'Deshace el último cambio de esta pantalla.',
   'kit.help-material': 'Cuánto pesan las piezas y cómo se agarran. Dice si algo se sostiene.',
   'kit.help-own': 'Piezas que un grupo dobló algo más grandes o más pequeñas.',

@@ -15,4 +15,6 @@ export const printIssues: PrintIssueTexts = {
   'no-supply-game':
     'Aquí las piezas no se ganan en un juego. Elige un juego en la pantalla Reto e imprime después su hoja.',
   'no-table-cards': 'Ningún grupo tiene todavía una palabra de mesa. Llegan cuando se comparte la clase.',
+  'no-marks':
+    'Aquí no se valora nada y ninguna regla es de sí o no. Añade algo en la pantalla Reto e imprime después su hoja.',
 };

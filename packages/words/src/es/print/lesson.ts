@@ -17,6 +17,7 @@ export const lesson = {
   'print.plan-earn-play': 'Jugar. Quien apunta hace las marcas, quien guarda cuenta.',
   'print.plan-earn-check': 'Los grupos cuentan lo que tienen y calculan lo que da.',
   'print.plan-earn-end': 'Planear: dibujar la construcción antes de hacerla, y decir qué altura tendrá.',
+  'print.plan-earn-draw': 'Planear: dibujar la construcción antes de hacerla, y decir en qué será buena.',
   'print.plan-earn-ready': 'Todas las piezas en un lugar, una bandeja para cada grupo, hojas del juego, un reloj',
   'print.plan-share': '2. Repartir y probar',
   'print.plan-share-start': 'Cada grupo recibe sus piezas y las cuenta.',

@@ -10,9 +10,10 @@ export const nets = {
   'print.net-part': '{kind}\nparte {part} de {parts}',
   'print.net-cut': 'cortar',
   'print.net-fold': 'doblar, lo impreso por dentro',
-  'print.net-letters': 'Pega cada letra con su igual.',
+  'print.net-tab': 'pestaña: pega por su lado en blanco',
+  'print.net-letters': 'Pestaña A: pégala en el borde A, lo blanco abajo.',
   'print.net-tape': 'Pestañas pequeñas: usa cinta.',
-  'print.net-caution': 'Tijeras: los adultos cortan por los pequeños. Llévalas cerradas, con la punta hacia abajo.',
+  'print.net-caution': 'Tijeras: los adultos cortan por los pequeños. Llévalas cerradas, con la punta abajo.',
   'print.gores': 'Bola de papel: {kind}',
   'print.gores-how':
     'Recorta las {count} tiras. Pasa cada una por el borde de una mesa para que se curve a lo largo. Une las tiras lado con lado con cinta: primero por el medio y luego hacia las puntas. Lleva mucho tiempo, y en las uniones la bola queda un poco más gruesa: una bola comprada es más redonda.',

@@ -20,6 +20,8 @@ export const records = {
   'print.record-states': 'Cómo acabó: {states}.',
   'print.record-seen': 'Lo ha visto',
   'print.record-later': 'Pásalo después a la hoja de registro de Cairnmark: las columnas son las mismas.',
+  'print.record-stack': '{measures}: apila después la construcción en la aplicación. Ella lo calcula.',
+  'print.record-kinds': '{measures}: pasa las piezas tipo por tipo. La aplicación lo calcula.',
   'print.record-marks': 'Notas de 0 a 4, y reglas: sí o no',
   'print.record-pieces-how': '¿Cuántas piezas de cada tipo hay en la construcción?',
   'print.record-kind': 'Tipo de pieza',

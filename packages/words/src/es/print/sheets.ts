@@ -17,6 +17,7 @@ export const sheets = {
   'print.sheet-reflection': 'Mirar atrás',
   'print.sheet-table-cards': 'Tarjetas de mesa',
   'print.invented': '{sheet}, clase inventada',
+  'print.follow': '{sheet}, página {page}',
   'print.of': '{sheet}: {challenge}',
   'print.in-unit': '{what}, {unit}',
   'print.group': 'Grupo',

@@ -33,6 +33,7 @@ export const help: Readonly<Record<keyof typeof pattern, string>> = {
   'help.seen': 'Aquí una persona dice que ha mirado la construcción de verdad.',
   'help.person': 'Escribe un cargo, como profesora o medidor. Sin nombres de alumnos.',
   'help.judge': 'Para una regla que juzga una persona: di si se cumplió.',
+  'help.limits': 'Enseña lo que las cuentas no saben.',
   'help.why': 'Muestra de dónde sale la respuesta.',
   'help.take-back': 'Retira lo decidido, con una razón. Sigue a la vista.',
   'help.marks': 'Di quién juzga y toca una nota de 0 a 4 para cada cosa.',
