@@ -46,7 +46,7 @@ export async function onItsSide(page: Page, photo: Buffer): Promise<File> {
 
 /** Big-endian TIFF in an APP1 segment: IFD0 with orientation and the way to the Exif IFD, which has the focal length alone. */
 const EXIF = Buffer.concat([
-  Buffer.from([0xff, 0xe1, 0, 66]),
+  Buffer.from([0xff, 0xe1, 0, 64]),
   Buffer.from('Exif\0\0MM\0*', 'latin1'),
   Buffer.from([0, 0, 0, 8, 0, 2]),
   Buffer.from([0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, 6, 0, 0]),

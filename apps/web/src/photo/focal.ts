@@ -1,5 +1,6 @@
 // The focal length that a photo's file states. Nothing else that stands there is read: not the place, not the time.
 
+/// <reference path="./exifr-mini.d.ts" />
 import { parse } from 'exifr/dist/mini.esm.mjs';
 
 /** Focal length as on 35 mm film, mm (EXIF 2.32, FocalLengthIn35mmFilm); 0 there means "not known". */

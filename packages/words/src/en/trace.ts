@@ -108,7 +108,7 @@ const issues: TraceCatalogue['issues'] = {
   'print-scale-off': 'The sheet was not printed at its full size: it came out at {scale}.',
   'taps-too-few': 'I need {least} taps.',
   'taps-too-near': 'These taps are too near to each other.',
-  'taps-do-not-fit': 'These taps do not fit this piece: they are {offMm} off.',
+  'taps-do-not-fit': 'These taps do not fit this piece, lying like this.',
   'tap-not-on-plane': 'That tap is past the end of the table.',
   'nothing-to-tap': 'Lying like this, the piece has no corners that can be tapped.',
   'outline-crosses-itself': 'This outline crosses itself.',

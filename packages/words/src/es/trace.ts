@@ -108,7 +108,7 @@ const issues: TraceCatalogue['issues'] = {
   'print-scale-off': 'La hoja no se imprimió en su tamaño: salió al {scale}.',
   'taps-too-few': 'Necesito {least} toques.',
   'taps-too-near': 'Estos toques están demasiado juntos.',
-  'taps-do-not-fit': 'Estos toques no van con esta pieza: se apartan {offMm}.',
+  'taps-do-not-fit': 'Estos toques no van con esta pieza, puesta así.',
   'tap-not-on-plane': 'Ese toque queda más allá de la mesa.',
   'nothing-to-tap': 'Así puesta, la pieza no tiene esquinas que se puedan tocar.',
   'outline-crosses-itself': 'Este contorno se cruza a sí mismo.',
