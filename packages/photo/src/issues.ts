@@ -11,9 +11,11 @@ export type PhotoIssueCode =
   | 'too-few-markers'
   /** Markers or edges do not lie on one flat sheet. rmsPx, mostPx. */
   | 'sheet-not-flat'
+  /** What shows is not of the size or kind that was stated: the lens would have to be another. focalPx, expectedPx. */
+  | 'not-this-sheet'
   /** No focal length in the file, and the photo does not tell it well enough. sigmaShare, mostShare, tiltRad. */
   | 'focal-not-known'
-  /** The sheet's own edges do not show on at least two sides that face each other. found, least. */
+  /** The sheet's own edges do not show on two sides that face each other. */
   | 'sheet-edges-not-found'
   /** The sheet was printed smaller or larger than it should be. scale, sigma: measured over nominal. */
   | 'print-scale-off'
@@ -39,6 +41,7 @@ export type Mend =
   | 'take-larger-photo'
   | 'show-whole-sheet'
   | 'lay-sheet-flat'
+  | 'choose-other-sheet'
   | 'photograph-tilted'
   | 'photograph-from-side'
   | 'print-at-full-size'

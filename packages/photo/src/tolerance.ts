@@ -121,3 +121,46 @@ export const SIZE_SIGMA_MM = 0.5;
 
 /** No unit. What edges along all of an outline are worth against half a squared deviation of the taps: five deviations. */
 export const SUPPORT_WORTH = 12;
+
+/** Share of the picture's width. A sheet with a shorter side, or a shorter way round, is too far off to measure by. */
+export const LEAST_SHEET_SHARE = 0.12;
+
+/** Share of a sheet's border that must show: a tower before it may hide the rest. */
+export const LEAST_PAPER_SHARE = 0.35;
+
+/** Places along each side of a plain sheet at which its edge is measured. */
+export const SHEET_SIDE_SAMPLES = 40;
+
+/** px. Standard deviation of one place of a paper's edge: paper curls, and neighbours are wrong together. */
+export const PAPER_EDGE_SIGMA_PX = 0.5;
+
+/** Steps of brightness that may lie between a sheet and its table: paper in the shade is seldom below the first. */
+export const SHEET_LEVELS: readonly number[] = [230, 220, 210, 200, 190, 180, 170, 160, 145, 130, 115, 100, 85];
+
+/** Standard deviations. A focal length this far from what it should be says that the sheet is not the stated one. */
+export const MOST_FOCAL_SIGMAS = 4;
+
+/** mm beyond the markers in which the edge of the paper is looked for, nearest and furthest from where it should be. */
+export const PAPER_EDGE_NEARER_MM = 6;
+export const PAPER_EDGE_FURTHER_MM = 18;
+
+/** Share of a side along which the edge of the paper must show for it to count. */
+export const LEAST_EDGE_SUPPORT = 0.45;
+
+/** mm. Steps of colour this near to one line belong to it. */
+export const PAPER_LINE_MM = 0.35;
+
+/** mm. Standard deviation of a paper's edge: cut to half a millimetre (ISO 216 allows 1.5 mm on sides to 300 mm), and seen. */
+export const PAPER_CUT_SIGMA_MM = 0.4;
+
+/** No unit. A sheet printed further from its size than this is told: areas would be off by twice as much. */
+export const MOST_PRINT_OFF = 0.005;
+
+/** px. A step of colour this near to a line is on it. */
+export const ON_LINE_PX = 0.9;
+
+/** Share of a side that must show an edge before it is set there. */
+export const LEAST_SIDE_SUPPORT = 0.55;
+
+/** px. Standard deviation of a corner between two sides set on edges. */
+export const EDGE_CORNER_SIGMA_PX = 0.7;

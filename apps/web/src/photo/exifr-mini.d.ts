@@ -3,6 +3,12 @@
 declare module 'exifr/dist/mini.esm.mjs' {
   export function parse(
     file: Uint8Array,
-    options: { readonly pick: readonly number[]; readonly translateKeys: false },
+    options: {
+      readonly exif: { readonly pick: readonly number[] };
+      readonly gps: false;
+      readonly ifd1: false;
+      readonly interop: false;
+      readonly translateKeys: false;
+    },
   ): Promise<Readonly<Record<number, unknown>> | undefined>;
 }

@@ -10,6 +10,7 @@ import {
   LEAST_LONG_SIDE_PX,
   LEAST_MARKERS,
   MOST_FOCAL_SIGMA_SHARE,
+  MOST_FOCAL_SIGMAS,
   MOST_RMS_SHARE,
 } from '../tolerance.ts';
 import { agreeing } from './agreeing.ts';
@@ -122,6 +123,11 @@ export function judged(
   const mostPx = MOST_RMS_SHARE * longPx;
   if (camera.rmsPx > mostPx) {
     return failure([issue('sheet-not-flat', 'lay-sheet-flat', [], { rmsPx: camera.rmsPx, mostPx })]);
+  }
+  const expected = focalPrior(camera.widthPx, camera.heightPx, focal35Mm);
+  if (Math.abs(Math.log(camera.focalPx / expected.focalPx)) > MOST_FOCAL_SIGMAS * expected.sigmaShare) {
+    const details = { focalPx: camera.focalPx, expectedPx: expected.focalPx };
+    return failure([issue('not-this-sheet', 'choose-other-sheet', [], details)]);
   }
   if (focal35Mm === null && camera.focalSigmaShare > MOST_FOCAL_SIGMA_SHARE) {
     const details = {

@@ -1,21 +1,30 @@
-// From a photograph of a ground sheet to its camera: markers are found, the camera is fitted, markers that were missed are looked for
+// From a photograph of a sheet to its camera. Of a ground sheet: markers are found, the camera is fitted, markers that were missed are looked for
 // where they must be, and the camera is fitted anew.
 
 import type { Result } from '@cairnmark/geometry';
+import { failure } from '@cairnmark/geometry';
 import type { FoundMarkers } from '../find/find-markers.ts';
 import { findMarkers } from '../find/find-markers.ts';
+import { findSheet } from '../find/find-sheet.ts';
 import { lookAgain } from '../find/look-again.ts';
 import { markersOf } from '../ground-sheet.ts';
 import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
+import { issue } from '../issues.ts';
 import type { FitOptions, GroundSheet, RoughFit } from './fit-camera.ts';
 import { fitCamera, placesOf, roughFit } from './fit-camera.ts';
+import { fitPlainSheet } from './fit-plain.ts';
 import type { FittedCamera } from './fitted-camera.ts';
 import { seenMarkers } from './seen.ts';
+import type { Sheet } from './sheet.ts';
 
 /** The camera, or why there is none. */
-export function readSheet(photo: Photo, sheet: GroundSheet, options: FitOptions): Result<FittedCamera, PhotoIssue> {
-  return fitCamera(findAllMarkers(photo, sheet, options), sheet, options);
+export function readSheet(photo: Photo, sheet: Sheet, options: FitOptions): Result<FittedCamera, PhotoIssue> {
+  if (sheet.kind === 'ground') return fitCamera(findAllMarkers(photo, sheet, options), sheet, options);
+  const found = findSheet(photo);
+  return found === null
+    ? failure([issue('sheet-not-found', 'show-whole-sheet')])
+    : fitPlainSheet(found, sheet, options);
 }
 
 /** The markers of the sheet that show, those included that are only found by knowing where to look. */

@@ -2,7 +2,8 @@
 // followed round; where that is a quadrilateral, its sides are fitted anew to the steps of brightness and its code is read.
 
 import type { Vec2 } from '@cairnmark/geometry';
-import { outerBorders } from '../image/borders.ts';
+import type { Border } from '../image/borders.ts';
+import { insidePx, outerBorders } from '../image/borders.ts';
 import { darkMask, sumsOf } from '../image/dark.ts';
 import { linearOf } from '../image/linear.ts';
 import type { Grey, Photo } from '../image/photo.ts';
@@ -34,8 +35,8 @@ export function findMarkersIn(grey: Grey): FoundMarkers {
   const found = THRESHOLD_RADII.flatMap((share) => {
     const mask = darkMask(grey, sums, Math.max(3, Math.round(share * grey.width)), DARKER);
     const borders = outerBorders(mask, 4 * LEAST_MARKER_SIDE_PX - 8, 2 * (grey.width + grey.height));
-    return borders.flatMap((border) => {
-      const rough = quadrilateralOf(border, slackOf(border.length / 2), LEAST_MARKER_SIDE_PX / 2);
+    return borders.filter(worthALook).flatMap((border) => {
+      const rough = quadrilateralOf(border, slackOf(border.length / 2), LEAST_MARKER_SIDE_PX / 2, 1);
       const quad = rough && refineQuad(linear, rough);
       return (quad && decodeMarker(grey, quad)) ?? [];
     });
@@ -43,8 +44,16 @@ export function findMarkersIn(grey: Grey): FoundMarkers {
   return { widthPx: grey.width, heightPx: grey.height, markers: eachOnce(found) };
 }
 
+/** Lines and specks are not: a square seen at a slant still has a hundredth of its way round, squared, inside. */
+function worthALook(border: Border): boolean {
+  const lengthPx = border.length / 2;
+  return insidePx(border) > LEAST_FULLNESS * lengthPx * lengthPx;
+}
+
+const LEAST_FULLNESS = 0.01;
+
 /** px. A border of pixels is off its line by half a pixel, a blurred corner by more: a share of the way round. */
-const slackOf = (lengthPx: number): number => Math.max(1.5, 0.02 * lengthPx);
+const slackOf = (lengthPx: number): number => Math.max(2, 0.03 * lengthPx);
 
 function eachOnce(found: readonly FoundMarker[]): FoundMarker[] {
   const byId = new Map<number, FoundMarker | null>();

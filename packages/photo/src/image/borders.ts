@@ -26,6 +26,17 @@ export function outerBorders(mask: Mask, fewest: number, most: number): Border[]
   return borders;
 }
 
+/** Pixels inside the line through the middles of a border. */
+export function insidePx(border: Border): number {
+  let twice = 0;
+  const count = border.length;
+  for (let k = 0; k < count; k += 2) {
+    const next = k + 2 < count ? k + 2 : 0;
+    twice += (border[k] ?? 0) * (border[next + 1] ?? 0) - (border[next] ?? 0) * (border[k + 1] ?? 0);
+  }
+  return twice / 2;
+}
+
 const [EMPTY, FRESH, SEEN] = [0, 1, 2];
 
 /** Goes once round from `start`, whose left neighbour is empty; the number of steps, which may be more than there is room for. */
@@ -63,12 +74,4 @@ function middlesOf(places: Int32Array, stride: number): Border {
 }
 
 /** With y down, a border that runs clockwise as seen has a positive area; round a hole it runs the other way. */
-function runsClockwise(border: Border): boolean {
-  let twice = 0;
-  const count = border.length;
-  for (let k = 0; k < count; k += 2) {
-    const next = (k + 2) % count;
-    twice += (border[k] ?? 0) * (border[next + 1] ?? 0) - (border[next] ?? 0) * (border[k + 1] ?? 0);
-  }
-  return twice > 0;
-}
+const runsClockwise = (border: Border): boolean => insidePx(border) > 0;

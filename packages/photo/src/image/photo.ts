@@ -29,11 +29,13 @@ export function greyOf({ width, height, data }: Photo): Grey {
   return { width, height, data: grey };
 }
 
-/** One channel of the picture: 0 red, 1 green, 2 blue. */
-export function channelOf({ width, height, data }: Photo, channel: 0 | 1 | 2): Grey {
-  const plane = new Uint8Array(width * height);
-  for (let k = 0, at = channel; k < plane.length; k += 1, at += 4) plane[k] = data[at] ?? 0;
-  return { width, height, data: plane };
+/** The least of red, green and blue: high on white paper alone, low on wood, cloth and coloured card however bright. */
+export function whitenessOf({ width, height, data }: Photo): Grey {
+  const least = new Uint8Array(width * height);
+  for (let k = 0, at = 0; k < least.length; k += 1, at += 4) {
+    least[k] = Math.min(data[at] ?? 0, data[at + 1] ?? 0, data[at + 2] ?? 0);
+  }
+  return { width, height, data: least };
 }
 
 /** 0.299, 0.587 and 0.114 in shares of 65 536; they add up to it. */

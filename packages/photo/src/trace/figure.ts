@@ -43,7 +43,9 @@ const rimOf = (face: FlatFace): Figure =>
 
 function ball({ body }: PlacedPiece): Figure | null {
   const [only] = body;
-  return body.length === 1 && only?.kind === 'ball' ? { kind: 'ball', centre: only.centre, radiusMm: only.radiusMm } : null;
+  return body.length === 1 && only?.kind === 'ball'
+    ? { kind: 'ball', centre: only.centre, radiusMm: only.radiusMm }
+    : null;
 }
 
 function log({ body }: PlacedPiece): Figure | null {
@@ -53,7 +55,9 @@ function log({ body }: PlacedPiece): Figure | null {
   const [dx, dy] = [second.centre[0] - first.centre[0], second.centre[1] - first.centre[1]];
   const centre: Vec3 = [0, 0, first.centre[2]];
   // Conventions of the catalogue: on its side, the own axis points away from the viewer.
-  return Math.abs(dx) > SAME_CORNER_MM ? null : { kind: 'log', centre, radiusMm: first.radiusMm, halfLengthMm: Math.abs(dy) / 2 };
+  return Math.abs(dx) > SAME_CORNER_MM
+    ? null
+    : { kind: 'log', centre, radiusMm: first.radiusMm, halfLengthMm: Math.abs(dy) / 2 };
 }
 
 const isDisc = (primitive: Primitive | undefined): primitive is Extract<Primitive, { kind: 'disc' }> =>

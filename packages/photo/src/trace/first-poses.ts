@@ -45,7 +45,13 @@ export function firstPoses(
       found.push(withCorners(camera, figure, pose, bottomMm, taps));
     });
   });
-  return eachOnce(camera, figure, bottomMm, found.sort((a, b) => a.offPx - b.offPx), samePx);
+  return eachOnce(
+    camera,
+    figure,
+    bottomMm,
+    found.sort((a, b) => a.offPx - b.offPx),
+    samePx,
+  );
 }
 
 /** Straight under the middle of the taps, unturned: where the corners are looked at to learn their distances. */

@@ -10,14 +10,20 @@ import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import { huberLoss } from '../numbers/least-squares.ts';
-import { LEAST_TAP_DISTANCE_PX, MOST_CHOICE_SIGMAS, MOST_TAP_OFF_SIGMAS, SAME_POSE_PX, SUPPORT_WORTH } from '../tolerance.ts';
+import {
+  LEAST_TAP_DISTANCE_PX,
+  MOST_CHOICE_SIGMAS,
+  MOST_TAP_OFF_SIGMAS,
+  SAME_POSE_PX,
+  SUPPORT_WORTH,
+} from '../tolerance.ts';
 import type { Figure } from './figure.ts';
 import { figureOf } from './figure.ts';
 import { firstPoses } from './first-poses.ts';
 import type { PlanPose } from './pose.ts';
+import { poseCovariance } from './pose-covariance.ts';
 import type { PoseFit, Sighting } from './pose-fit.ts';
 import { fitPose } from './pose-fit.ts';
-import { poseCovariance } from './pose-covariance.ts';
 import type { Snapped } from './snap.ts';
 import { snap } from './snap.ts';
 
@@ -130,7 +136,8 @@ function byRim(camera: Camera, figure: Figure, bottomMm: number, { pixels, sigma
     const point = planePoint(camera, pixel, bottomMm + figure.centre[2]);
     return point === null ? [] : [point];
   });
-  const mean = (k: 0 | 1): number => points.reduce((sum, point) => sum + point[k], 0) / points.length - figure.centre[k];
+  const mean = (k: 0 | 1): number =>
+    points.reduce((sum, point) => sum + point[k], 0) / points.length - figure.centre[k];
   const start = { xMm: mean(0), yMm: mean(1), turnRad: 0 };
   const sightings = pixels.map((pixel): Sighting => ({ pixel, on: { kind: 'rim' }, sigmaPx }));
   const fit = fitPose(camera, figure, bottomMm, start, sightings);
