@@ -87,7 +87,8 @@ function towerClass(): string {
 export async function openTrace(page: Page): Promise<void> {
   await openClass(page, towerClass());
   await through(page, 'trace');
-  await page.getByRole('button', { name: englishTrace('trace.above'), exact: true }).waitFor();
+  // The tower stands on a sheet of Letter paper.
+  await page.getByRole('button', { name: englishTrace('trace.paper-letter'), exact: true }).click();
 }
 
 /** Hands the door a photo or another file, whatever comes of it. */

@@ -7,7 +7,13 @@ import { parse } from 'exifr/dist/mini.esm.mjs';
 const FOCAL_35 = 0xa405;
 
 /** Names, and tags for all parts together, the small build does not know: it throws. */
-const LOOKED_AT = { exif: { pick: [FOCAL_35] }, gps: false, ifd1: false, interop: false, translateKeys: false } as const;
+const LOOKED_AT = {
+  exif: { pick: [FOCAL_35] },
+  gps: false,
+  ifd1: false,
+  interop: false,
+  translateKeys: false,
+} as const;
 
 /** null: the file does not say, as after most ways of sending a photo. */
 export async function focal35Of(bytes: Uint8Array): Promise<number | null> {

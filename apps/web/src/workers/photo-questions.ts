@@ -2,14 +2,14 @@
 // Plain data both ways.
 
 import type { Result } from '@cairnmark/geometry';
-import type { FittedCamera, FoundMarker, GroundSheet, Photo, PhotoIssue } from '@cairnmark/photo';
+import type { FittedCamera, FoundMarker, Photo, PhotoIssue, Sheet } from '@cairnmark/photo';
 import type { PhotoFault } from '@cairnmark/words';
 import type { FitAnswer, FitAsk } from '../photo/fit-piece.ts';
 import type { Message, Question, WorkerClient } from './worker-client.ts';
 
 export interface ReadAsk {
   readonly file: Blob;
-  readonly sheet: GroundSheet;
+  readonly sheet: Sheet;
 }
 
 export interface ReadPhoto {
@@ -18,6 +18,10 @@ export interface ReadPhoto {
   readonly markers: readonly FoundMarker[];
   /** Or why it cannot be measured by. */
   readonly camera: Result<FittedCamera, PhotoIssue>;
+  /** A plain sheet looks the same from two sides: the camera if it was seen from the other one. */
+  readonly halfTurned: FittedCamera | null;
+  /** That it can be measured by, but not well: the sheet is not of its size. */
+  readonly warning: PhotoIssue | null;
   /** What the picture as a whole suffers from, where the sheet is not found. */
   readonly fault: PhotoFault | null;
 }

@@ -2,7 +2,7 @@
 
 import type { Bench } from '@cairnmark/editing';
 import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
-import { dropPieces } from '@cairnmark/geometry';
+import { dropPieces, failure, success } from '@cairnmark/geometry';
 import type { FittedCamera, MeasuredHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
 import { heightFromSide, makeRoom, topShapeOf } from '@cairnmark/photo';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
@@ -47,15 +47,35 @@ export function highestOf(stood: readonly Stood[], said: number | null): Highest
   return one === undefined ? null : { ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) };
 }
 
-/** The height of the top by its taps, nudged as it was. */
+/** The ways in which the photo from the side may have been taken. */
+export const camerasOf = (side: {
+  readonly camera: FittedCamera;
+  readonly halfTurned: FittedCamera | null;
+}): readonly FittedCamera[] => (side.halfTurned === null ? [side.camera] : [side.camera, side.halfTurned]);
+
+export interface ReadHeight extends MeasuredHeight {
+  /** By which it was read. */
+  readonly camera: FittedCamera;
+}
+
+/**
+ * The height of the top by its taps, nudged as it was. Of several cameras, as from the two sides of a plain sheet, the one is
+ * right under which the taps lie where the photo from above says.
+ */
 export function heightOf(
-  camera: FittedCamera,
+  cameras: readonly FittedCamera[],
   { laid, piece, shape, spotCovariance }: HighestPiece,
   { taps, nudgedMm }: Top,
-): Result<MeasuredHeight, PhotoIssue> {
+): Result<ReadHeight, PhotoIssue> {
   const spot = { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
-  const found = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
-  return found.ok ? { ok: true, value: { ...found.value, heightMm: found.value.heightMm + nudgedMm } } : found;
+  const all = cameras.map((camera) => {
+    const read = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+    return read.ok ? success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, camera }) : read;
+  });
+  const [best] = all
+    .flatMap((one) => (one.ok ? [one.value] : []))
+    .sort((one, other) => one.offSigmas - other.offSigmas);
+  return best === undefined ? failure(all.flatMap((one) => (one.ok ? [] : one.issues))) : success(best);
 }
 
 /** px. How well a tap is set with the magnifier. */

@@ -1,8 +1,8 @@
 // What is drawn over a photo: the markers that were found, the pieces that stand, the piece in hand, taps, the top.
 
 import type { Vec2 } from '@cairnmark/geometry';
-import type { FittedCamera, FoundMarker } from '@cairnmark/photo';
-import { imagePoint, topSeen } from '@cairnmark/photo';
+import type { FittedCamera, FoundMarker, PaperId } from '@cairnmark/photo';
+import { imagePoint, paperSizeMm, topSeen } from '@cairnmark/photo';
 import { figurePixels } from '../../photo/figure-pixels.ts';
 import type { HighestPiece, Stood } from './heights.ts';
 
@@ -41,6 +41,15 @@ export function MarkerMarks({
       ))}
     </>
   );
+}
+
+/** The edges of a plain sheet, where they were found. */
+export function EdgeMarks({ camera, paper }: { readonly camera: FittedCamera; readonly paper: PaperId }) {
+  const [across, along] = paperSizeMm(paper);
+  const corners = [-1, 1, 1, -1].map((side, k) =>
+    imagePoint(camera, [(side * across) / 2, ((k < 2 ? 1 : -1) * along) / 2, 0]),
+  );
+  return <Line d={closed(corners.flatMap((corner) => (corner === null ? [] : [corner])))} kind="trace-marker" />;
 }
 
 export function PieceMarks({

@@ -1,9 +1,9 @@
 // The photo of the view at work, with what is found and traced drawn over it.
 
 import { tapsFor } from '@cairnmark/photo';
-import { heightOf, highestOf } from './heights.ts';
+import { camerasOf, heightOf, highestOf } from './heights.ts';
 import { HowDrawing } from './how-drawing.tsx';
-import { MarkerMarks, PieceMarks, TapMarks, TopMarks } from './marks.tsx';
+import { EdgeMarks, MarkerMarks, PieceMarks, TapMarks, TopMarks } from './marks.tsx';
 import { PhotoView } from './photo-view.tsx';
 import { regionOf } from './region.ts';
 import type { TraceShown } from './shown.ts';
@@ -41,6 +41,7 @@ function Above({ tracing, step, bench, above, stood, hand }: TraceShown) {
       tapBack={() => step(withoutTap)}
     >
       <MarkerMarks markers={read.markers} used={above?.camera.markers ?? []} />
+      {above !== null && read.markers.length === 0 && <EdgeMarks camera={above.camera} paper={tracing.sheet.paper} />}
       {above !== null && <PieceMarks camera={above.camera} stood={stood} hand={hand} />}
       <TapMarks taps={inHand?.taps ?? []} />
     </PhotoView>
@@ -55,7 +56,7 @@ function Side({ tracing, step, side, stood }: TraceShown) {
   const asked = highest === null ? 0 : tapsFor(highest.shape);
   const { taps } = tracing.top;
   const found =
-    side !== null && highest !== null && taps.length === asked ? heightOf(side.camera, highest, tracing.top) : null;
+    side !== null && highest !== null && taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
   return (
     <PhotoView
       photo={read.photo}
@@ -66,9 +67,10 @@ function Side({ tracing, step, side, stood }: TraceShown) {
       tapBack={() => step(withoutTopTap)}
     >
       <MarkerMarks markers={read.markers} used={side?.camera.markers ?? []} />
+      {side !== null && read.markers.length === 0 && <EdgeMarks camera={side.camera} paper={tracing.sheet.paper} />}
       <TapMarks taps={taps} />
       {side !== null && highest !== null && found?.ok && (
-        <TopMarks camera={side.camera} highest={highest} heightMm={found.value.heightMm} />
+        <TopMarks camera={found.value.camera} highest={highest} heightMm={found.value.heightMm} />
       )}
     </PhotoView>
   );

@@ -10,6 +10,8 @@ import type { TracingAtWork } from './use-tracing.ts';
 interface Usable {
   readonly photo: Photo;
   readonly camera: FittedCamera;
+  /** That of a plain sheet which was seen from its other side. */
+  readonly halfTurned: FittedCamera | null;
 }
 
 export interface TraceShown extends TracingAtWork {

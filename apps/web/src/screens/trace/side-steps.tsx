@@ -3,8 +3,8 @@
 import { tapsFor } from '@cairnmark/photo';
 import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
-import { heightOf, highestOf } from './heights.ts';
-import { decimals } from './photo-step.tsx';
+import { decimals } from './decimals.ts';
+import { camerasOf, heightOf, highestOf } from './heights.ts';
 import type { TraceShown } from './shown.ts';
 import { Told } from './told.tsx';
 import { useTraceWords } from './trace-words.ts';
@@ -19,7 +19,7 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
   if (side === null) return null;
   const { taps } = tracing.top;
   const asked = tapsFor(highest.shape);
-  const found = taps.length === asked ? heightOf(side.camera, highest, tracing.top) : null;
+  const found = taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
   const name = (kind: string): string => at.challenge.kit.kinds.find(({ id }) => id === kind)?.name ?? kind;
   return (
     <>

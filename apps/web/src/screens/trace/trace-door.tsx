@@ -56,7 +56,7 @@ export default function TraceDoor(props: DoorOf) {
 
 function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   const { say } = useTraceWords();
-  const atWork = useTracing(keep, bench);
+  const atWork = useTracing(keep, bench, words.ruler.unit === 'in' ? 'letter' : 'a4');
   const steps = useFocusNear<HTMLDivElement>();
   const { tracing, step } = atWork;
   const layOut = useSession((session) => session.layOut);

@@ -85,7 +85,7 @@ describe('pieces', () => {
     const after = kept(fitted);
     expect(withFile('above', new Blob())(after).pieces).toEqual([]);
     expect(withFile('side', new Blob())(after).pieces).toHaveLength(1);
-    expect(onSheet('fort')(after).pieces).toEqual([]);
+    expect(onSheet({ what: 'fort', paper: 'a4' })(after).pieces).toEqual([]);
     expect(withoutPhotos(withFile('side', new Blob())(after)).shots).toEqual({ above: null, side: null });
     expect(withoutPhotos(after).pieces).toHaveLength(1);
   });

@@ -2,13 +2,16 @@
 // Every step is a function from one state to the next.
 
 import type { Solid, Vec2 } from '@cairnmark/geometry';
-import type { PhotoIssue } from '@cairnmark/photo';
+import type { PaperId, PhotoIssue } from '@cairnmark/photo';
 import { figureOf } from '@cairnmark/photo';
 import type { FitAnswer, TracedSpot } from '../../photo/fit-piece.ts';
 import type { ReadPhoto, RefusedFile } from '../../workers/photo-questions.ts';
 
 export type View = 'above' | 'side';
-export type SheetChoice = 'ground' | 'fort' | 'a4' | 'letter';
+export interface SheetChoice {
+  readonly what: 'ground' | 'fort' | 'plain';
+  readonly paper: PaperId;
+}
 
 export interface Shot {
   readonly file: Blob;
@@ -55,7 +58,7 @@ const NO_TOP: Top = { taps: [], nudgedMm: 0 };
 
 export const NOT_BEGUN: Tracing = {
   view: 'above',
-  sheet: 'ground',
+  sheet: { what: 'ground', paper: 'a4' },
   shots: { above: null, side: null },
   pieces: [],
   hand: null,
@@ -67,7 +70,7 @@ export const NOT_BEGUN: Tracing = {
 export function measured({ shots }: Tracing, view: View) {
   const read = shots[view]?.read;
   if (read === null || read === undefined || read === 'failed' || read.photo === null || !read.camera.ok) return null;
-  return { photo: read.photo, camera: read.camera.value };
+  return { photo: read.photo, camera: read.camera.value, halfTurned: read.halfTurned };
 }
 
 export const toView =

@@ -1,13 +1,14 @@
 // A build being traced, with what the worker finds out for it.
 
 import type { Bench } from '@cairnmark/editing';
+import type { PaperId } from '@cairnmark/photo';
 import { makeRoom } from '@cairnmark/photo';
 import { useEffect, useState } from 'preact/hooks';
 import type { PhotoClient } from '../../workers/photo-questions.ts';
 import { usePhotoClient } from '../../workers/use-photo.ts';
 import { placesFound, sheetFor } from './sheets.ts';
 import type { Step, Tracing, View } from './tracing.ts';
-import { measured, NOT_BEGUN, tapsAsked, withShot, withWays } from './tracing.ts';
+import { measured, NOT_BEGUN, onSheet, tapsAsked, withShot, withWays } from './tracing.ts';
 
 /** Where what is traced outlives the door, so that another door can be looked through; it goes with the screen. */
 export interface Keep {
@@ -21,8 +22,9 @@ export interface TracingAtWork {
   readonly fitting: boolean;
 }
 
-export function useTracing(keep: Keep, bench: Bench): TracingAtWork {
-  const [tracing, setTracing] = useState<Tracing>(() => keep.tracing ?? NOT_BEGUN);
+/** `paper`: what a school of these units prints on. */
+export function useTracing(keep: Keep, bench: Bench, paper: PaperId): TracingAtWork {
+  const [tracing, setTracing] = useState<Tracing>(() => keep.tracing ?? onSheet({ what: 'ground', paper })(NOT_BEGUN));
   const client = usePhotoClient();
   const step = (how: Step): void => setTracing(how);
   keep.tracing = tracing;
@@ -43,7 +45,7 @@ function useReading(client: PhotoClient, tracing: Tracing, view: View, step: (ho
     const tell = (change: Parameters<typeof withShot>[2]): void => {
       if (current) step(withShot(view, file, change));
     };
-    const sheet = sheetFor(tracing, view === 'side' ? placesFound(tracing) : undefined);
+    const sheet = sheetFor(tracing.sheet, view === 'side' ? placesFound(tracing) : undefined);
     client
       .ask(view, 'read', { file, sheet }, (done, most) => tell({ share: done / most }))
       .then((read) => {
@@ -70,9 +72,11 @@ function useFitting(client: PhotoClient, tracing: Tracing, bench: Bench, step: (
     const solid = bench.solids.get(kind);
     if (solid === undefined) return;
     const spec = { solid: solid.id, sizes: solid.sizes };
+    const { photo, camera } = above;
     const below = makeRoom(pieces).map(({ placed }) => placed);
     client
-      .ask('fit', 'fit', { ...above, below, kind, spec, resting, taps }, () => undefined)
+
+      .ask('fit', 'fit', { photo, camera, below, kind, spec, resting, taps }, () => undefined)
       .then((answer) => {
         if (answer !== null && 'ok' in answer) step(withWays(taps, answer));
       })
