@@ -29,7 +29,7 @@ it('two photos become a build with points by the mouse, and nothing of them leav
   expect(await verdict(page)).toBe('Steady');
   // A point a whole centimetre.
   expect(await page.locator('.go .points b').innerText()).toBe('14');
-  await expectTruth(page);
+  await expectTruth(page, TRUTH.pieces.length);
   expect(sent).toEqual([]);
   // What was traced is one step back, and the photos are gone once they are deleted.
   await page.getByRole('button', { name: english('build.undo') }).click();
@@ -43,7 +43,8 @@ it('the same by keys alone', async () => {
   const page = await openApp();
   await openTrace(page);
   await choose(page, photo('top'));
-  for (const [k, piece] of TRUTH.pieces.entries()) {
+  // The tower alone: the piece beside it shows nothing new.
+  for (const [k, piece] of TRUTH.pieces.slice(0, 3).entries()) {
     await pressTab(page, page.locator(`[data-trace-kind="${kindId(k)}"]`));
     await tabTo(page, `application ${englishTrace('trace.photo-above')}`, 'Shift+Tab');
     let cross = await crossAt(page);
@@ -59,7 +60,7 @@ it('the same by keys alone', async () => {
   await pressTab(page, page.getByRole('button', { name: englishTrace('trace.use-height') }));
   expect(await verdict(page)).toBe('Steady');
   expect(await number(page, english('read.height'))).toBe('14.4 cm');
-  await expectTruth(page);
+  await expectTruth(page, 3);
 });
 
 it('a photo that was taken with the camera on its side is seen the right way up, once', async () => {
@@ -101,12 +102,12 @@ it('what is no photo to measure by is told with what to do', async () => {
 const PLACE_MM = 1;
 const HEIGHT_MM = 3;
 
-async function expectTruth(page: Page): Promise<void> {
+async function expectTruth(page: Page, count: number): Promise<void> {
   await allKept(page);
   const { attempts } = JSON.parse((await savedClass(page)).text);
   const { layout, observed } = attempts.at(-1);
-  expect(layout.pieces).toHaveLength(TRUTH.pieces.length);
-  for (const [k, { x, y }] of TRUTH.pieces.entries()) {
+  expect(layout.pieces).toHaveLength(count);
+  for (const [k, { x, y }] of TRUTH.pieces.slice(0, count).entries()) {
     const { xMm, yMm } = layout.pieces[k];
     expect(Math.hypot(xMm - x, yMm - y), `piece ${k}`).toBeLessThan(PLACE_MM);
   }

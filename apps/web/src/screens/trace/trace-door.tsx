@@ -113,7 +113,7 @@ function AboveSteps(shown: TraceShown) {
   return (
     <>
       <section className="trace-step">
-        {shown.tracing.hand === null && <h2>{say('trace.pick')}</h2>}
+        <h2 className={shown.tracing.hand === null ? undefined : 'vh'}>{say('trace.pick')}</h2>
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />
