@@ -5,6 +5,7 @@ import type { View } from './tracing.ts';
 /** rad over the table: 20 degrees off straight down, and 15 degrees up. */
 const UP: Readonly<Record<View, number>> = { above: (70 * Math.PI) / 180, side: (15 * Math.PI) / 180 };
 const AWAY = 300;
+const FAR = 460;
 const [MIDDLE_X, TABLE_Y] = [330, 400];
 
 export function HowDrawing({ view }: { readonly view: View }) {
@@ -14,7 +15,9 @@ export function HowDrawing({ view }: { readonly view: View }) {
   const degrees = (up * 180) / Math.PI;
   const spread = [-0.32, 0.32].map((turn) => {
     const [c, s] = [Math.cos(up + turn), Math.sin(up + turn)];
-    return `M${x} ${y}l${0.92 * AWAY * c} ${0.92 * AWAY * s}`;
+    // To the table, or as far as the drawing goes.
+    const far = s > 0 ? Math.min(FAR, (TABLE_Y - y) / s) : FAR;
+    return `M${x} ${y}l${far * c} ${far * s}`;
   });
   return (
     <svg className="trace-how-drawing" viewBox="0 0 560 440" aria-hidden="true" focusable="false">
