@@ -11,7 +11,7 @@ const hardSums = (): void => {
   const post = Worker.prototype.postMessage;
   Worker.prototype.postMessage = function (this: Worker, question: { readonly number: number }) {
     if (Reflect.get(window, 'isHard') !== true) return post.call(this, question);
-    const data = { number: question.number, solved: 1, most: 9 };
+    const data = { number: question.number, done: 1, most: 9 };
     setTimeout(() => this.onmessage?.(new MessageEvent('message', { data })));
   };
 };

@@ -1,12 +1,13 @@
 // The texts of the screens: every language fills in the same values, and none is left in another language.
 
 import { expect, it } from 'vitest';
-import { screenWords } from './at-once.ts';
+import { screenWords, wordsFor } from './at-once.ts';
 import type { EnglishCards } from './cards.ts';
 import { plan as englishPlan } from './en/plan/index.ts';
 import { printed as englishPrinted } from './en/print/index.ts';
 import { cards as englishCards } from './en/screens/cards.ts';
 import { screens as englishScreens } from './en/screens/index.ts';
+import { own as spanishOwn } from './es/own.ts';
 import { plan as spanishPlan } from './es/plan/index.ts';
 import { printed as spanishPrinted } from './es/print/index.ts';
 import { cards as spanishCards } from './es/screens/cards.ts';
@@ -41,6 +42,15 @@ it.each([
   ['Spanish', spanish],
 ])('no text in %s is empty, or begins or ends with a space', (_, texts) => {
   expect(keys.filter((key) => texts[key] === '' || texts[key] !== texts[key].trim())).toEqual([]);
+});
+
+it('Spanish has one word for a corner and one for a slant height, on screens and on paper', () => {
+  // The view from a corner of the table is no vertex.
+  const views = ['view.corner', 'keys.views'];
+  const texts = Object.entries({ ...spanish, ...spanishOwn }).filter(([key]) => !views.includes(key));
+  const all = [...texts.map(([, text]) => text), JSON.stringify(wordsFor('es').names)];
+  expect(all.filter((text) => /esquina|altura inclinada/i.test(text))).toEqual([]);
+  expect(all.some((text) => /apotema/.test(text))).toBe(true);
 });
 
 it('a text is said with its values', () => {

@@ -29,7 +29,5 @@ it('in inches has the fractions of a ruler, none of them broken over two lines',
 });
 
 it('is told in Spanish too', () => {
-  expect(told({ solid: 'cone', sizes: { slant: 65, radius: 25 } }, CM, 'es')).toBe(
-    'altura inclinada 6,5, radio 2,5\u00a0cm',
-  );
+  expect(told({ solid: 'cone', sizes: { slant: 65, radius: 25 } }, CM, 'es')).toBe('apotema 6,5, radio 2,5\u00a0cm');
 });

@@ -112,7 +112,8 @@ describe.each(LANGUAGES)('sheets of the demo class, %s', (language) => {
     const turn = READY_IDS.indexOf(id) + LANGUAGES.indexOf(language);
     const units = turn % 2 === 0 ? 'cm' : 'in';
     const names = Object.fromEntries(READY_KINDS.map((kind) => [kind, words.words.names.solids['rectangular-prism']]));
-    const kit = readyKit('Kit', names as Record<(typeof READY_KINDS)[number], string>, 6, units);
+    // Bought for three groups, so that some pieces do not go round.
+    const kit = readyKit('Kit', names as Record<(typeof READY_KINDS)[number], string>, 3, units);
     const ready = readyChallengeFor(id, words.words.names.ready[id], kit, null, { units });
     const data = dataOf(record, turn % 4 < 2 ? withGame(ready) : ready, words, { paper: 'letter', print: 'usual' });
     const ids = IDS.filter((sheet) => lacking(sheet, data) === null);

@@ -1,11 +1,11 @@
 // Three lessons on one page, for the teacher or whoever stands in: make, earn, build; what to talk about; what to take care of.
 
-import type { Challenge } from '@cairnmark/engine';
 import type { Block, Row } from '../flow/blocks.ts';
 import type { TextSize } from '../flow/sizes.ts';
-import { askedFor } from './asked-for.ts';
 import type { SheetContext } from './context.ts';
 import { cautionsBox, titleOf } from './head.ts';
+import type { Steps } from './lesson-steps.ts';
+import { BUILD, EARN, MAKE, SHARE, stepText } from './lesson-steps.ts';
 import { readAloud } from './rule-sentences.ts';
 import type { SheetKind } from './sheet-kind.ts';
 
@@ -50,33 +50,6 @@ function aloud(context: SheetContext): Block {
   };
 }
 
-/** Minutes, of a lesson of 45 (common practice, no source). */
-const MAKE = [
-  [10, 'print.plan-make-start'],
-  [10, 'print.plan-make-measure'],
-  [20, 'print.plan-make-fold'],
-  [5, 'print.plan-make-end'],
-] as const;
-const EARN = [
-  [10, 'print.plan-earn-start'],
-  [15, 'print.plan-earn-play'],
-  [10, 'print.plan-earn-check'],
-  [10, 'print.plan-earn-end'],
-] as const;
-/** In place of a game. */
-const SHARE = [
-  [5, 'print.plan-share-start'],
-  [20, 'print.plan-share-try'],
-  [10, 'print.plan-share-check'],
-  [10, 'print.plan-earn-end'],
-] as const;
-const BUILD = [
-  [15, 'print.plan-build-start'],
-  [10, 'print.plan-build-measure'],
-  [10, 'print.plan-build-again'],
-  [10, 'print.plan-build-end'],
-] as const;
-
 const TALK = [
   'print.plan-talk-forces',
   'print.plan-talk-stand',
@@ -84,8 +57,6 @@ const TALK = [
   'print.plan-talk-error',
   'print.plan-talk-change',
 ] as const;
-
-type Steps = typeof MAKE | typeof EARN | typeof SHARE | typeof BUILD;
 
 function lessonsTable(size: TextSize, context: SheetContext): Block {
   const { challenge, say } = context;
@@ -106,16 +77,11 @@ function lessonsTable(size: TextSize, context: SheetContext): Block {
   };
 }
 
-function lessonRow(
-  name: string,
-  steps: Steps,
-  ready: string,
-  size: TextSize,
-  { challenge, say, words }: SheetContext,
-): Row {
+function lessonRow(name: string, steps: Steps, ready: string, size: TextSize, context: SheetContext): Row {
+  const { say, words } = context;
   const sum = steps.reduce((total, [minutes]) => total + minutes, 0);
   const items = steps.map(([minutes, key]) =>
-    say('print.plan-step', { minutes: words.words.counted('minutes', minutes), step: say(stepFor(key, challenge)) }),
+    say('print.plan-step', { minutes: words.words.counted('minutes', minutes), step: stepText(key, context) }),
   );
   const first: readonly Block[] = [
     { kind: 'paragraph', text: name, font: 'bold', size },
@@ -123,11 +89,3 @@ function lessonRow(
   ];
   return { cells: [first, [{ kind: 'list', mark: 'point', size, items }], ready] };
 }
-
-/** A height is foretold where it counts. */
-function stepFor(key: Steps[number][1], challenge: Challenge): Steps[number][1] | 'print.plan-earn-draw' {
-  const isAsked = HEIGHTS.some((measure) => askedFor(challenge).has(measure));
-  return key === 'print.plan-earn-end' && !isAsked ? 'print.plan-earn-draw' : key;
-}
-
-const HEIGHTS = ['height', 'height-to-width'];

@@ -28,8 +28,8 @@ export const materialsWith = (sheets: () => readonly SheetKind[]): SheetKind => 
 
 interface Thing {
   readonly what: string;
-  /** null: to be written in. */
-  readonly group: number | null;
+  /** null: to be written in; 'shared': fewer than there are groups. */
+  readonly group: number | null | 'shared';
   /** In all; without it, what a group needs times the groups. */
   readonly all?: number;
 }
@@ -37,14 +37,17 @@ interface Thing {
 function thingsTable(context: SheetContext): Block {
   const { record, say, words } = context;
   const groups = record.groups.length;
-  const text = (count: number | null): string => (count === null ? '' : words.words.number(count));
+  const text = (count: Thing['group']): string => {
+    if (count === 'shared') return say('print.need-shared');
+    return count === null ? '' : words.words.number(count);
+  };
   return {
     kind: 'table',
     rules: 'grid',
     columns: [{ share: 1 }, { widthMm: 34, align: 'right' }, { widthMm: 34, align: 'right' }],
     head: [say('print.need-what'), say('print.need-group'), say('print.need-class', { groups })],
     rows: [...paperOf(context), ...boughtOf(context), ...toolsOf(context)].map(({ what, group, all }) => ({
-      cells: [what, text(group), text(all ?? (group === null ? null : group * groups))],
+      cells: [what, text(group), text(all ?? (typeof group === 'number' ? group * groups : null))],
     })),
   };
 }
@@ -57,33 +60,34 @@ function paperOf({ challenge, netPages, paper, record, say }: SheetContext): rea
   if (papers.length === 0) return [];
   const size = say(`print.paper-${paper}`);
   const what = say('print.need-net-sheets', { paper: size, grams: Math.max(...papers) });
-  const spare = netPages === null ? {} : { all: Math.ceil(netPages * record.groups.length * SPARE_SHARE) };
+  if (netPages === null) return [{ what, group: null }];
+  const spare = Math.ceil(netPages * record.groups.length * SPARE_SHARE);
   return [
     { what, group: netPages },
-    { what: say('print.need-spare'), group: null, ...spare },
+    { what: say('print.need-spare'), group: null, all: spare },
   ];
 }
 
 const SPARE_SHARE = 0.1;
 
-/** What paper does not make: as many as the class has, shared out. */
+/** What paper does not make: as many as the class has, shared out; where they do not go round, the groups share them. */
 function boughtOf({ challenge, record, say }: SheetContext): readonly Thing[] {
   const groups = Math.max(1, record.groups.length);
   return challenge.kit.kinds.flatMap(({ material, name, stock }) =>
     material.kind === 'folded-paper'
       ? []
-      : [{ what: say('print.need-made', { kind: name }), group: Math.floor(stock / groups), all: stock }],
+      : [{ what: say('print.need-made', { kind: name }), group: Math.floor(stock / groups) || 'shared', all: stock }],
   );
 }
 
-/** For a group of four to six. Common practice, no source. */
-function toolsOf({ challenge, say }: SheetContext): readonly Thing[] {
+/** For a group of four to six; a pencil for each pupil. Common practice, no source. */
+function toolsOf({ challenge, pupils, record, say }: SheetContext): readonly Thing[] {
   return [
     { what: say('print.need-scissors'), group: 3 },
     { what: say('print.need-glue'), group: 2 },
     { what: say('print.need-tape'), group: 1 },
     { what: say('print.need-rulers'), group: 3 },
-    { what: say('print.need-pencils'), group: 6 },
+    { what: say('print.need-pencils'), group: Math.ceil(pupils / Math.max(1, record.groups.length)), all: pupils },
     { what: say('print.need-tray'), group: 1 },
     { what: say('print.need-squared'), group: 4 },
     { what: say('print.need-clock'), group: 1 },

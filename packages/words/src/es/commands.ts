@@ -129,10 +129,10 @@ Lee cada archivo y dice qué falla, lugar por lugar, o que está bien.
   'score.not-known': 'no se sabe',
   'score.points-not-known': 'puntos sin saber: sin medir {measures}',
   'working.letters': `Letras: A área vista desde arriba, V volumen, S todas las superficies, U superficie que se puede tocar, B base, L los lados sin las bases, P perímetro (de un sólido: de su base), l largo,
-w ancho, h altura, k un número dividido entre otro, s altura inclinada, a y b aristas, r radio (en una pirámide: del centro de la base a su lado),
+w ancho, h altura, k un número dividido entre otro, s apotema, a y b aristas, r radio (en una pirámide: del centro de la base a su lado),
 R radio de la base bajo una parte de arriba menor, d cuánto entra la parte de arriba, q la mitad de P, n cuántos,
 t 180° / n.`,
-  'working.count-letters': 'Al contar: N piezas, F caras, R las curvas, E aristas, C esquinas.',
+  'working.count-letters': 'Al contar: N piezas, F caras, R las curvas, E aristas, C vértices.',
   'working.digits':
     'Los cálculos siguen con los números completos. Con las cifras que se ven, la última puede variar un poco.',
   'measure.title': '{group}, {challenge} ({attempt})',

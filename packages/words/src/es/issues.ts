@@ -52,8 +52,7 @@ export const issues: IssueTexts = {
   'sides-out-of-range': 'El número de lados es {sides}. Debe ir de {fewest} a {most}.',
   'triangle-impossible':
     'Estos tres lados no forman un triángulo: el más largo debe ser menor que los otros dos juntos. Mide otra vez.',
-  'slant-too-short':
-    'La altura inclinada es {slantMm}. Debe ser mayor que {runMm}, o los lados no se juntan. Mide otra vez.',
+  'slant-too-short': 'La apotema es {slantMm}. Debe ser mayor que {runMm}, o los lados no se juntan. Mide otra vez.',
   'frustum-upside-down': 'La parte de arriba debe ser menor que la de abajo. Cámbialas, o usa un prisma o un cilindro.',
   'kind-unknown': 'El juego de piezas no tiene el tipo "{kind}". Usa un tipo del juego o añádelo.',
   'resting-unknown': 'Una pieza del tipo "{kind}" no puede apoyarse en "{resting}". Usa uno de estos: {known}.',

@@ -35,9 +35,9 @@ export const names: NameTables = {
     b: 'lado b',
     c: 'lado c',
     sides: 'número de lados',
-    slant: 'altura inclinada',
-    slantLength: 'altura inclinada en el lado del largo',
-    slantWidth: 'altura inclinada en el lado del ancho',
+    slant: 'apotema',
+    slantLength: 'apotema en el lado del largo',
+    slantWidth: 'apotema en el lado del ancho',
     slantEdge: 'arista lateral',
     topEdge: 'arista de arriba',
     topLength: 'largo de arriba',
@@ -68,10 +68,10 @@ export const names: NameTables = {
     dome: 'la cúpula',
   },
   counting: {
-    'flat-only': 'solo caras planas y aristas rectas; la punta de un cono no es esquina',
+    'flat-only': 'solo caras planas y aristas rectas; la punta de un cono no es vértice',
     'flat-and-curved-apart':
-      'las caras planas son caras, las superficies curvas se cuentan aparte; la punta de un cono es esquina',
-    'all-surfaces': 'toda superficie es cara, todo borde es arista; la punta de un cono es esquina',
+      'las caras planas son caras, las superficies curvas se cuentan aparte; la punta de un cono es vértice',
+    'all-surfaces': 'toda superficie es cara, todo borde es arista; la punta de un cono es vértice',
   },
   base: {
     'outline-of-pieces-on-table': 'contorno de las piezas que tocan la mesa',

@@ -15,7 +15,7 @@ export const own: OwnTexts = {
   'slip.radius-for-diameter': 'Sale así con el radio en lugar del diámetro: mira el paso con el diámetro.',
   'slip.cm-for-mm': 'Sale así al tomar mm por cm, o cm por mm: mira las unidades.',
   'slip.third-forgotten': 'Sale así sin dividir entre 3: mira las pirámides y los conos.',
-  'slip.slant-for-height': 'Sale así con la altura inclinada en lugar de la altura: mira el paso con la altura.',
+  'slip.slant-for-height': 'Sale así con la apotema en lugar de la altura: mira el paso con la altura.',
   'slip.other-pi': 'Sale así con otro número para π. La clase toma {pi}.',
   'slip.piece-forgotten': 'Sale así si falta una pieza: cuenta las piezas otra vez.',
   'slip.contact-counted-once':

@@ -10,6 +10,8 @@ export const lesson = {
   'print.plan-make-start': 'Tell the goal and read the rules. Give out the roles.',
   'print.plan-make-measure': 'Pairs measure and count on the nets, and fill in the measuring table.',
   'print.plan-make-fold': 'Cut, score the folds, fold, glue. Fast pairs make what is still missing.',
+  'print.plan-make-fold-young': 'An adult cuts. Pupils score the folds, fold and glue.',
+  'print.plan-make-hard': 'Begin with easy solids. An adult makes the hard ones, or a second lesson does: {kinds}.',
   'print.plan-make-end': 'Lay the tables side by side. Who counted otherwise, and why?',
   'print.plan-make-ready': 'Nets, measuring tables, scissors, glue, rulers, role cards',
   'print.plan-earn': '2. Earn',

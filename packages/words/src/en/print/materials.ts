@@ -7,6 +7,7 @@ export const materials = {
   'print.need-net-sheets': 'Sheets for one set of nets, {paper}, {grams} g/m²',
   'print.need-spare': 'Spare sheets, for slips',
   'print.need-made': '{kind}, not of paper',
+  'print.need-shared': 'to share',
   'print.need-scissors': 'Scissors',
   'print.need-glue': 'Glue sticks',
   'print.need-tape': 'Tape, to mend pieces',

@@ -55,5 +55,5 @@ export const rules = {
   'print.role-judge': 'Judge',
   'print.role-judge-1': 'Looks at the builds of other groups only.',
   'print.role-judge-2': 'Goes through the rules one by one.',
-  'print.role-judge-3': 'Gives each mark with a reason.',
+  'print.role-judge-3': 'Gives a reason with every mark or answer.',
 } as const;

@@ -101,7 +101,7 @@ export const challenge = {
   'challenge.help-kit': 'Las piezas que se pueden usar. Se cambian en Juego de piezas.',
   'challenge.help-places': 'Qué se compara primero, y qué después cuando dos construcciones son iguales.',
   'challenge.help-ruler': 'Con qué se leen las alturas, cuánto puede fallar una lectura y qué altura cuenta.',
-  'challenge.help-counting': 'Cómo se cuentan caras, aristas y esquinas, y qué es la base.',
+  'challenge.help-counting': 'Cómo se cuentan caras, aristas y vértices, y qué es la base.',
   'challenge.help-gaps': 'Huecos pequeños entre piezas, y diferencias pequeñas de altura.',
   'challenge.help-criteria': 'Lo que el jurado valora de 0 a 4, como la idea.',
   'challenge.help-own': 'Qué π toma la clase, y cómo de cerca debe quedar un resultado.',

@@ -27,7 +27,7 @@ export const kit = {
   'kit.paper': 'Papel, {unit}',
   'kit.faces': 'Caras',
   'kit.edges': 'Aristas',
-  'kit.vertices': 'Esquinas',
+  'kit.vertices': 'Vértices',
   'kit.more': 'Más',
   'kit.more-about': 'Más sobre {kind}',
   'kit.kind-name': 'Nombre del tipo',

@@ -127,7 +127,7 @@ export const supplyGame = {
   'supply-game.help-carrier': 'Elige quién lleva y cada marca lo guarda: un número o un papel, sin nombres de alumnos.',
   'supply-game.help-kinds': 'Más es una pieza ganada. Menos anula la última.',
   'supply-game.help-happened': 'Más pregunta qué pieza o por qué. Menos anula la última.',
-  'supply-game.help-counted': 'Muestra cómo se suman caras, aristas y esquinas, tipo por tipo.',
+  'supply-game.help-counted': 'Muestra cómo se suman caras, aristas y vértices, tipo por tipo.',
   'supply-game.help-strokes':
     'Sumas y todas las marcas, la más nueva primero. Nada se borra: lo anulado queda tachado.',
   'supply-game.help-glance': 'Lo que tienen todos los grupos, lo perdido y lo que queda.',

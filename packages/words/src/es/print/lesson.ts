@@ -10,6 +10,9 @@ export const lesson = {
   'print.plan-make-start': 'Contar la meta y leer las reglas. Repartir las tareas.',
   'print.plan-make-measure': 'Por parejas, medir y contar en los desarrollos, y llenar la tabla para medir.',
   'print.plan-make-fold': 'Cortar, marcar los dobleces, doblar, pegar. Quien acaba pronto hace lo que aún falta.',
+  'print.plan-make-fold-young': 'Corta un adulto. Los alumnos marcan los dobleces, doblan y pegan.',
+  'print.plan-make-hard':
+    'Empezar con los cuerpos fáciles. Los difíciles los hace un adulto, o se hacen en otra lección: {kinds}.',
   'print.plan-make-end': 'Poner las tablas juntas. ¿Quién ha contado otra cosa, y por qué?',
   'print.plan-make-ready': 'Desarrollos, tablas para medir, tijeras, pegamento, reglas, tarjetas de tareas',
   'print.plan-earn': '2. Ganar',

@@ -7,6 +7,7 @@ export const materials = {
   'print.need-net-sheets': 'Hojas para un juego de desarrollos, {paper}, {grams} g/m²',
   'print.need-spare': 'Hojas de reserva, por si algo sale mal',
   'print.need-made': '{kind}, no de papel',
+  'print.need-shared': 'se comparten',
   'print.need-scissors': 'Tijeras',
   'print.need-glue': 'Barras de pegamento',
   'print.need-tape': 'Cinta, para arreglar piezas',

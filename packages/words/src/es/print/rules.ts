@@ -55,5 +55,5 @@ export const rules = {
   'print.role-judge': 'Juzga',
   'print.role-judge-1': 'Mira solo las construcciones de otros grupos.',
   'print.role-judge-2': 'Repasa las reglas una por una.',
-  'print.role-judge-3': 'Da cada nota con una razón.',
+  'print.role-judge-3': 'Da una razón con cada nota o respuesta.',
 } as const;
