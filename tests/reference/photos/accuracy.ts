@@ -2,8 +2,8 @@
 
 import type { Outline } from '@cairnmark/geometry';
 import { CONTACT_MM, unionFacts } from '@cairnmark/geometry';
-import type { FittedCamera, Photo, View } from '@cairnmark/photo';
-import { readSheet, traceTower } from '@cairnmark/photo';
+import type { FittedCamera, Photo, TracedTower, View } from '@cairnmark/photo';
+import { fitSolid, readSheet, traceTower } from '@cairnmark/photo';
 import type { TapNoise } from './true-taps.ts';
 import { tapsOn } from './true-taps.ts';
 import type { TruePiece, TrueTower } from './truth.ts';
@@ -51,7 +51,26 @@ function cameraOf(photo: Photo, { name, paper }: TrueTower): FittedCamera {
 export function traced({ tower, top, side }: Views, noise: TapNoise): Traced {
   const result = traceTower(top, side, tapsOn(tower, noise));
   if (!result.ok) throw new Error(`${tower.name}, seed ${noise.seed}: ${JSON.stringify(result.issues)}`);
-  const { pieces, height } = result.value;
+  return compared(tower, noise.seed, result.value);
+}
+
+/**
+ * mm by which every piece is off, set at its true height: with the edges of the photo, and by its taps alone. By taps alone a height
+ * may come out wrong, and nothing could be compared.
+ */
+export function setTwice({ tower, top }: Views, noise: TapNoise): readonly (readonly [edges: number, taps: number])[] {
+  return tapsOn(tower, noise).pieces.map((piece, k) => {
+    const { x, y, z } = tower.pieces[k]!;
+    const off = (photo: Photo | null): number => {
+      const fit = fitSolid(photo, top.camera, { ...piece, bottomMm: z, bottomSigmaMm: 0 }, piece.taps);
+      if (!fit.ok) throw new Error(`${tower.name}, seed ${noise.seed}: ${JSON.stringify(fit.issues)}`);
+      return Math.hypot(fit.value.pose.xMm - x, fit.value.pose.yMm - y);
+    };
+    return [off(top.photo), off(null)];
+  });
+}
+
+function compared(tower: TrueTower, seed: number, { pieces, height }: TracedTower): Traced {
   const spotsOffMm = pieces.map(({ laid }, k) => {
     const { x, y } = tower.pieces[k]!;
     return Math.hypot(laid.xMm - x, laid.yMm - y);
@@ -62,7 +81,7 @@ export function traced({ tower, top, side }: Views, noise: TapNoise): Traced {
   ).areaMm2;
   return {
     tower: tower.name,
-    seed: noise.seed,
+    seed,
     areaOff: area / unionFacts(tower.pieces.map(trueOutline), AS_TOUCHED).areaMm2 - 1,
     spotsOffMm,
     spotsOffSigmas: spotsOffMm.map((off, k) => off / Math.sqrt(pieces[k]!.spotVarianceMm2)),

@@ -82,7 +82,10 @@ function withCorners(
   return { pose, corners: nearest.map(({ best }) => best), offPx: Math.max(...nearest.map(({ offPx }) => offPx)) };
 }
 
-/** Poses whose corners show in the same places are one: a square turned by a quarter. */
+/**
+ * Poses whose corners and spots show in the same places are one: a square turned by a quarter. A prism on its side, over a lopsided
+ * triangle, covers the same rectangle turned half round, but balances elsewhere: these are two.
+ */
 function eachOnce(
   camera: Camera,
   figure: Figure,
@@ -90,10 +93,13 @@ function eachOnce(
   sorted: readonly FirstPose[],
   samePx: number,
 ): readonly FirstPose[] {
-  const kept: { one: FirstPose; shown: readonly (Vec2 | null)[] }[] = [];
+  const kept: { one: FirstPose; shown: readonly (Vec2 | null)[]; spot: Vec2 | null }[] = [];
   for (const one of sorted) {
     const shown = cornersSeen(camera, figure, one.pose, bottomMm).map((corner) => imagePoint(camera, corner));
-    if (!kept.some((other) => shown.every((point) => isNear(point, other.shown, samePx)))) kept.push({ one, shown });
+    const spot = imagePoint(camera, [one.pose.xMm, one.pose.yMm, bottomMm]);
+    const same = (other: (typeof kept)[number]): boolean =>
+      isNear(spot, [other.spot], samePx) && shown.every((point) => isNear(point, other.shown, samePx));
+    if (!kept.some(same)) kept.push({ one, shown, spot });
   }
   return kept.map(({ one }) => one);
 }
