@@ -5,7 +5,8 @@ import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { goTo, openDemo, openScreen } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
-import { english, englishPlan, spanish } from './tools/words.ts';
+import { choose, clickOn, kindId, openTrace, photo, TRUTH, tapsOf } from './tools/tracing.ts';
+import { english, englishPlan, englishTrace, spanish } from './tools/words.ts';
 
 const ask = async (scope: Locator, text = english('frame.help')): Promise<void> =>
   scope.getByRole('button', { name: text, exact: true }).press('Enter');
@@ -87,6 +88,25 @@ it('every control of the Challenge screen has its sentence, those in its folds t
   for (const fold of await page.locator('.chal-fold').all()) await fold.locator('summary').click();
   await ask(main(page));
   expect(await unexplained(main(page))).toEqual([]);
+});
+
+it('every control of Trace it has its sentence, with a piece in hand and for the height', async () => {
+  const page = await openApp();
+  await openTrace(page);
+  await choose(page, photo('top'));
+  await page.locator('.trace-detail summary').click();
+  const [piece] = TRUTH.pieces;
+  await page.locator(`[data-trace-kind="${kindId(0)}"]`).click();
+  for (const tap of piece === undefined ? [] : tapsOf(piece)) await clickOn(page, tap);
+  await page.getByRole('button', { name: englishTrace('trace.it-fits') }).waitFor();
+  await ask(main(page));
+  const doors = await page.locator('.rules .seg button').allInnerTexts();
+  const left = async (): Promise<string[]> => (await unexplained(main(page))).filter((name) => !doors.includes(name));
+  expect(await left()).toEqual([]);
+  await page.getByRole('button', { name: englishTrace('trace.it-fits') }).click();
+  await page.getByRole('button', { name: englishTrace('trace.to-side') }).click();
+  await choose(page, photo('side'));
+  expect(await left()).toEqual([]);
 });
 
 it('every part of Build has its sentences, by touch and in Spanish', async () => {

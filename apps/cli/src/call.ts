@@ -6,7 +6,7 @@ import { LANGUAGES, terminalWords } from '@cairnmark/words';
 import type { PrintOptionName, PrintTyped } from './printing/options.ts';
 import { PRINT_CHOICES, PRINT_OPTIONS } from './printing/options.ts';
 
-export const COMMANDS = ['score', 'measure', 'why', 'ready', 'print', 'solids', 'check', 'help'] as const;
+export const COMMANDS = ['score', 'measure', 'why', 'ready', 'print', 'trace', 'solids', 'check', 'help'] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 export const FORMS = ['table', 'json', 'csv'] as const;
@@ -27,6 +27,8 @@ export interface Call {
   /** How many a build may have, as typed. */
   readonly pieces: string | null;
   readonly language: Language;
+  /** The file of taps, as typed. */
+  readonly taps: string | null;
   readonly print: PrintTyped;
 }
 
@@ -45,6 +47,7 @@ type OptionName =
   | 'tilt'
   | 'challenge'
   | 'pieces'
+  | 'taps'
   | 'help'
   | PrintOptionName;
 
@@ -57,6 +60,7 @@ const OPTIONS = {
   tilt: { type: 'string' },
   challenge: { type: 'string' },
   pieces: { type: 'string' },
+  taps: { type: 'string' },
   rows: { type: 'boolean' },
   help: { type: 'boolean', short: 'h' },
 } as const satisfies Record<OptionName, { type: 'string' | 'boolean'; short?: string }>;
@@ -68,6 +72,7 @@ const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   why: ['challenge'],
   ready: ['pieces', 'rows'],
   print: ['challenge', ...(Object.keys(PRINT_OPTIONS) as PrintOptionName[])],
+  trace: ['taps', 'as'],
   solids: [],
   check: [],
   help: [],
@@ -100,6 +105,7 @@ export function readCall(args: readonly string[]): Reading {
     tilt: textOf(values.tilt),
     challenge: textOf(values.challenge),
     pieces: textOf(values.pieces),
+    taps: textOf(values.taps),
   };
   return {
     words,
@@ -128,6 +134,7 @@ const PLAIN = {
   tilt: null,
   challenge: null,
   pieces: null,
+  taps: null,
   print: {},
 } as const;
 

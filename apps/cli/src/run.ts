@@ -10,6 +10,7 @@ import { print } from './commands/print.ts';
 import { ready } from './commands/ready.ts';
 import { score } from './commands/score.ts';
 import { solids } from './commands/solids.ts';
+import { trace } from './commands/trace.ts';
 import { why } from './commands/why.ts';
 import type { ExitCode } from './exit.ts';
 import { NOT_UNDERSTOOD } from './exit.ts';
@@ -18,7 +19,7 @@ import { complain } from './speak.ts';
 
 type Command = (call: Call, words: TerminalWords, io: Io) => ExitCode | Promise<ExitCode>;
 
-const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, print, solids, check, help };
+const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, print, trace, solids, check, help };
 
 /** `args`: the call without the program's name. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {

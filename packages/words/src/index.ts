@@ -1,7 +1,7 @@
 // The only home of sentences: codes and numbers in, sentences out, in English and Spanish.
 
 export type { TerminalWords } from './at-once.ts';
-export { cardWords, planWords, printWords, screenWords, terminalWords, wordsFor } from './at-once.ts';
+export { cardWords, planWords, printWords, screenWords, terminalWords, traceWords, wordsFor } from './at-once.ts';
 export type { CardWords } from './cards.ts';
 export type { Reading } from './class-reader.ts';
 export { classReader } from './class-reader.ts';
@@ -10,13 +10,21 @@ export type { ClassNames } from './day.ts';
 export type { CautionId, CountedThing, IssueCode, MeasureName, NameTables } from './keys.ts';
 export type { Language } from './language.ts';
 export { LANGUAGES } from './language.ts';
-export { loadCardWords, loadPlanWords, loadPrintWords, loadScreenWords, loadWords } from './on-demand.ts';
+export {
+  loadCardWords,
+  loadPlanWords,
+  loadPrintWords,
+  loadScreenWords,
+  loadTraceWords,
+  loadWords,
+} from './on-demand.ts';
 export type { PlanKey, PlanWords } from './plan.ts';
 export type { PrintIssueCode, PrintKey, PrintWords } from './print.ts';
 export type { Reader } from './reader.ts';
 export type { ScreenKey, ScreenWords } from './screens.ts';
 export type { StabilityWords } from './stability.ts';
 export type { StabilityBrief } from './stability-brief.ts';
+export type { PhotoFault, TraceKey, TraceWords } from './trace.ts';
 export { typedText } from './typed.ts';
 export type { Side, Sides } from './why.ts';
 export type { Words } from './words.ts';

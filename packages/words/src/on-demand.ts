@@ -7,6 +7,7 @@ import type { PlanTexts, PlanWords } from './plan.ts';
 import type { PrintCatalogue, PrintWords } from './print.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
 import { textWords } from './text-words.ts';
+import type { TraceCatalogue, TraceWords } from './trace.ts';
 import type { Words } from './words.ts';
 
 type Load<T> = Readonly<Record<Language, () => Promise<T>>>;
@@ -36,6 +37,11 @@ const PRINTED: Load<PrintCatalogue> = {
   es: async () => (await import('./es/print/index.ts')).printed,
 };
 
+const TRACES: Load<TraceCatalogue> = {
+  en: async () => (await import('./en/trace.ts')).trace,
+  es: async () => (await import('./es/trace.ts')).trace,
+};
+
 export async function loadWords(language: Language): Promise<Words> {
   const [catalogue, { wordsIn }] = await Promise.all([CATALOGUES[language](), import('./words.ts')]);
   return wordsIn(catalogue);
@@ -55,4 +61,9 @@ export async function loadCardWords(language: Language): Promise<CardWords> {
 export async function loadPrintWords(language: Language): Promise<PrintWords> {
   const [printed, { printWordsIn }] = await Promise.all([PRINTED[language](), import('./print.ts')]);
   return printWordsIn(language, printed);
+}
+
+export async function loadTraceWords(language: Language): Promise<TraceWords> {
+  const [catalogue, { traceWordsIn }] = await Promise.all([TRACES[language](), import('./trace.ts')]);
+  return traceWordsIn(language, catalogue);
 }

@@ -13,6 +13,7 @@ import { share } from './share.ts';
 import { start } from './start.ts';
 import type { State } from './state.ts';
 import { supply } from './supply.ts';
+import { trace } from './trace.ts';
 
 export const STATES: readonly State[] = [
   ...start,
@@ -27,4 +28,5 @@ export const STATES: readonly State[] = [
   ...supply,
   ...record,
   ...share,
+  ...trace,
 ];

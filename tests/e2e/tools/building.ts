@@ -15,7 +15,7 @@ export async function newTry(page: Page): Promise<void> {
 }
 
 /** Goes through one of the doors of Build. */
-export async function through(page: Page, door: 'numbers' | 'stack' | 'lay'): Promise<void> {
+export async function through(page: Page, door: 'numbers' | 'stack' | 'lay' | 'trace'): Promise<void> {
   await page.getByRole('button', { name: english(`door.${door}`) }).click();
 }
 

@@ -15,6 +15,7 @@ interface Chunk {
 type Manifest = Readonly<Record<string, Chunk>>;
 
 const FIRST = 'index.html';
+const BUILD = 'src/screens/build/build.tsx';
 /** Comes when the words of the first screen already stand. */
 const DRAWING = 'src/screens/start/tower.tsx';
 /** Read and written whenever a class is open, so it is there on every screen but Start. */
@@ -23,11 +24,15 @@ const CLASS_FILES = 'src/store/class-file.ts';
 /** Drawing in space and what writes 3D models: where nothing is drawn in space it comes when a model is saved, and not before. */
 const MODELS = 'src/models/saving.ts';
 
+/** The door for photos comes when somebody goes through it. */
+const TRACE = 'src/screens/trace/trace-door.tsx';
+
 /** A device loads one language. Both are nearly the same length; the longer one counts. */
 const WORDS = '../../packages/words/src/';
 const SCREEN_TEXTS = `${WORDS}es/screens/index.ts`;
 /** Those of the Score card and the Board come with them. */
 const CARD_TEXTS = `${WORDS}es/screens/cards.ts`;
+const TRACE_TEXTS = [`${WORDS}es/trace.ts`, `${WORDS}trace.ts`];
 const BUILD_TEXTS = [`${WORDS}es/index.ts`, `${WORDS}words.ts`];
 
 /** Part -> bytes. Worked out from the folder of a build. */
@@ -40,16 +45,18 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
   return {
     'first screen': sum(folder, first),
     'first screen with its drawing': sum(folder, new Set([...first, ...reached(manifest, [DRAWING], true)])),
-    Build: screen('src/screens/build/build.tsx'),
+    Build: screen(BUILD),
+    'Trace it, beside Build': screen(BUILD, TRACE, ...TRACE_TEXTS) - screen(BUILD),
     'Score card': screen('src/screens/score/score-card.tsx', CARD_TEXTS),
     Board: screen('src/screens/board/board.tsx', CARD_TEXTS),
     'a 3D model': screen(MODELS) - sum(folder, open),
     'the worker that scores': sum(folder, workerOf(folder, 'engine-worker')),
     'the worker that prints': sum(folder, workerOf(folder, 'print-worker')),
+    'the worker for photos': sum(folder, workerOf(folder, 'photo-worker')),
   };
 }
 
-/** The scripts reached from `sources`; `later`: also by what they import only when it is needed, but for 3D models. */
+/** The scripts reached from `sources`; `later`: also by what they import only when it is needed, but for 3D models and photos. */
 function reached(manifest: Manifest, sources: readonly string[], later: boolean): ReadonlySet<string> {
   const seen = new Set<string>();
   const follow = (key: string): void => {
@@ -65,7 +72,7 @@ function reached(manifest: Manifest, sources: readonly string[], later: boolean)
   return new Set([...seen].map((key) => manifest[key]?.file ?? '').filter((file) => file.endsWith('.js')));
 }
 
-const isApart = (source: string): boolean => source.startsWith(WORDS) || source === MODELS;
+const isApart = (source: string): boolean => source.startsWith(WORDS) || source === MODELS || source === TRACE;
 
 /** A worker with what it imports at once; what it loads later (the large solver, words) is not in it. */
 function workerOf(folder: string, name: string): ReadonlySet<string> {

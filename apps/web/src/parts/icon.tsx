@@ -26,6 +26,7 @@ const PATHS = {
   print: 'M6 8V3h8v5M6 14H3V8h14v6h-3M6 12h8v5H6z',
   plus: 'M10 4v12M4 10h12',
   minus: 'M4 10h12',
+  camera: 'M3 6h3l1.500-2h5L14 6h3v10H3zM10 8a2.800 2.800 0 1 1 0 5.600 2.800 2.800 0 0 1 0-5.600',
   clock: 'M10 3a7 7 0 1 1 0 14 7 7 0 0 1 0-14M10 6v4l3 2',
 } as const;
 

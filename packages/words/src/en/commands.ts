@@ -1,9 +1,11 @@
 // English texts of the terminal: help, headings, and what is wrong with a call or a file.
 
 import { printCommand } from './print-command.ts';
+import { traceCommand } from './trace-command.ts';
 
 export const commands = {
   ...printCommand,
+  ...traceCommand,
   help: `Cairnmark measures, scores and ranks builds of stacked solids.
 
   cairnmark score [FILE...]               rank the groups of a class; without a file, the demo class
@@ -11,6 +13,7 @@ export const commands = {
   cairnmark why [FILE...] GROUP [OTHER]   what separates two groups, or two tries of one group
   cairnmark ready [ID] [FILE...]          challenges ready to run; with an ID, a class's builds under it
   cairnmark print [FILE] -o OUT.pdf       nets and sheets for the lesson, as a PDF
+  cairnmark trace TOP.jpg [SIDE.jpg]      a build measured from photos, by a file of taps
   cairnmark solids                        the solids, their sizes and how they rest
   cairnmark check FILE...                 say what is wrong with a file
   cairnmark help [COMMAND]                this text, or more about one command

@@ -2,9 +2,11 @@
 
 import type { CommandTexts } from '../catalogue.ts';
 import { printCommand } from './print-command.ts';
+import { traceCommand } from './trace-command.ts';
 
 export const commands: CommandTexts = {
   ...printCommand,
+  ...traceCommand,
   help: `Cairnmark mide, puntúa y ordena construcciones de sólidos apilados.
 
   cairnmark score [ARCHIVO...]             ordena los grupos de una clase; sin archivo, la clase de muestra
@@ -12,6 +14,7 @@ export const commands: CommandTexts = {
   cairnmark why [ARCHIVO...] GRUPO [OTRO]  qué separa a dos grupos, o dos intentos de un grupo
   cairnmark ready [ID] [ARCHIVO...]        retos listos para jugar; con un ID, una clase en ese reto
   cairnmark print [ARCHIVO] -o SALIDA.pdf  desarrollos y hojas para la lección, en PDF
+  cairnmark trace TOP.jpg [SIDE.jpg]       una construcción medida en fotos, con un archivo de toques
   cairnmark solids                         los sólidos, sus medidas y cómo se apoyan
   cairnmark check ARCHIVO...               dice qué falla en un archivo
   cairnmark help [ORDEN]                   este texto, o más sobre una orden

@@ -1,5 +1,5 @@
 // The Build screen: the rules above, the shelf at the left, the build in the middle, its pieces at the right, the verdict
-// and the numbers below. Three doors lead to the same record.
+// and the numbers below. Four doors lead to the same record.
 
 import type { Pieces } from '@cairnmark/editing';
 import type { Attempt, Report } from '@cairnmark/engine';
@@ -13,6 +13,7 @@ import type { At } from '../../store/where-at.ts';
 import type { Build as Question } from '../../workers/questions.ts';
 import { buildOf, useReport } from '../../workers/use-engine.ts';
 import type { Worked } from '../../workers/worked.ts';
+import type { Keep } from '../trace/use-tracing.ts';
 import './build.css';
 import './shelf.css';
 import './scene.css';
@@ -29,6 +30,7 @@ import { Scene } from './scene.tsx';
 import { Shelf } from './shelf.tsx';
 import type { Carry } from './shown.ts';
 import { SixNumbers } from './six-numbers.tsx';
+import { Traced } from './traced.tsx';
 import { useBench } from './use-bench.ts';
 import { useEditor } from './use-editor.ts';
 import { usePreview } from './use-preview.ts';
@@ -54,17 +56,24 @@ function BuildAt({ at }: { readonly at: At }) {
   const [help, setHelp] = useState(false);
   const door = chosen ?? usualDoor(at);
   const scale = useMemo(() => kitScale(bench.solids.values()), [bench]);
+  const traced = useTraced(placeOf(at));
   const dragging = preview !== null;
   const shown = { at, words, editor, worked, door, scale, why, help, dragging, carry, setCarry, preview: setPreview };
   return (
     <div className={`build door-${door}`}>
       <RulesBar {...shown} setDoor={setDoor} setHelp={setHelp} />
-      <Shelf {...shown} />
-      {door === 'numbers' ? <NumbersDoor {...shown} key={placeOf(at)} setDoor={setDoor} /> : <Scene {...shown} />}
-      <VerdictStrip {...shown} at={seen} setWhy={setWhy} again={asked.again} />
-      <SixNumbers {...shown} at={seen} />
-      <PieceList {...shown} />
-      <Go {...shown} at={seen} />
+      {door === 'trace' ? (
+        <Traced {...shown} key={placeOf(at)} keep={traced} setDoor={setDoor} />
+      ) : (
+        <>
+          <Shelf {...shown} />
+          {door === 'numbers' ? <NumbersDoor {...shown} key={placeOf(at)} setDoor={setDoor} /> : <Scene {...shown} />}
+          <VerdictStrip {...shown} at={seen} setWhy={setWhy} again={asked.again} />
+          <SixNumbers {...shown} at={seen} />
+          <PieceList {...shown} />
+          <Go {...shown} at={seen} />
+        </>
+      )}
     </div>
   );
 }
@@ -76,6 +85,9 @@ const placeOf = ({ group, challenge, tries, attempt }: At): string =>
 /** A build of which only numbers were typed goes on with numbers; all others are seen. */
 const usualDoor = ({ attempt }: At): Door =>
   attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
+
+/** What is traced of one try, so that it is still there when another door was looked through; it goes with the screen. */
+const useTraced = (place: string): Keep => useMemo(() => ({ tracing: null }), [place]);
 
 /** The same object until something changed. An empty table is no question. */
 function useQuestion({ attempt, challenge, group, record }: At): Question | null {

@@ -1,14 +1,15 @@
-// The doors to a build: typed numbers, a list, a scene.
+// The doors to a build: typed numbers, a list, a scene, photos.
 
 import { useScreenWords } from '../../app/use-words.ts';
 import { Icon } from '../../parts/icon.tsx';
 
-export type Door = 'numbers' | 'stack' | 'lay';
+export type Door = 'numbers' | 'stack' | 'lay' | 'trace';
 
 const DOORS = [
   { id: 'numbers', text: 'door.numbers', icon: 'numbers' },
   { id: 'stack', text: 'door.stack', icon: 'stack' },
   { id: 'lay', text: 'door.lay', icon: 'layout' },
+  { id: 'trace', text: 'door.trace', icon: 'camera' },
 ] as const;
 
 export function Doors({ door, setDoor }: { readonly door: Door; readonly setDoor: (door: Door) => void }) {

@@ -40,7 +40,7 @@ export function RulesBar({ at, words, worked, door, setDoor, help, setHelp }: Ru
       </button>
       <Doors door={door} setDoor={setDoor} />
       {help && <Help text={`help.door-${door}`} />}
-      {door !== 'numbers' && (
+      {door !== 'numbers' && door !== 'trace' && (
         <HelpList
           on={help}
           items={[

@@ -1,0 +1,122 @@
+// What is drawn over a photo: the markers that were found, the pieces that stand, the piece in hand, taps, the top.
+
+import type { Vec2 } from '@cairnmark/geometry';
+import type { FittedCamera, FoundMarker, PaperId } from '@cairnmark/photo';
+import { imagePoint, paperSizeMm, topSeen } from '@cairnmark/photo';
+import { figurePixels } from '../../photo/figure-pixels.ts';
+import type { HighestPiece, Stood } from './heights.ts';
+
+/** Each line twice: a dark one under a bright one is seen on any ground. */
+function Line({ d, kind }: { readonly d: string; readonly kind: string }) {
+  return (
+    <>
+      <path className="trace-under" d={d} />
+      <path className={kind} d={d} />
+    </>
+  );
+}
+
+/** As large on the page as a finger can see, however small the photo is shown. */
+const Dot = ({ at: [x, y] }: { readonly at: Vec2 }) => (
+  <>
+    <path className="trace-dot-under" d={`M${x} ${y}h.01`} />
+    <path className="trace-dot" d={`M${x} ${y}h.01`} />
+  </>
+);
+
+const closed = (points: readonly Vec2[]): string =>
+  points.length === 0 ? '' : `M${points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).join('L')}Z`;
+
+export function MarkerMarks({
+  markers,
+  used,
+}: {
+  readonly markers: readonly FoundMarker[];
+  readonly used: readonly number[];
+}) {
+  return (
+    <>
+      {markers.map(({ id, corners }) => (
+        <Line key={id} d={closed(corners)} kind={used.includes(id) ? 'trace-marker' : 'trace-stray'} />
+      ))}
+    </>
+  );
+}
+
+/** The edges of a plain sheet, where they were found. */
+export function EdgeMarks({ camera, paper }: { readonly camera: FittedCamera; readonly paper: PaperId }) {
+  const [across, along] = paperSizeMm(paper);
+  const corners = [-1, 1, 1, -1].map((side, k) =>
+    imagePoint(camera, [(side * across) / 2, ((k < 2 ? 1 : -1) * along) / 2, 0]),
+  );
+  return <Line d={closed(corners.flatMap((corner) => (corner === null ? [] : [corner])))} kind="trace-marker" />;
+}
+
+export function PieceMarks({
+  camera,
+  stood,
+  hand,
+}: {
+  readonly camera: FittedCamera;
+  readonly stood: readonly Stood[];
+  readonly hand: Stood | null;
+}) {
+  const outline = ({ laid, piece }: Stood): string => closed(figurePixels(camera, laid, piece)?.points ?? []);
+  return (
+    <>
+      {stood.map((one, k) => (
+        <Line key={k} d={outline(one)} kind="trace-done" />
+      ))}
+      {hand !== null && <Line d={outline(hand)} kind="trace-hand" />}
+    </>
+  );
+}
+
+export const TapMarks = ({ taps }: { readonly taps: readonly Vec2[] }) => (
+  <>
+    {taps.map((tap, k) => (
+      <Dot key={k} at={tap} />
+    ))}
+  </>
+);
+
+/** A level line through the top, and a staff with a mark each centimetre that stands on the sheet below it. */
+export function TopMarks({
+  camera,
+  highest: { laid, shape },
+  heightMm,
+}: {
+  readonly camera: FittedCamera;
+  readonly highest: HighestPiece;
+  readonly heightMm: number;
+}) {
+  const at = (xMm: number, yMm: number, zMm: number): Vec2 | null => imagePoint(camera, [xMm, yMm, zMm]);
+  const beside = awayMm(camera);
+  const level = [-1.6, 1.6].map((times) => at(laid.xMm + times * beside[0], laid.yMm + times * beside[1], heightMm));
+  const [left, right] = level;
+  const [x, y] = [laid.xMm + 1.4 * beside[0], laid.yMm + 1.4 * beside[1]];
+  const ticks = Array.from({ length: Math.floor(heightMm / 10) + 1 }, (_, k) => {
+    const long = k % 5 === 0 ? 0.18 : 0.1;
+    const [from, to] = [at(x, y, 10 * k), at(x + long * beside[0], y + long * beside[1], 10 * k)];
+    return from && to ? `M${from.join(' ')}L${to.join(' ')}` : '';
+  });
+  const [foot, head] = [at(x, y, 0), at(x, y, heightMm)];
+  const seen = topSeen(camera, shape, laid, heightMm).map((point) => imagePoint(camera, point));
+  return (
+    <>
+      {left && right && <Line d={`M${left.join(' ')}L${right.join(' ')}`} kind="trace-hand" />}
+      {foot && head && <Line d={`M${foot.join(' ')}L${head.join(' ')}${ticks.join('')}`} kind="trace-hand" />}
+      {seen.map((end, k) => end !== null && <Dot key={k} at={end} />)}
+    </>
+  );
+}
+
+/** mm. Half the width of what the line stands over. */
+const BESIDE_MM = 45;
+
+/** Level, and across the line of sight. */
+function awayMm({ rotation }: FittedCamera): Vec2 {
+  const [x, y] = [rotation[0], rotation[1]];
+  const length = Math.hypot(x, y);
+  return length === 0 ? [BESIDE_MM, 0] : [(BESIDE_MM * x) / length, (BESIDE_MM * y) / length];
+}

@@ -1,0 +1,77 @@
+// The photo of the view at work, with what is found and traced drawn over it.
+
+import { tapsFor } from '@cairnmark/photo';
+import { camerasOf, heightOf, highestOf } from './heights.ts';
+import { HowDrawing } from './how-drawing.tsx';
+import { EdgeMarks, MarkerMarks, PieceMarks, TapMarks, TopMarks } from './marks.tsx';
+import { PhotoView } from './photo-view.tsx';
+import { regionOf } from './region.ts';
+import type { TraceShown } from './shown.ts';
+import { useTraceWords } from './trace-words.ts';
+import { tapsAsked, withoutTap, withoutTopTap, withTap, withTopTap } from './tracing.ts';
+
+export function PhotoPart(shown: TraceShown) {
+  const { tracing } = shown;
+  const read = tracing.shots[tracing.view]?.read;
+  const isSeen = read !== null && read !== undefined && read !== 'failed' && read.photo !== null;
+  if (!isSeen) {
+    return (
+      <div className="trace-photo trace-none">
+        <HowDrawing view={tracing.view} />
+      </div>
+    );
+  }
+  return tracing.view === 'above' ? <Above {...shown} /> : <Side {...shown} />;
+}
+
+function Above({ tracing, step, bench, above, stood, hand }: TraceShown) {
+  const { say } = useTraceWords();
+  const read = tracing.shots.above?.read;
+  if (read === null || read === undefined || read === 'failed' || read.photo === null) return null;
+  const inHand = tracing.hand;
+  const asked = inHand === null ? 0 : tapsAsked(bench.solids.get(inHand.kind), inHand.resting);
+  const canTap = inHand !== null && above !== null && inHand.taps.length < asked;
+  return (
+    <PhotoView
+      photo={read.photo}
+      region={regionOf(read.photo, above?.camera ?? null)}
+      label={say('trace.photo-above')}
+      canTap={canTap}
+      tap={(at) => step(withTap(at, asked))}
+      tapBack={() => step(withoutTap)}
+    >
+      <MarkerMarks markers={read.markers} used={above?.camera.markers ?? []} />
+      {above !== null && read.markers.length === 0 && <EdgeMarks camera={above.camera} paper={tracing.sheet.paper} />}
+      {above !== null && <PieceMarks camera={above.camera} stood={stood} hand={hand} />}
+      <TapMarks taps={inHand?.taps ?? []} />
+    </PhotoView>
+  );
+}
+
+function Side({ tracing, step, side, stood }: TraceShown) {
+  const { say } = useTraceWords();
+  const read = tracing.shots.side?.read;
+  if (read === null || read === undefined || read === 'failed' || read.photo === null) return null;
+  const highest = highestOf(stood, tracing.highest);
+  const asked = highest === null ? 0 : tapsFor(highest.shape);
+  const { taps } = tracing.top;
+  const found =
+    side !== null && highest !== null && taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
+  return (
+    <PhotoView
+      photo={read.photo}
+      region={regionOf(read.photo, side?.camera ?? null)}
+      label={say('trace.photo-side')}
+      canTap={side !== null && taps.length < asked}
+      tap={(at) => step(withTopTap(at, asked))}
+      tapBack={() => step(withoutTopTap)}
+    >
+      <MarkerMarks markers={read.markers} used={side?.camera.markers ?? []} />
+      {side !== null && read.markers.length === 0 && <EdgeMarks camera={side.camera} paper={tracing.sheet.paper} />}
+      <TapMarks taps={taps} />
+      {side !== null && highest !== null && found?.ok && (
+        <TopMarks camera={found.value.camera} highest={highest} heightMm={found.value.heightMm} />
+      )}
+    </PhotoView>
+  );
+}

@@ -1,0 +1,15 @@
+// What the photo worker answers.
+
+import { fitPiece } from '../photo/fit-piece.ts';
+import { readPhoto } from '../photo/read-photo.ts';
+import type { PhotoAnswer, PhotoQuestion } from './photo-questions.ts';
+import type { Progress } from './worker-client.ts';
+
+export async function photoAnswerTo(question: PhotoQuestion, progress: Progress): Promise<PhotoAnswer> {
+  switch (question.topic) {
+    case 'read':
+      return readPhoto(question.ask, progress);
+    case 'fit':
+      return fitPiece(question.ask);
+  }
+}
