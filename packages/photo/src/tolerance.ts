@@ -107,8 +107,11 @@ export const SAME_POSE_PX = 1;
 /** rad off straight down. From less a millimetre of height moves a tip by less than half a millimetre seen. 30 degrees. */
 export const LEAST_SIDE_TILT_RAD = Math.PI / 6;
 
-/** mm. Traced pieces that stand in each other by no more than this stand side by side: three deviations of two taps. */
-export const BESIDE_MM = 3;
+/** mm. Traced pieces that stand in each other by no more than this stand side by side: sizes and outlines are off by as much. */
+export const BESIDE_MM = 2;
+
+/** Standard deviations of their spots that come on top. */
+export const BESIDE_SIGMAS = 2.5;
 
 /** mm. What is left between pieces set apart: far below a contact (0.05 mm), so that they go on touching. */
 export const CLEAR_MM = 1e-3;
@@ -164,3 +167,12 @@ export const LEAST_SIDE_SUPPORT = 0.55;
 
 /** px. Standard deviation of a corner between two sides set on edges. */
 export const EDGE_CORNER_SIGMA_PX = 0.7;
+
+/** Places along each edge of a piece at which the photo is asked whether it shows one. */
+export const BODY_SAMPLES = 12;
+
+/** px. Two corners of a top that show no further apart across the photo than this may both be its end. */
+export const SAME_END_PX = 25;
+
+/** mm. Pieces whose tops are this near to the highest by their sizes may be the highest in the class: two deviations of a size. */
+export const AS_HIGH_MM = 1;

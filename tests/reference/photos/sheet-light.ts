@@ -12,7 +12,7 @@ export function sheetLight({ paper, pages, printScale }: Scene, x: number, y: nu
     const [c, s] = [Math.cos(turnRad), Math.sin(turnRad)];
     const [px, py] = [c * dx + s * dy, -s * dx + c * dy];
     if (Math.abs(px) > across / 2 || Math.abs(py) > along / 2) continue;
-    return inked(MARKERS[page]!, px / printScale, py / printScale) ? INK : PAPER;
+    return inked(MARKERS[page] ?? [], px / printScale, py / printScale) ? INK : PAPER;
   }
   return null;
 }

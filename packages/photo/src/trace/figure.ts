@@ -14,10 +14,14 @@ export type Figure =
   /** A cylinder that lies, its axis along y. */
   | { readonly kind: 'log'; readonly centre: Vec3; readonly radiusMm: number; readonly halfLengthMm: number };
 
-/** Null where nothing about the piece, lying this way, can be tapped: a cone on its side. */
-export function figureOf(solid: Solid, resting: Resting): Figure | null {
+/**
+ * Null where nothing about the piece, lying this way, can be tapped: a cone on its side. `by` 'base' asks for the face that it stands
+ * on, for a piece whose top is hidden by what lies on it.
+ */
+export function figureOf(solid: Solid, resting: Resting, by?: 'base'): Figure | null {
   const laid = { kind: solid.id, resting: resting.id, xMm: 0, yMm: 0, turnRad: 0 };
   const piece = placePiece({ laid, solid, resting }, 0, 0);
+  if (by === 'base') return bottomFace(piece);
   return topFace(piece) ?? ball(piece) ?? log(piece) ?? base(piece) ?? corners(piece);
 }
 
@@ -26,14 +30,20 @@ function topFace({ flatFaces }: PlacedPiece): Figure | null {
   return top === undefined ? null : rimOf(top);
 }
 
-/** The base, where nothing of the piece reaches beyond it. */
-function base({ flatFaces, outline }: PlacedPiece): Figure | null {
+/** The face it stands on, where nothing of the piece reaches beyond it. */
+function base(piece: PlacedPiece): Figure | null {
+  const { outline } = piece;
+  const rim = bottomFace(piece);
+  if (rim?.kind === 'disc') return outline.kind === 'disc' && outline.radiusMm <= rim.radiusMm ? rim : null;
+  const asWide = rim?.kind === 'corners' && outline.kind === 'polygon' && outline.points.length === rim.corners.length;
+  return asWide ? rim : null;
+}
+
+function bottomFace({ flatFaces }: PlacedPiece): Figure | null {
   const down = flatFaces.find(({ normal }) => normal[2] < -LEVEL_NORMAL);
-  if (down === undefined || outline.kind !== (down.kind === 'disc' ? 'disc' : 'polygon')) return null;
-  if (down.kind === 'disc') return outline.kind === 'disc' && outline.radiusMm > down.radiusMm ? null : rimOf(down);
-  if (outline.kind !== 'polygon' || outline.points.length !== down.corners.length) return null;
-  // Seen from above the corners of a face that looks down run the other way.
-  return rimOf({ ...down, corners: [...down.corners].reverse() });
+  if (down === undefined) return null;
+  // Seen from above, the corners of a face that looks down run the other way.
+  return rimOf(down.kind === 'disc' ? down : { ...down, corners: [...down.corners].reverse() });
 }
 
 const rimOf = (face: FlatFace): Figure =>

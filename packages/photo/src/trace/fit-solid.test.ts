@@ -128,6 +128,18 @@ it('states its uncertainty: over 80 seeds errors are as large as stated', () => 
   expect(sum / 160).toBeLessThan(1.5);
 });
 
+it('a piece whose top is hidden is tapped on the face that it stands on', () => {
+  const frustum: SolidSpec = { solid: 'regular-frustum', sizes: { sides: 4, edge: 50, topEdge: 30, height: 70 } };
+  const piece = { ...listed(frustum, 'base', 40), by: 'base' as const };
+  const corners = [0, 1, 2].map((k) => (k * Math.PI) / 2 + Math.PI / 4);
+  const pixels = corners.map((turn): Vec2 => {
+    const reach = 25 * Math.SQRT2;
+    return project(truth, placed(WHERE, 40, [reach * Math.cos(turn), reach * Math.sin(turn), 0]));
+  });
+  const found = fit(piece, { pixels, sigmaPx: 2 });
+  expectPointNear([found.pose.xMm, found.pose.yMm], [WHERE.xMm, WHERE.yMm], 0.1);
+});
+
 describe('refused', () => {
   const piece = listed(box, 'base');
   const { pixels } = tapsOn(piece, [0, 2]);

@@ -2,7 +2,7 @@
 // well. Its size is the listed one; what the photo adds is where it stands.
 
 import type { Resting, Result, Solid, Vec2 } from '@cairnmark/geometry';
-import { failure, success } from '@cairnmark/geometry';
+import { failure, placePiece, success } from '@cairnmark/geometry';
 import type { Camera } from '../camera/camera.ts';
 import { planePoint } from '../camera/camera.ts';
 import type { FittedCamera } from '../camera/fitted-camera.ts';
@@ -17,6 +17,7 @@ import {
   SAME_POSE_PX,
   SUPPORT_WORTH,
 } from '../tolerance.ts';
+import { bodySupport } from './body-support.ts';
 import type { Figure } from './figure.ts';
 import { figureOf } from './figure.ts';
 import { firstPoses } from './first-poses.ts';
@@ -34,6 +35,8 @@ export interface ListedPiece {
   /** How high it stands, from what is below it, and the standard deviation of that. */
   readonly bottomMm: number;
   readonly bottomSigmaMm: number;
+  /** The taps are on the face that it stands on, since something hides its top. Absent: where `figureOf` says. */
+  readonly by?: 'base';
 }
 
 export interface Taps {
@@ -50,6 +53,8 @@ export interface FittedSolid {
   /** Whether edges of the photo were used beside the taps, and along which share of the outline they show. */
   readonly snapped: boolean;
   readonly support: number;
+  /** Share of all its edges, those inside the outline too, that the photo shows where they should be: what ways are chosen by. */
+  readonly evidence: number;
   /** How far the taps are off the piece as they alone set it, at most, in their own deviations. */
   readonly offSigmas: number;
   /** Other ways in which a piece of this size fits the taps, the next likely first. */
@@ -63,7 +68,7 @@ export function fitSolid(
   piece: ListedPiece,
   taps: Taps,
 ): Result<FittedSolid, PhotoIssue> {
-  const figure = figureOf(piece.solid, piece.resting);
+  const figure = figureOf(piece.solid, piece.resting, piece.by);
   if (figure === null) return failure([issue('nothing-to-tap', 'trace-freely')]);
   const fault = tapFault(camera, figure, piece.bottomMm, taps);
   if (fault !== null) return failure([fault]);
@@ -76,10 +81,10 @@ export function fitSolid(
   }
   const ways = choices
     .filter(({ offSigmas }) => offSigmas <= Math.max(best.offSigmas, MOST_CHOICE_SIGMAS))
-    .map(({ fit, sightings, offSigmas }) => ({
-      ...withEdges(photo, camera, figure, piece.bottomMm, fit, sightings),
-      offSigmas,
-    }))
+    .map(({ fit, sightings, offSigmas }) => {
+      const set = withEdges(photo, camera, figure, piece.bottomMm, fit, sightings);
+      return { ...set, offSigmas, evidence: evidenceOf(photo, camera, piece, set) };
+    })
     .sort((a, b) => worth(b) - worth(a));
   const [chosen, ...others] = ways;
   if (chosen === undefined) return failure([issue('taps-do-not-fit', 'tap-again', ['taps'])]);
@@ -88,14 +93,22 @@ export function fitSolid(
     covariance: poseCovariance(camera, figure, piece, chosen.fit, chosen.sightings),
     snapped: chosen.snapped,
     support: chosen.support,
+    evidence: chosen.evidence,
     offSigmas: chosen.offSigmas,
     otherWays: others.map(({ fit }) => fit.pose),
   });
 }
 
-/** How well a way to lie fits: by the edges along its outline, and by its taps. */
-export const worth = ({ support, offSigmas }: Pick<FittedSolid, 'support' | 'offSigmas'>): number =>
-  SUPPORT_WORTH * support - huberLoss(offSigmas);
+/** How well a way to lie fits: by the edges that the photo shows, and by its taps. */
+export const worth = ({ evidence, offSigmas }: Pick<FittedSolid, 'evidence' | 'offSigmas'>): number =>
+  SUPPORT_WORTH * evidence - huberLoss(offSigmas);
+
+function evidenceOf(photo: Photo | null, camera: Camera, piece: ListedPiece, { fit, support }: Snapped): number {
+  if (photo === null) return 0;
+  const laid = { kind: piece.solid.id, resting: piece.resting.id, ...fit.pose };
+  const body = bodySupport(photo, camera, placePiece({ laid, ...piece }, 0, piece.bottomMm));
+  return body === null ? support : (support + body) / 2;
+}
 
 function tapFault(camera: Camera, figure: Figure, bottomMm: number, { pixels }: Taps): PhotoIssue | null {
   const least = figure.kind === 'corners' || figure.kind === 'log' ? 2 : 3;

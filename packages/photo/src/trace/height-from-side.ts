@@ -15,7 +15,7 @@ import { LEAST_SIDE_TILT_RAD, MOST_TAP_OFF_SIGMAS } from '../tolerance.ts';
 import type { Taps } from './fit-solid.ts';
 import type { PlanPose } from './pose.ts';
 import type { TopShape } from './top-shape.ts';
-import { tapsFor, topSeen } from './top-shape.ts';
+import { tapsFor, topPairs, topPoints } from './top-shape.ts';
 
 export interface TopPiece {
   readonly shape: TopShape;
@@ -48,15 +48,21 @@ export function heightFromSide(
     return failure([issue('view-too-steep', 'photograph-from-side', [], details)]);
   }
   const taps = [...pixels].sort((a, b) => a[0] - b[0]);
-  const base = fitHeight(camera, piece, taps, sigmaPx, piece.stackedMm);
-  if (base === null) return failure([issue('tap-not-on-plane', 'tap-again', ['taps'])]);
+  const points = topPoints(camera, piece.shape, piece.pose, piece.stackedMm);
+  const pairs = piece.shape.kind === 'ball' ? [[]] : topPairs(camera, points);
+  const fits = pairs.flatMap((pair) => {
+    const fit = fitHeight(camera, piece, pair, taps, sigmaPx, piece.stackedMm);
+    return fit === null ? [] : [{ ...fit, pair }];
+  });
+  const base = fits.sort((a, b) => a.offSigmas - b.offSigmas)[0];
+  if (base === undefined) return failure([issue('tap-not-on-plane', 'tap-again', ['taps'])]);
   if (base.offSigmas > MOST_TAP_OFF_SIGMAS) {
     const details = { offPx: base.offSigmas * sigmaPx, mostPx: MOST_TAP_OFF_SIGMAS * sigmaPx };
     return failure([issue('taps-do-not-fit', 'tap-again', ['taps'], details)]);
   }
   const slopes = Float64Array.from({ length: CAMERA_UNKNOWNS }, (_, k) => {
     const step = NUDGE * nudgeOf(k);
-    const there = fitHeight(nudged(camera, k, step), piece, taps, sigmaPx, base.heightMm);
+    const there = fitHeight(nudged(camera, k, step), piece, base.pair, taps, sigmaPx, base.heightMm);
     return there === null ? 0 : (there.heightMm - base.heightMm) / step;
   });
   const fromCamera = propagate([slopes], camera.covariance)[0] ?? 0;
@@ -75,6 +81,7 @@ const STEPS: readonly number[] = [1e-3, 1e-3, 1e-3];
 function fitHeight(
   camera: Camera,
   { shape, pose, spotCovariance }: TopPiece,
+  pair: readonly number[],
   taps: readonly Vec2[],
   sigmaPx: number,
   startMm: number,
@@ -87,7 +94,7 @@ function fitHeight(
       const [topMm = 0, xMm = 0, yMm = 0] = p;
       const there = { ...pose, xMm, yMm };
       const spot = solveLower(lower, 2, [xMm - pose.xMm, yMm - pose.yMm]);
-      return Float64Array.from([...tapsOff(camera, shape, there, topMm, taps, sigmaPx), ...spot]);
+      return Float64Array.from([...tapsOff(camera, shape, pair, there, topMm, taps, sigmaPx), ...spot]);
     },
     measured: 0,
     steps: STEPS,
@@ -103,18 +110,20 @@ function fitHeight(
 function tapsOff(
   camera: Camera,
   shape: TopShape,
+  pair: readonly number[],
   pose: PlanPose,
   topMm: number,
   taps: readonly Vec2[],
   sigmaPx: number,
 ): readonly number[] {
   if (shape.kind === 'ball') return taps.map((tap) => ballOff(camera, shape.radiusMm, pose, topMm, tap) / sigmaPx);
-  const points = topSeen(camera, shape, pose, topMm).map((point) => imagePoint(camera, point));
+  const points = topPoints(camera, shape, pose, topMm);
   return taps.flatMap((tap, k) => {
     // Of a tip every tap is on the same point; else the first half of the taps is at the left end.
-    const point = points[points.length === 1 || k < taps.length / 2 ? 0 : 1] ?? null;
-    if (point === null) return [Number.NaN, Number.NaN];
-    return [(tap[0] - point[0]) / sigmaPx, (tap[1] - point[1]) / sigmaPx];
+    const point = points[pair[pair.length === 1 || k < taps.length / 2 ? 0 : 1] ?? -1];
+    const shown = point === undefined ? null : imagePoint(camera, point);
+    if (shown === null) return [Number.NaN, Number.NaN];
+    return [(tap[0] - shown[0]) / sigmaPx, (tap[1] - shown[1]) / sigmaPx];
   });
 }
 

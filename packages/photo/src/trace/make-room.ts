@@ -4,7 +4,8 @@
 
 import type { LaidPiece, PlacedPiece, Vec2 } from '@cairnmark/geometry';
 import { CONTACT_MM, placePiece, planOverlapDepth } from '@cairnmark/geometry';
-import { BESIDE_MM, CLEAR_MM } from '../tolerance.ts';
+import { CLEAR_MM } from '../tolerance.ts';
+import { besideMm } from './beside.ts';
 
 export interface Traced {
   readonly laid: LaidPiece;
@@ -23,7 +24,7 @@ export function makeRoom<T extends Traced>(pieces: readonly T[]): readonly T[] {
       const [a, b] = [moved[i], moved[j]];
       if (a === undefined || b === undefined) continue;
       const depthMm = planOverlapDepth(a.placed.outline, b.placed.outline);
-      if (depthMm <= 0 || depthMm > BESIDE_MM) continue;
+      if (depthMm <= 0 || depthMm > besideMm(a.spotVarianceMm2, b.spotVarianceMm2)) continue;
       const [x, y] = wayOut(a, b);
       const share = a.spotVarianceMm2 / (a.spotVarianceMm2 + b.spotVarianceMm2);
       const way = depthMm + CLEAR_MM;

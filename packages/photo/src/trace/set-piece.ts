@@ -6,7 +6,8 @@ import type { PlacedPiece, Result } from '@cairnmark/geometry';
 import { CONTACT_MM, failure, landOn, placePiece, planOverlapDepth, success } from '@cairnmark/geometry';
 import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
-import { BESIDE_MM, SAME_LEVEL_MM, SIZE_SIGMA_MM } from '../tolerance.ts';
+import { SAME_LEVEL_MM, SIZE_SIGMA_MM } from '../tolerance.ts';
+import { besideMm, spotVariance } from './beside.ts';
 import type { FittedSolid } from './fit-solid.ts';
 import { fitSolid, worth } from './fit-solid.ts';
 import type { TappedPiece, View } from './trace-tower.ts';
@@ -18,28 +19,20 @@ export interface SetPiece {
 
 /** The piece among those below it. */
 export function setPiece(
-  { photo, camera }: View,
+  view: View,
   piece: TappedPiece,
   index: number,
   below: readonly PlacedPiece[],
 ): Result<SetPiece, PhotoIssue> {
-  const fitAt = (bottomMm: number, bottomSigmaMm: number, edges: boolean): Result<FittedSolid, PhotoIssue> =>
-    fitSolid(edges ? photo : null, camera, { ...piece, bottomMm, bottomSigmaMm }, piece.taps);
   const starts = piece.on === 'table' ? [0] : levelsOf(below);
-  const tried = starts.map((start) => settled(start, (level) => fitAt(level, 0, false), piece, index, below));
-  const levels = tried.flatMap((one) => ('bottomMm' in one ? [one.bottomMm] : [])).sort((x, y) => x - y);
-  const apart = levels.filter((level, k) => k === 0 || level - (levels[k - 1] ?? 0) > SAME_LEVEL_MM);
-  const standing = apart.flatMap((bottomMm) => {
-    const layers = below.filter(({ topMm }) => topMm <= bottomMm + SAME_LEVEL_MM).length;
-    const fit = fitAt(bottomMm, SIZE_SIGMA_MM * Math.sqrt(layers), true);
-    return fit.ok ? [{ fit: fit.value, placed: placedAt(piece, index, fit.value, bottomMm) }] : [];
-  });
+  const tried = starts.map((start) => settled(view, start, piece, index, below));
   // At a wrong height a piece of known size fits neither its taps nor the edges.
-  const best = standing.sort((one, other) => worth(other.fit) - worth(one.fit))[0];
-  if (best !== undefined) return success(best);
-  const fault = tried.flatMap((one) => ('issues' in one ? one.issues : []))[0];
-  return failure([fault ?? issue('level-not-clear', 'say-what-it-stands-on')]);
+  const standing = tried.flatMap((one) => (one.ok ? [one] : []));
+  const best = standing.sort((a, b) => worth(b.value.fit) - worth(a.value.fit))[0];
+  return best ?? tried[0] ?? failure([NOT_CLEAR]);
 }
+
+const NOT_CLEAR = issue('level-not-clear', 'say-what-it-stands-on');
 
 /** The table and the tops of all pieces. */
 function levelsOf(below: readonly PlacedPiece[]): readonly number[] {
@@ -48,21 +41,26 @@ function levelsOf(below: readonly PlacedPiece[]): readonly number[] {
 
 /** From a height to the place there, from the place to the height at which it lands, and so on until both stay. */
 function settled(
+  { photo, camera }: View,
   startMm: number,
-  fitAt: (bottomMm: number) => Result<FittedSolid, PhotoIssue>,
   piece: TappedPiece,
   index: number,
   below: readonly PlacedPiece[],
-): { readonly bottomMm: number } | { readonly issues: readonly PhotoIssue[] } {
+): Result<SetPiece, PhotoIssue> {
   let bottomMm = startMm;
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
-    const fit = fitAt(bottomMm);
-    if (!fit.ok) return { issues: fit.issues };
-    const landsMm = piece.on === 'table' ? 0 : landing(placedAt(piece, index, fit.value, 0), below);
-    if (Math.abs(landsMm - bottomMm) <= SAME_LEVEL_MM) return { bottomMm: landsMm };
+    const layers = below.filter(({ topMm }) => topMm <= bottomMm + SAME_LEVEL_MM).length;
+    const bottomSigmaMm = SIZE_SIGMA_MM * Math.sqrt(layers);
+    const fit = fitSolid(photo, camera, { ...piece, bottomMm, bottomSigmaMm }, piece.taps);
+    if (!fit.ok) return fit;
+    const onTable = placedAt(piece, index, fit.value, 0);
+    const landsMm = piece.on === 'table' ? 0 : landing(onTable, spotVariance(fit.value), below);
+    if (Math.abs(landsMm - bottomMm) <= SAME_LEVEL_MM) {
+      return success({ placed: placedAt(piece, index, fit.value, landsMm), fit: fit.value });
+    }
     bottomMm = landsMm;
   }
-  return { issues: [issue('level-not-clear', 'say-what-it-stands-on')] };
+  return failure([NOT_CLEAR]);
 }
 
 /** On level tops the second round is the last; on a slope each is a quarter of the one before. */
@@ -74,7 +72,8 @@ function placedAt(piece: TappedPiece, index: number, { pose }: FittedSolid, bott
 }
 
 /** Where a piece comes to lie among those that it overlaps by more than hands and taps are off; handed in on the table. */
-function landing(onTable: PlacedPiece, below: readonly PlacedPiece[]): number {
-  const under = below.filter(({ outline }) => planOverlapDepth(onTable.outline, outline) > BESIDE_MM);
+function landing(onTable: PlacedPiece, spotVarianceMm2: number, below: readonly PlacedPiece[]): number {
+  const beside = besideMm(spotVarianceMm2);
+  const under = below.filter(({ outline }) => planOverlapDepth(onTable.outline, outline) > beside);
   return landOn(onTable, under, CONTACT_MM).bottomMm;
 }

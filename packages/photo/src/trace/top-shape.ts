@@ -5,7 +5,7 @@ import type { Resting, Solid, Vec2, Vec3 } from '@cairnmark/geometry';
 import { placePiece } from '@cairnmark/geometry';
 import type { Camera } from '../camera/camera.ts';
 import { imagePoint, positionOf } from '../camera/camera.ts';
-import { SAME_CORNER_MM } from '../tolerance.ts';
+import { SAME_CORNER_MM, SAME_END_PX } from '../tolerance.ts';
 import { figureOf } from './figure.ts';
 import type { PlanPose } from './pose.ts';
 import { placed } from './pose.ts';
@@ -38,19 +38,34 @@ export const tapsFor = (top: TopShape): 1 | 2 =>
 
 /** The points to be tapped, from left to right as seen; of a ball none: its rim is met by a line of sight, not at a point. */
 export function topSeen(camera: Camera, top: TopShape, pose: PlanPose, topMm: number): readonly Vec3[] {
-  if (top.kind === 'ball') return [];
-  const points =
-    top.kind === 'corners'
-      ? top.corners.map((corner) => placed(pose, topMm, corner))
-      : top.kind === 'disc'
-        ? discEnds(camera, top.radiusMm, [pose.xMm, pose.yMm], topMm)
-        : upperSide(camera, top, pose, topMm);
-  const shown = points.flatMap((point) => {
-    const at = imagePoint(camera, point);
-    return at === null ? [] : [{ point, u: at[0] }];
+  const points = topPoints(camera, top, pose, topMm);
+  const [pair = []] = topPairs(camera, points);
+  return pair.flatMap((k) => {
+    const point = points[k];
+    return point === undefined ? [] : [point];
   });
-  const sorted = shown.sort((a, b) => a.u - b.u).map(({ point }) => point);
-  return sorted.length <= 2 ? sorted : [...sorted.slice(0, 1), ...sorted.slice(-1)];
+}
+
+/** All points of the top that may be its end as seen, in an order that does not depend on the camera's place. */
+export function topPoints(camera: Camera, top: TopShape, pose: PlanPose, topMm: number): readonly Vec3[] {
+  if (top.kind === 'ball') return [];
+  if (top.kind === 'disc') return discEnds(camera, top.radiusMm, [pose.xMm, pose.yMm], topMm);
+  if (top.kind === 'log') return upperSide(camera, top, pose, topMm);
+  return top.corners.map((corner) => placed(pose, topMm, corner));
+}
+
+/**
+ * Which two of the points may be the left and the right end, the likeliest first; of a tip the one. Seen face on, a box has two corners
+ * at each end, one behind the other, and who taps may have meant either; seen end on, a ridge has no left and right.
+ */
+export function topPairs(camera: Camera, points: readonly Vec3[]): readonly (readonly number[])[] {
+  if (points.length === 1) return [[0]];
+  const shown = points.map((point) => imagePoint(camera, point)?.[0] ?? Number.NaN);
+  const byLeft = shown.map((u, k) => ({ u, k })).sort((a, b) => a.u - b.u);
+  const [least, most] = [byLeft[0]?.u ?? 0, byLeft.at(-1)?.u ?? 0];
+  const lefts = byLeft.filter(({ u }) => u - least <= SAME_END_PX);
+  const rights = [...byLeft].reverse().filter(({ u }) => most - u <= SAME_END_PX);
+  return lefts.flatMap((left) => rights.filter(({ k }) => k !== left.k).map((right) => [left.k, right.k]));
 }
 
 /** Where lines of sight touch the rim, in plan: the ends of the flat top as seen. */

@@ -6,9 +6,11 @@ import { failure, success } from '@cairnmark/geometry';
 import type { FittedCamera } from '../camera/fitted-camera.ts';
 import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
+import { spotVariance } from './beside.ts';
 import type { FittedSolid, Taps } from './fit-solid.ts';
 import type { MeasuredHeight } from './height-from-side.ts';
 import { heightFromSide } from './height-from-side.ts';
+import { AS_HIGH_MM } from '../tolerance.ts';
 import { makeRoom } from './make-room.ts';
 import type { SetPiece } from './set-piece.ts';
 import { setPiece } from './set-piece.ts';
@@ -29,12 +31,19 @@ export interface TappedPiece {
   readonly taps: Taps;
   /** It stands on the table, whatever it seems to lie on. Absent: what its place says. */
   readonly on?: 'table';
+  /** Tapped on the face that it stands on: see `ListedPiece`. */
+  readonly by?: 'base';
 }
 
 export interface TowerTaps {
   readonly pieces: readonly TappedPiece[];
-  /** On the top of the highest piece, in the photo of the side; null where there is none. */
-  readonly top: Taps | null;
+  /** In the photo of the side; null where there are none. */
+  readonly top: TopTaps | null;
+}
+
+export interface TopTaps extends Taps {
+  /** Number of the piece whose top was tapped. Absent: the highest; of several as high, the one that the taps fit. */
+  readonly piece?: number;
 }
 
 export interface TracedPiece {
@@ -83,30 +92,22 @@ function tracedPiece({ kind, resting, on }: TappedPiece, { placed, fit }: SetPie
   return { laid, placed, fit, spotVarianceMm2: spotVariance(fit) };
 }
 
+/** Null where no piece was traced. */
 function measured(
-  side: View,
+  { camera }: View,
   pieces: readonly TracedPiece[],
   stackedMm: number,
-  taps: Taps,
+  taps: TopTaps,
 ): Result<MeasuredHeight, PhotoIssue> | null {
-  const highest = pieces.find(({ placed }) => placed.topMm === stackedMm);
-  if (highest === undefined) return null;
-  const { placed, laid, fit } = highest;
-  const { covariance: c } = fit;
-  return heightFromSide(
-    side.camera,
-    {
-      shape: topShapeOf(placed.solid, placed.resting),
-      pose: { xMm: laid.xMm, yMm: laid.yMm, turnRad: laid.turnRad },
-      spotCovariance: [c[0] ?? 0, c[1] ?? 0, c[3] ?? 0, c[4] ?? 0],
-      stackedMm,
-    },
-    taps,
+  const asked = pieces.filter(({ placed }, k) =>
+    taps.piece === undefined ? stackedMm - placed.topMm <= AS_HIGH_MM : taps.piece === k,
   );
-}
-
-/** mm2. The larger eigenvalue of the covariance of x and y. */
-function spotVariance({ covariance: c }: FittedSolid): number {
-  const [xx, xy, yy] = [c[0] ?? 0, c[1] ?? 0, c[4] ?? 0];
-  return (xx + yy) / 2 + Math.hypot((xx - yy) / 2, xy);
+  const heights = asked.map(({ placed, laid, fit: { covariance: c } }) => {
+    const shape = topShapeOf(placed.solid, placed.resting);
+    const pose = { xMm: laid.xMm, yMm: laid.yMm, turnRad: laid.turnRad };
+    const spotCovariance = [c[0] ?? 0, c[1] ?? 0, c[3] ?? 0, c[4] ?? 0] as const;
+    return heightFromSide(camera, { shape, pose, spotCovariance, stackedMm: placed.topMm }, taps);
+  });
+  const found = heights.flatMap((height) => (height.ok ? [height] : []));
+  return found.sort((a, b) => a.value.offSigmas - b.value.offSigmas)[0] ?? heights[0] ?? null;
 }

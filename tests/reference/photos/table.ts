@@ -1,0 +1,45 @@
+// How near traced towers come to their truth, as a table: by how far the taps are off.
+
+import type { Traced, Views } from './accuracy.ts';
+import { quantile } from './accuracy.ts';
+
+/** One line a noise of the taps; shares in per cent, lengths in mm. */
+export function tableOf(runs: readonly { readonly sigmaPx: number; readonly traced: readonly Traced[] }[]): string {
+  const heads = ['taps off by', ...MEASURES.map(([name]) => name)];
+  const rows = runs.map(({ sigmaPx, traced }) => [
+    `${sigmaPx} px`,
+    ...MEASURES.map(([, of, digits]) => {
+      const values = traced.flatMap(of);
+      return [0.5, 0.95, 1].map((share) => quantile(values, share).toFixed(digits)).join(' / ');
+    }),
+  ]);
+  return aligned([heads, ...rows]);
+}
+
+const MEASURES: readonly (readonly [name: string, of: (one: Traced) => readonly number[], digits: number])[] = [
+  ['area, %', ({ areaOff }) => [100 * areaOff], 2],
+  ['place, mm', ({ spotsOffMm }) => spotsOffMm, 2],
+  ['corner, mm', ({ cornersOffMm }) => cornersOffMm, 2],
+  ['height, mm', ({ heightOffMm }) => [heightOffMm], 1],
+];
+
+/** What the photos say of their focal lengths, %. */
+export function focalTable(views: readonly Views[]): string {
+  const rows = (['top', 'side'] as const).map((which) => {
+    const off = views.map((view) => 100 * (view[which].camera.focalPx / view.tower.lens[which].focalPx - 1));
+    const tilts = views.map((view) => (view.tower.lens[which].tiltRad * 180) / Math.PI);
+    return [
+      which === 'top' ? 'from above' : 'from the side',
+      `${Math.min(...tilts).toFixed(0)} to ${Math.max(...tilts).toFixed(0)}`,
+      [0.5, 0.95, 1].map((share) => quantile(off, share).toFixed(2)).join(' / '),
+    ];
+  });
+  return aligned([['photos', 'tilt, degrees', 'focal length, %'], ...rows]);
+}
+
+function aligned(rows: readonly (readonly string[])[]): string {
+  const widths = rows[0]!.map((_, k) => Math.max(...rows.map((row) => row[k]!.length)));
+  return rows
+    .map((row) => row.map((cell, k) => (k === 0 ? cell.padEnd(widths[k]!) : cell.padStart(widths[k]! + 2))).join(''))
+    .join('\n');
+}
