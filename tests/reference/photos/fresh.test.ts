@@ -21,7 +21,10 @@ describe.each(inTurn(Object.keys(FRESH), 3, 'fresh photos'))('%s', (name) => {
     const dice = diceOf(seed);
     const fresh = FRESH[name]!(dice);
     const far = fresh.pages === 4 ? 860 : 560;
-    const [above, beside] = [someShot(dice, dice.between(16, 28), far, 30), someShot(dice, dice.between(66, 76), far, 40)];
+    const [above, beside] = [
+      someShot(dice, dice.between(16, 28), far, 30),
+      someShot(dice, dice.between(66, 76), far, 40),
+    ];
     const top = render(fresh.scene, above, seed);
     const topCamera = cameraOf(top, fresh, undefined);
     const side = render(fresh.scene, beside, seed + 1);
@@ -72,7 +75,10 @@ function cameraOf(photo: Photo, { pages }: FreshScene, places: readonly PagePlac
 }
 
 /** The true spots in the frame of the fit, which takes one of the pages to lie where it should. */
-function inFrameOf({ places }: FittedCamera, { scene, built, pages }: FreshScene): readonly (readonly [number, number])[] {
+function inFrameOf(
+  { places }: FittedCamera,
+  { scene, built, pages }: FreshScene,
+): readonly (readonly [number, number])[] {
   const kept = pagesOf('a4', pages).find((nominal) =>
     places.some(
       ({ page, middleMm, turnRad }) =>
@@ -87,7 +93,11 @@ function inFrameOf({ places }: FittedCamera, { scene, built, pages }: FreshScene
   });
 }
 
-function tell(name: string, seed: number, off: Readonly<Record<'places' | 'areas' | 'heights', readonly number[]>>): void {
+function tell(
+  name: string,
+  seed: number,
+  off: Readonly<Record<'places' | 'areas' | 'heights', readonly number[]>>,
+): void {
   const both = (values: readonly number[], digits: number): string =>
     `${quantile(values, 0.5).toFixed(digits)} / ${quantile(values, 0.95).toFixed(digits)}`;
   process.stdout.write(

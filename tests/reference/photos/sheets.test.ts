@@ -2,12 +2,21 @@
 
 import type { Vec2 } from '@cairnmark/geometry';
 import type { PagePlace } from '@cairnmark/photo';
-import { findMarkers, findSheet, MARKER_SIDE_MM, markersOf, measurePrintScale, pagesOf, planePoint, readSheet } from '@cairnmark/photo';
+import {
+  findMarkers,
+  findSheet,
+  MARKER_SIDE_MM,
+  markersOf,
+  measurePrintScale,
+  pagesOf,
+  planePoint,
+  readSheet,
+} from '@cairnmark/photo';
 import { describe, expect, it } from 'vitest';
 import { expectNear, expectPointNear } from '../../tools/within.ts';
+import { quantile } from './accuracy.ts';
 import type { TrueCamera } from './camera-of-truth.ts';
 import { project } from './camera-of-truth.ts';
-import { quantile } from './accuracy.ts';
 import { render } from './render.ts';
 import type { Scene, Shot } from './scene.ts';
 import { lookingAt } from './scene.ts';
@@ -91,7 +100,11 @@ describe('a plain sheet', () => {
     const read = readSheet(photo, { kind: 'plain', paper: 'a4', halfTurned }, { focal35Mm: 26 });
     if (!read.ok) throw new Error(JSON.stringify(read.issues));
     expectNear(read.value.focalPx, 1225, { relative: 0.02 });
-    for (const [x, y] of [[90, 60], [-70, 30], [20, -80]] as const) {
+    for (const [x, y] of [
+      [90, 60],
+      [-70, 30],
+      [20, -80],
+    ] as const) {
       const seen = planePoint(read.value, project(shot.camera, [x, y, 0]), 0)!;
       expectPointNear(seen, [sign * x, sign * y] satisfies Vec2, 0.5);
     }

@@ -18,7 +18,9 @@ const views = TOWERS.map(viewsOf);
 const runs = [0, 1, 2, 4].map((sigmaPx) => ({
   sigmaPx,
   traced: views.flatMap((/** @type {unknown} */ view, /** @type {number} */ k) =>
-    Array.from({ length: sigmaPx === 0 ? 1 : seeds }, (_, seed) => traced(view, { seed: 1000 * (seed + 1) + k, sigmaPx })),
+    Array.from({ length: sigmaPx === 0 ? 1 : seeds }, (_, seed) =>
+      traced(view, { seed: 1000 * (seed + 1) + k, sigmaPx }),
+    ),
   ),
 }));
 process.stdout.write(

@@ -62,7 +62,11 @@ it('uncorrected for parallax, an area on a plane at z comes out (D / (D - z))^2 
 
 it('1 mm of error in the height of the plane costs 2 / (D - z) of the area', () => {
   const { camera } = fittedAt(20);
-  const corners = [imagePoint(camera, [0, 0, 100])!, imagePoint(camera, [30, 0, 100])!, imagePoint(camera, [0, 30, 100])!];
+  const corners = [
+    imagePoint(camera, [0, 0, 100])!,
+    imagePoint(camera, [30, 0, 100])!,
+    imagePoint(camera, [0, 30, 100])!,
+  ];
   const area = (zMm: number): number => {
     const [a, b, c] = corners.map((corner) => planePoint(camera, corner, zMm)!);
     return Math.abs((b![0] - a![0]) * (c![1] - a![1]) - (b![1] - a![1]) * (c![0] - a![0])) / 2;

@@ -3,12 +3,7 @@
 import { describe, expect, it } from 'vitest';
 import { diceOf } from '../../../../tests/reference/dice.ts';
 import { project } from '../../../../tests/reference/photos/camera-of-truth.ts';
-import {
-  cameraAt,
-  FOCAL_35_MM,
-  fittedAt,
-  seenMarkers,
-} from '../../../../tests/reference/photos/seen-markers.ts';
+import { cameraAt, FOCAL_35_MM, fittedAt, seenMarkers } from '../../../../tests/reference/photos/seen-markers.ts';
 import { expectNear, expectPointNear } from '../../../../tests/tools/within.ts';
 import type { FoundMarkers } from '../find/find-markers.ts';
 import { imagePoint, planePoint } from './camera.ts';
@@ -20,7 +15,11 @@ import { shiftedQuad } from './shifted-quad.ts';
 const SHEET = { kind: 'ground', paper: 'a4', pages: 1, printScale: 1 } as const;
 const FORT = { ...SHEET, pages: 4 } as const;
 
-const fitted = (found: FoundMarkers, focal35Mm: number | null = null, sheet: typeof SHEET | typeof FORT = SHEET): FittedCamera => {
+const fitted = (
+  found: FoundMarkers,
+  focal35Mm: number | null = null,
+  sheet: typeof SHEET | typeof FORT = SHEET,
+): FittedCamera => {
   const fit = fitCamera(found, sheet, { focal35Mm });
   if (!fit.ok) throw new Error(JSON.stringify(fit.issues));
   return fit.value;
@@ -43,7 +42,11 @@ describe('exact markers give the camera that saw them', () => {
     // Priors draw by their strength against corners taken to be good to 0.03 px.
     expectNear(camera.focalPx, 1231, { relative: 0.003 }, 'focal length');
     expectNear(camera.k1, k1, { absolute: 0.003 }, 'k1');
-    for (const [x, y, z] of [[-90, 57, 0], [43, -31, 0], [17, 29, 110]] as const) {
+    for (const [x, y, z] of [
+      [-90, 57, 0],
+      [43, -31, 0],
+      [17, 29, 110],
+    ] as const) {
       expectPointNear(planePoint(camera, project(cameraAt(tilt, k1), [x, y, z]), z)!, [x, y], 0.1);
     }
   });
@@ -69,7 +72,10 @@ describe('straight from above', () => {
 
   it('the same photo with a focal length in the file is taken', () => {
     const { between } = diceOf(31);
-    const camera = fitted(seenMarkers(cameraAt(1), () => between(-0.3, 0.3)), FOCAL_35_MM);
+    const camera = fitted(
+      seenMarkers(cameraAt(1), () => between(-0.3, 0.3)),
+      FOCAL_35_MM,
+    );
     expect(camera.focalSigmaShare).toBeLessThan(0.036);
   });
 });
@@ -124,7 +130,11 @@ it('the four pages of a fort sheet are found where they really lie', () => {
           turnRad: dice.between(-0.02, 0.02),
         },
   );
-  const camera = fitted(seenMarkers(cameraAt(22, -0.05, 900), () => 0, pages), null, FORT);
+  const camera = fitted(
+    seenMarkers(cameraAt(22, -0.05, 900), () => 0, pages),
+    null,
+    FORT,
+  );
   for (const { page, middleMm, turnRad } of pages) {
     const found = camera.places.find((place) => place.page === page)!;
     expectPointNear(found.middleMm, middleMm, 0.03, `page ${page}`);
@@ -144,7 +154,10 @@ describe('refused, with what to do', () => {
 
   it('a sheet that is not flat', () => {
     const dice = diceOf(5);
-    const issue = refusal(seenMarkers(cameraAt(25), () => dice.between(-7, 7)), FOCAL_35_MM)!;
+    const issue = refusal(
+      seenMarkers(cameraAt(25), () => dice.between(-7, 7)),
+      FOCAL_35_MM,
+    )!;
     expect([issue.code, issue.mend]).toEqual(['sheet-not-flat', 'lay-sheet-flat']);
   });
 
@@ -160,7 +173,10 @@ it('says how well it is known: over 60 noisy photos, errors are as large as stat
   for (let seed = 1; seed <= 60; seed += 1) {
     const { between } = diceOf(1000 * seed);
     // Even draws of this width have a deviation of 0.17 px.
-    const camera = fitted(seenMarkers(truth, () => between(-0.3, 0.3)), FOCAL_35_MM);
+    const camera = fitted(
+      seenMarkers(truth, () => between(-0.3, 0.3)),
+      FOCAL_35_MM,
+    );
     sigmas.push(Math.log(camera.focalPx / 1231) / camera.focalSigmaShare);
     corners.push(camera.rmsPx);
   }

@@ -91,15 +91,30 @@ describe('lines', () => {
 });
 
 describe('maps between planes', () => {
-  const corners = [[1, 2], [9, 3], [8, 11], [2, 7]] as const;
+  const corners = [
+    [1, 2],
+    [9, 3],
+    [8, 11],
+    [2, 7],
+  ] as const;
   it('the unit square to a quadrilateral, corner by corner', () => {
     const map = fromUnitSquare([...corners]);
-    [[0, 0], [1, 0], [1, 1], [0, 1]].forEach(([x, y], k) => {
+    [
+      [0, 0],
+      [1, 0],
+      [1, 1],
+      [0, 1],
+    ].forEach(([x, y], k) => {
       expectPointNear(mapBy(map, [x!, y!]), corners[k]!, 1e-12);
     });
   });
   it('by least squares it is the same map, and there is none of points on a line', () => {
-    const from = [[-30, -20], [30, -20], [30, 20], [-30, 20]] as const;
+    const from = [
+      [-30, -20],
+      [30, -20],
+      [30, 20],
+      [-30, 20],
+    ] as const;
     const map = homographyOf([...from], [...corners])!;
     const other = fromUnitSquare([...corners]);
     expectPointNear(mapBy(map, [6, -4]), mapBy(other, [0.6, 0.4]), 1e-9);

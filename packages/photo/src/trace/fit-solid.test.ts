@@ -7,9 +7,9 @@ import { diceOf } from '../../../../tests/reference/dice.ts';
 import { lensOf, project } from '../../../../tests/reference/photos/camera-of-truth.ts';
 import { fittedAt } from '../../../../tests/reference/photos/seen-markers.ts';
 import { expectNear, expectPointNear } from '../../../../tests/tools/within.ts';
+import { figureOf } from './figure.ts';
 import type { ListedPiece, Taps } from './fit-solid.ts';
 import { fitSolid } from './fit-solid.ts';
-import { figureOf } from './figure.ts';
 import type { PlanPose } from './pose.ts';
 import { placed } from './pose.ts';
 import { cornersSeen, rimSeen } from './rim.ts';
@@ -51,11 +51,46 @@ describe('exact taps give the place back', () => {
     // Turned by this much it is the same again: 0 for what is round.
     ['box, opposite corners', box, 'base', 0, [0, 2, 1], Math.PI],
     ['box on another, one side', box, 'base', 47, [1, 2, 3], Math.PI],
-    ['hexagonal prism', { solid: 'regular-prism', sizes: { sides: 6, edge: 21, height: 55 } }, 'base', 0, [0, 3], Math.PI / 3],
-    ['even triangular prism on a side', { solid: 'triangular-prism', sizes: { a: 40, b: 40, c: 50, height: 70 } }, 'side-c', 0, [0, 1, 2, 3], Math.PI],
-    ['pyramid, by its base', { solid: 'regular-pyramid', sizes: { sides: 4, edge: 29, height: 40 } }, 'base', 108, [0, 2], Math.PI / 2],
-    ['frustum, by its top', { solid: 'regular-frustum', sizes: { sides: 5, edge: 50, topEdge: 30, height: 70 } }, 'base', 0, [0, 1, 2], (2 * Math.PI) / 5],
-    ['frustum upside down', { solid: 'regular-frustum', sizes: { sides: 5, edge: 50, topEdge: 30, height: 70 } }, 'top', 0, [0, 1, 2], (2 * Math.PI) / 5],
+    [
+      'hexagonal prism',
+      { solid: 'regular-prism', sizes: { sides: 6, edge: 21, height: 55 } },
+      'base',
+      0,
+      [0, 3],
+      Math.PI / 3,
+    ],
+    [
+      'even triangular prism on a side',
+      { solid: 'triangular-prism', sizes: { a: 40, b: 40, c: 50, height: 70 } },
+      'side-c',
+      0,
+      [0, 1, 2, 3],
+      Math.PI,
+    ],
+    [
+      'pyramid, by its base',
+      { solid: 'regular-pyramid', sizes: { sides: 4, edge: 29, height: 40 } },
+      'base',
+      108,
+      [0, 2],
+      Math.PI / 2,
+    ],
+    [
+      'frustum, by its top',
+      { solid: 'regular-frustum', sizes: { sides: 5, edge: 50, topEdge: 30, height: 70 } },
+      'base',
+      0,
+      [0, 1, 2],
+      (2 * Math.PI) / 5,
+    ],
+    [
+      'frustum upside down',
+      { solid: 'regular-frustum', sizes: { sides: 5, edge: 50, topEdge: 30, height: 70 } },
+      'top',
+      0,
+      [0, 1, 2],
+      (2 * Math.PI) / 5,
+    ],
     ['cylinder', { solid: 'cylinder', sizes: { radius: 22, height: 50 } }, 'base', 50, [], 0],
     ['cylinder that lies', { solid: 'cylinder', sizes: { radius: 22, height: 50 } }, 'side', 0, [0, 2, 1], Math.PI],
     ['cone', { solid: 'cone', sizes: { radius: 21, height: 50 } }, 'base', 96, [], 0],
@@ -157,7 +192,13 @@ describe('refused', () => {
 
   it('a tap past the horizon', () => {
     const side = fittedAt(80);
-    const found = fitSolid(null, side.camera, piece, { pixels: [[800, 900], [700, 2]], sigmaPx: 2 });
+    const found = fitSolid(null, side.camera, piece, {
+      pixels: [
+        [800, 900],
+        [700, 2],
+      ],
+      sigmaPx: 2,
+    });
     expect(found.ok ? '' : found.issues[0]!.code).toBe('tap-not-on-plane');
   });
 

@@ -12,7 +12,14 @@ const { truth, camera } = fittedAt(26, 0.04);
 const PLANE = { zMm: 60, sigmaMm: 0.5 };
 
 /** An L of 60 by 60 less 30 by 30: 2 700 mm2, 240 mm round. */
-const L: readonly Vec2[] = [[0, 0], [60, 0], [60, 30], [30, 30], [30, 60], [0, 60]];
+const L: readonly Vec2[] = [
+  [0, 0],
+  [60, 0],
+  [60, 30],
+  [30, 30],
+  [30, 60],
+  [0, 60],
+];
 const tapsOn = (ring: readonly Vec2[], off = (): number => 0): readonly Vec2[] =>
   ring.map(([x, y]) => {
     const [u, v] = project(truth, [x - 20, y - 30, PLANE.zMm]);
@@ -56,6 +63,15 @@ describe('refused', () => {
   };
   it('two taps, and sides that cross', () => {
     expect(codeOf(tapsOn(L.slice(0, 2)))).toBe('taps-too-few');
-    expect(codeOf(tapsOn([[0, 0], [60, 60], [60, 0], [0, 60]]))).toBe('outline-crosses-itself');
+    expect(
+      codeOf(
+        tapsOn([
+          [0, 0],
+          [60, 60],
+          [60, 0],
+          [0, 60],
+        ]),
+      ),
+    ).toBe('outline-crosses-itself');
   });
 });

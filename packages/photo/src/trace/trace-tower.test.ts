@@ -41,7 +41,8 @@ function tapped({ spec, laid, bottomMm }: Known, off: () => number): TappedPiece
   const { solid, resting } = solidOf(spec);
   const figure = figureOf(solid, resting)!;
   const corners = cornersSeen(above.camera, figure, laid, bottomMm);
-  const points = corners.length > 0 ? [0, 2, 1].map((k) => corners[k]!) : rimSeen(above.camera, figure, laid, bottomMm, 3);
+  const points =
+    corners.length > 0 ? [0, 2, 1].map((k) => corners[k]!) : rimSeen(above.camera, figure, laid, bottomMm, 3);
   const pixels = points.map((point): Vec2 => {
     const [u, v] = project(above.truth, point);
     return [u + off(), v + off()];
@@ -120,5 +121,10 @@ it('a fault is told with the piece and the tap that it is about', () => {
   const [first, second] = pieces;
   const spoiled = { ...second!, taps: { ...second!.taps, pixels: second!.taps.pixels.slice(0, 2) } };
   const tower = traceTower({ photo: null, camera: above.camera }, null, { pieces: [first!, spoiled], top: null });
-  expect(tower.ok ? [] : [tower.issues[0]!.code, ...tower.issues[0]!.path]).toEqual(['taps-too-few', 'pieces', 1, 'taps']);
+  expect(tower.ok ? [] : [tower.issues[0]!.code, ...tower.issues[0]!.path]).toEqual([
+    'taps-too-few',
+    'pieces',
+    1,
+    'taps',
+  ]);
 });
