@@ -10,8 +10,6 @@ import type { PagePlace } from './sheet.ts';
 
 /** Unknowns of the camera itself: pose, focal length, k1. They come first. */
 export const CAMERA_UNKNOWNS = 8;
-/** The shift of edges comes next, then the pages. */
-const BLOOM = 8;
 export const FIRST_PAGE = 9;
 export const PAGE_UNKNOWNS = 3;
 
