@@ -13,8 +13,8 @@ JSON con estas claves; los píxeles se cuentan desde la esquina superior izquier
   paper      "a4" o "letter"
   focal35Mm  si se conoce: la distancia focal como en película de 35 mm
   pieces     una lista; de cada pieza su kind (un nombre), su solid como en un archivo de kit, resting (el
-             lado en que está, como "base") y taps, como [[880.9, 560.8], [810.3, 746.5]]: dos esquinas bien
-             separadas, de la cara de arriba de un prisma o de la base de una pirámide; tres puntos en el
+             lado en que está, como "base") y taps, como [[880.9, 560.8], [810.3, 746.5]]: dos vértices bien
+             separados, de la cara de arriba de un prisma o de la base de una pirámide; tres puntos en el
              borde de lo que es redondo
   top        toques en la pieza más alta en la foto de lado: su punta, o los dos extremos de una cara plana
 

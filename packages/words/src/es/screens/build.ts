@@ -183,7 +183,7 @@ export const build: Readonly<Record<keyof typeof pattern, string>> = {
   'help.door-numbers': 'Solo los números: escribe lo que dice la regla y cuenta las piezas. No se dibuja nada.',
   'help.door-stack': 'Apílalo: toca las piezas de abajo arriba. Toca una en la lista para moverla.',
   'help.door-lay': 'Colócalo: arrastra las piezas a su sitio. Una pieza pálida muestra dónde se apoyará.',
-  'help.door-trace': 'Cálcalo: toma una foto desde arriba y otra de lado, y toca las esquinas de las piezas.',
+  'help.door-trace': 'Cálcalo: toma una foto desde arriba y otra de lado, y toca los vértices de las piezas.',
   'help.shelf': 'Estas son las piezas que puedes usar. El número dice cuántas quedan.',
   'help.list': 'Tu construcción, la pieza de arriba primero. Toca una fila para mover, girar o quitar esa pieza.',
   'help.verdict': 'Si se sostiene según las cuentas y cuánto se podría inclinar la mesa. Decide la mesa de verdad.',
