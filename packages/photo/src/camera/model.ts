@@ -10,6 +10,7 @@ import type { PagePlace } from './sheet.ts';
 
 /** Unknowns of the camera itself: pose, focal length, k1. They come first. */
 export const CAMERA_UNKNOWNS = 8;
+/** After the shift of edges, which is unknown 8. */
 export const FIRST_PAGE = 9;
 export const PAGE_UNKNOWNS = 3;
 
