@@ -5,7 +5,8 @@
 //   node tests/tools/ready.mjs build      install, then compile into the dist folders
 //   node tests/tools/ready.mjs browser    install, then find a browser for the browser tests, or install one
 //   node tests/tools/ready.mjs poppler    install, then find the readers of PDF, or install them, or say that there are none
-//   node tests/tools/ready.mjs tests      both of these
+//   node tests/tools/ready.mjs pictures   install, then find real photographs and a second finder of markers, or install them, or say so
+//   node tests/tools/ready.mjs tests      all three
 
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
@@ -14,10 +15,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { getBrowser, thisMachine } from './browser.mjs';
 import { withLock } from './lock.mjs';
+import { getPictures } from './pictures.mjs';
 import { getPoppler } from './poppler.mjs';
 
 /** @typedef {(typeof WISHES)[number]} Wish */
-const WISHES = /** @type {const} */ (['install', 'build', 'browser', 'poppler', 'tests']);
+const WISHES = /** @type {const} */ (['install', 'build', 'browser', 'poppler', 'pictures', 'tests']);
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -31,8 +33,8 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
 }
 
 /**
- * Installs what is lacking in the clone at `root`, and compiles or gets a browser or readers of PDF when asked to. Of several that run at
- * once one works and the others wait. Throws an Error whose message is a sentence for the person at the terminal.
+ * Installs what is lacking in the clone at `root`, and compiles or gets a browser, readers of PDF or pictures when asked to. Of several that
+ * run at once one works and the others wait. Throws an Error whose message is a sentence for the person at the terminal.
  * @param {string} root
  * @param {Wish} wanted
  */
@@ -45,6 +47,7 @@ export function ready(root, wanted) {
     const [machine, get] = [thisMachine(root), (/** @type {import('./browser.mjs').Way} */ way) => run(root, way)];
     if (wanted === 'browser' || wanted === 'tests') getBrowser(machine, get);
     if (wanted === 'poppler' || wanted === 'tests') tell(getPoppler(machine, get));
+    if (wanted === 'pictures' || wanted === 'tests') tell(getPictures(machine, get));
   });
 }
 
@@ -55,7 +58,7 @@ export function ready(root, wanted) {
 function wish(word = 'install') {
   const known = WISHES.find((one) => one === word);
   if (known !== undefined) return known;
-  throw new Error(`ready.mjs cannot ${word}: it can install, build, get a browser, or get readers of PDF.`);
+  throw new Error(`ready.mjs cannot ${word}: it can install, build, get a browser, readers of PDF, or pictures.`);
 }
 
 /** @param {string | undefined} sentence */

@@ -3,6 +3,7 @@
 export * from './camera/camera.ts';
 export * from './camera/fit-camera.ts';
 export * from './camera/fit-plain.ts';
+export * from './camera/fit-points.ts';
 export * from './camera/fitted-camera.ts';
 export * from './camera/read-sheet.ts';
 export * from './camera/sheet.ts';

@@ -1,16 +1,19 @@
-// Prints how near the twelve photographed towers come to their truth. Takes a minute or two.
+// Prints how near the twelve photographed towers come to their truth, and what is measured on real photographs. Takes a minute or two.
 //
 //   npm run -s photos          20 seeds a tower and noise
 //   npm run -s photos -- 5     5 of them
 
 import { fileURLToPath } from 'node:url';
 import { bundle } from '../../tools/bundle.mjs';
+import { NO_PICTURES } from '../../tools/pictures.mjs';
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
-const load = await bundle('photos', ['accuracy', 'truth', 'table'], HERE);
+const load = await bundle('photos', ['accuracy', 'truth', 'table', 'chessboards', 'opencv'], HERE);
 const { viewsOf, traced } = await load('accuracy');
 const { TOWERS } = await load('truth');
-const { tableOf, focalTable } = await load('table');
+const { tableOf, focalTable, boardTable } = await load('table');
+const { measuredBoards } = await load('chessboards');
+const { chessboardsThere } = await load('opencv');
 
 const seeds = Number(process.argv[2] ?? 20);
 const start = performance.now();
@@ -27,3 +30,4 @@ process.stdout.write(
   `${TOWERS.length} towers of 4 pieces, ${seeds} seeds; median / 95 % / most; ` +
     `${Math.round((performance.now() - start) / 1000)} s of work\n\n${tableOf(runs)}\n\n${focalTable(views)}\n`,
 );
+process.stdout.write(`\n${chessboardsThere ? boardTable(measuredBoards()) : NO_PICTURES}\n`);

@@ -2,6 +2,7 @@
 
 import type { Traced, Views } from './accuracy.ts';
 import { quantile } from './accuracy.ts';
+import type { MeasuredBoard } from './chessboards.ts';
 
 /** One line a noise of the taps; shares in per cent, lengths in mm. */
 export function tableOf(runs: readonly { readonly sigmaPx: number; readonly traced: readonly Traced[] }[]): string {
@@ -35,6 +36,25 @@ export function focalTable(views: readonly Views[]): string {
     ];
   });
   return aligned([['photos', 'tilt, degrees', 'focal length, %'], ...rows]);
+}
+
+/** Lengths on real photographs of chessboards, %, by the camera that took them. */
+export function boardTable(boards: readonly MeasuredBoard[]): string {
+  const rows = ['left', 'right'].map((side) => {
+    const own = boards.filter(({ name }) => name.startsWith(side));
+    const middle = (of: (board: MeasuredBoard) => number): number =>
+      own.map(of).sort((a, b) => a - b)[own.length >> 1]!;
+    const off = own.flatMap(({ lengthsOff }) => lengthsOff.map((share) => 100 * share));
+    return [
+      `chessboards, ${side}`,
+      `${own.length}`,
+      `${off.length}`,
+      [0.5, 0.95, 1].map((share) => quantile(off, share).toFixed(2)).join(' / '),
+      middle(({ camera }) => camera.focalPx).toFixed(0),
+      middle(({ camera }) => camera.k1).toFixed(2),
+    ];
+  });
+  return aligned([['real photos', 'photos', 'lengths', 'off, %', 'focal length, px', 'k1'], ...rows]);
 }
 
 function aligned(rows: readonly (readonly string[])[]): string {
