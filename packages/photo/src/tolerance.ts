@@ -96,7 +96,7 @@ export const MOST_PULL_SIGMAS = 3;
 export const LEAST_TAP_DISTANCE_PX = 8;
 
 /** Standard deviations of a tap: a piece of the listed size does not lie under taps further off than this. */
-export const MOST_TAP_OFF_SIGMAS = 5;
+export const MOST_TAP_OFF_SIGMAS = 6;
 
 /** Standard deviations. All ways to lie that are off by no more are looked at; edges decide between them. */
 export const MOST_CHOICE_SIGMAS = 6;

@@ -48,10 +48,16 @@ function cameraOf(photo: Photo, { name, paper }: TrueTower): FittedCamera {
   return read.value;
 }
 
-export function traced({ tower, top, side }: Views, noise: TapNoise): Traced {
-  const result = traceTower(top, side, tapsOn(tower, noise));
-  if (!result.ok) throw new Error(`${tower.name}, seed ${noise.seed}: ${JSON.stringify(result.issues)}`);
-  return compared(tower, noise.seed, result.value);
+export function traced(views: Views, noise: TapNoise): Traced {
+  const result = traceTower(views.top, views.side, tapsOn(views.tower, noise));
+  if (!result.ok) throw new Error(`${views.tower.name}, seed ${noise.seed}: ${JSON.stringify(result.issues)}`);
+  return compared(views.tower, noise.seed, result.value);
+}
+
+/** The same; null where the tracing refuses the taps. */
+export function tried(views: Views, noise: TapNoise): Traced | null {
+  const result = traceTower(views.top, views.side, tapsOn(views.tower, noise));
+  return result.ok ? compared(views.tower, noise.seed, result.value) : null;
 }
 
 /**

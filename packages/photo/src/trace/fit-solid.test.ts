@@ -38,7 +38,7 @@ const tapsOn = (piece: ListedPiece, corners: readonly number[]): Taps => {
   return { pixels: chosen.map((point): Vec2 => project(truth, point)), sigmaPx: 2 };
 };
 
-const fitted = (piece: ListedPiece, taps: Taps) => {
+const setBy = (piece: ListedPiece, taps: Taps) => {
   const found = fitSolid(null, camera, piece, taps);
   if (!found.ok) throw new Error(JSON.stringify(found.issues));
   return found.value;
@@ -98,7 +98,7 @@ describe('exact taps give the place back', () => {
     ['half ball, flat side down', { solid: 'hemisphere', sizes: { radius: 17 } }, 'flat', 0, [], 0],
   ])('%s', (_, spec, restingId, bottomMm, corners, turnsBy) => {
     const piece = listed(spec, restingId, bottomMm);
-    const found = fitted(piece, tapsOn(piece, corners));
+    const found = setBy(piece, tapsOn(piece, corners));
     // The fitted camera is itself known to some hundredths of a millimetre.
     expectPointNear([found.pose.xMm, found.pose.yMm], [WHERE.xMm, WHERE.yMm], 0.1);
     if (turnsBy > 0) {
@@ -111,16 +111,16 @@ describe('exact taps give the place back', () => {
 
 it('two taps on a square are told what else they may mean; a third decides', () => {
   const cube = listed({ solid: 'cube', sizes: { edge: 50 } }, 'base');
-  const two = fitted(cube, tapsOn(cube, [0, 1]));
+  const two = setBy(cube, tapsOn(cube, [0, 1]));
   // One side of a square: it may lie on either hand.
   expect(two.otherWays).toHaveLength(1);
-  const three = fitted(cube, tapsOn(cube, [0, 1, 2]));
+  const three = setBy(cube, tapsOn(cube, [0, 1, 2]));
   expectPointNear([three.pose.xMm, three.pose.yMm], [WHERE.xMm, WHERE.yMm], 0.1);
 });
 
 it('a lopsided prism on its side covers the same rectangle either way round: both ways are told', () => {
   const prism = listed({ solid: 'triangular-prism', sizes: { a: 30, b: 40, c: 50, height: 70 } }, 'side-c');
-  const found = fitted(prism, tapsOn(prism, [0, 1, 2]));
+  const found = setBy(prism, tapsOn(prism, [0, 1, 2]));
   const ways = [found.pose, ...found.otherWays].map(({ xMm, yMm }) => Math.hypot(xMm - WHERE.xMm, yMm - WHERE.yMm));
   expect(ways).toHaveLength(2);
   expectNear(Math.min(...ways), 0, { absolute: 0.1 });
@@ -143,7 +143,7 @@ it('the ball is held by the lines of sight that touch it, not by its shadow', ()
     const at = centre.map((value, k) => value + reach * (Math.cos(turn) * across[k]! + Math.sin(turn) * other[k]!));
     return project(truth, [at[0]!, at[1]!, at[2]!]);
   });
-  const found = fitted({ ...ball, resting }, { pixels, sigmaPx: 2 });
+  const found = setBy({ ...ball, resting }, { pixels, sigmaPx: 2 });
   expectPointNear([found.pose.xMm, found.pose.yMm], [WHERE.xMm, WHERE.yMm], 0.1);
 });
 
@@ -154,7 +154,7 @@ it('states its uncertainty: over 80 seeds errors are as large as stated', () => 
   for (let seed = 1; seed <= 80; seed += 1) {
     const { between } = diceOf(1000 * seed + 3);
     const off = (): number => 2 * 2 * (between(0, 1) + between(0, 1) + between(0, 1) - 1.5);
-    const found = fitted(piece, { sigmaPx: 2, pixels: exact.pixels.map(([u, v]) => [u + off(), v + off()] as const) });
+    const found = setBy(piece, { sigmaPx: 2, pixels: exact.pixels.map(([u, v]) => [u + off(), v + off()] as const) });
     const c = found.covariance;
     sum += (found.pose.xMm - WHERE.xMm) ** 2 / c[0]! + (found.pose.yMm - WHERE.yMm) ** 2 / c[4]!;
   }
@@ -171,7 +171,7 @@ it('a piece whose top is hidden is tapped on the face that it stands on', () => 
     const reach = 25 * Math.SQRT2;
     return project(truth, placed(WHERE, 40, [reach * Math.cos(turn), reach * Math.sin(turn), 0]));
   });
-  const found = fitted(piece, { pixels, sigmaPx: 2 });
+  const found = setBy(piece, { pixels, sigmaPx: 2 });
   expectPointNear([found.pose.xMm, found.pose.yMm], [WHERE.xMm, WHERE.yMm], 0.1);
 });
 
