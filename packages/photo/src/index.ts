@@ -1,4 +1,4 @@
-// Measuring from photographs: the sheet that they are measured by.
+// Measuring from photographs: the sheet, the camera that saw it, pieces from taps, heights from the side. Plain pixels in, mm out.
 
 export * from './camera/camera.ts';
 export * from './camera/fit-camera.ts';

@@ -163,7 +163,7 @@ export const MOST_PRINT_OFF = 0.005;
 export const ON_LINE_PX = 0.9;
 
 /** Share of a side that must show an edge before it is set there. */
-export const LEAST_SIDE_SUPPORT = 0.55;
+export const LEAST_SIDE_SUPPORT = 0.8;
 
 /** px. Standard deviation of a corner between two sides set on edges. */
 export const EDGE_CORNER_SIGMA_PX = 0.7;
