@@ -10,7 +10,8 @@ import type { PagePlace } from './sheet.ts';
 
 /** Unknowns of the camera itself: pose, focal length, k1. They come first. */
 export const CAMERA_UNKNOWNS = 8;
-/** After the shift of edges, which is unknown 8. */
+/** The shift of edges comes next, then the pages. */
+export const BLOOM = 8;
 export const FIRST_PAGE = 9;
 export const PAGE_UNKNOWNS = 3;
 
