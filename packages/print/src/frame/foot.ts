@@ -1,12 +1,11 @@
 // The foot of a page: the name of the sheet, what to do with the bars, the number of the page; below them the bars.
 
 import type { Result, Vec2 } from '@cairnmark/geometry';
-import { failure, success } from '@cairnmark/geometry';
+import { failure, MM_PER_INCH, success } from '@cairnmark/geometry';
 import type { PrintWords } from '@cairnmark/words';
 import type { PrintIssue } from '../issue.ts';
 import type { Align, Mark, Writing } from '../page/page.ts';
 import { BLACK } from '../page/page.ts';
-import { MM_PER_INCH } from '../page/paper.ts';
 import { segment, solidLine } from '../page/shapes.ts';
 import type { Type } from '../text/measure.ts';
 import { textWidthMm } from '../text/measure.ts';

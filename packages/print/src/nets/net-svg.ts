@@ -4,8 +4,7 @@ import type { Vec2 } from '@cairnmark/geometry';
 import type { Net, NetPart } from '@cairnmark/nets';
 import { FLATTEN_MM, flattenPath, turnPath } from '@cairnmark/nets';
 import type { Language } from '@cairnmark/words';
-import { numberText } from '../pdf/number.ts';
-import { element, escaped, pathOf } from '../svg/write-svg.ts';
+import { element, escaped, pathOf, rootOf } from '../svg/write-svg.ts';
 
 /**
  * The parts side by side; the unit is the mm, and what is seen is the inside of the solid. The group "cut" holds the lines
@@ -22,14 +21,6 @@ export function netSvg(net: Net, title: string, language: Language): string {
     parts.flatMap(({ part, shiftMm }) =>
       paths(part).map((path) => element('path', { d: pathOf(turnPath(path, 0, shiftMm), heightMm) })),
     );
-  const [width, height] = [numberText(widthMm), numberText(heightMm)];
-  const root = {
-    xmlns: 'http://www.w3.org/2000/svg',
-    width: `${width}mm`,
-    height: `${height}mm`,
-    viewBox: ['0', '0', width, height].join(' '),
-    'xml:lang': language,
-  };
   const groups = [
     group(
       'fold',
@@ -44,7 +35,7 @@ export function netSvg(net: Net, title: string, language: Language): string {
       drawn(({ cut }) => [cut]),
     ),
   ];
-  return `${element('svg', root, lines([element('title', {}, escaped(title)), ...groups]))}\n`;
+  return `${element('svg', rootOf(widthMm, heightMm, language), lines([element('title', {}, escaped(title)), ...groups]))}\n`;
 }
 
 /** mm. Between parts and round all of them. */

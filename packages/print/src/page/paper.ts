@@ -1,5 +1,7 @@
 // Sheets of paper, mm. A4 after ISO 216, Letter after ASME Y14.1: 8.5 in by 11 in.
 
+import { MM_PER_INCH } from '@cairnmark/geometry';
+
 export type PaperSize = 'a4' | 'letter';
 
 export interface Paper {
@@ -13,8 +15,6 @@ export interface Extent {
 }
 
 export const PAPER_SIZES: readonly PaperSize[] = ['a4', 'letter'];
-
-export const MM_PER_INCH = 25.4;
 
 /** Width and height of the sheet as it is read. */
 export function extentOf({ size, orientation }: Paper): Extent {

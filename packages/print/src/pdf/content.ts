@@ -2,9 +2,9 @@
 // of the page.
 
 import type { Vec2 } from '@cairnmark/geometry';
+import { MM_PER_INCH } from '@cairnmark/geometry';
 import type { Path, PathStep } from '@cairnmark/nets';
 import type { Align, Fill, Font, Mark, Stroke, Writing } from '../page/page.ts';
-import { MM_PER_INCH } from '../page/paper.ts';
 import { textWidthMm } from '../text/measure.ts';
 import { charactersOf, winAnsiCode } from '../text/win-ansi.ts';
 import { numberText } from './number.ts';

@@ -19,13 +19,8 @@ export function writeSvg(page: Page, title: string, language: Language): Result<
   const issues = unprintable([page]);
   if (issues.length > 0) return failure(issues);
   const { widthMm, heightMm } = extentOf(page.paper);
-  const [width, height] = [numberText(widthMm), numberText(heightMm)];
   const root = {
-    xmlns: 'http://www.w3.org/2000/svg',
-    width: `${width}mm`,
-    height: `${height}mm`,
-    viewBox: ['0', '0', width, height].join(' '),
-    'xml:lang': language,
+    ...rootOf(widthMm, heightMm, language),
     role: 'img',
     'stroke-linejoin': 'round',
     'font-family': ['Helvetica', 'Arial', 'Liberation Sans', 'sans-serif'].join(', '),
@@ -33,6 +28,18 @@ export function writeSvg(page: Page, title: string, language: Language): Result<
   const drawn = page.marks.map((mark) => elementOf(mark, heightMm));
   const content = ['', element('title', {}, escaped(title)), ...drawn, ''].join('\n');
   return success(`${element('svg', root, content)}\n`);
+}
+
+/** A drawing of that size, whose unit is the mm. */
+export function rootOf(widthMm: number, heightMm: number, language: Language) {
+  const [width, height] = [numberText(widthMm), numberText(heightMm)];
+  return {
+    xmlns: 'http://www.w3.org/2000/svg',
+    width: `${width}mm`,
+    height: `${height}mm`,
+    viewBox: ['0', '0', width, height].join(' '),
+    'xml:lang': language,
+  };
 }
 
 function elementOf(mark: Mark, topMm: number): string {

@@ -136,51 +136,41 @@ export function tapsAsked(solid: Solid | undefined, resting: string): number {
 }
 
 /** A tap more, up to `most`. */
-export const withTap =
-  (tap: Vec2, most: number): Step =>
-  (before) => {
-    const { hand } = before;
-    if (hand === null || hand.taps.length >= most) return before;
-    return { ...before, hand: { ...hand, taps: [...hand.taps, tap], issue: null } };
-  };
+export const withTap = (tap: Vec2, most: number): Step =>
+  inHand((hand) => (hand.taps.length >= most ? hand : { ...hand, taps: [...hand.taps, tap], issue: null }));
 
-export const withoutTap: Step = (before) => {
-  const { hand } = before;
-  return hand === null
-    ? before
-    : { ...before, hand: { ...hand, taps: hand.taps.slice(0, -1), ways: [], way: 0, issue: null } };
-};
+export const withoutTap: Step = inHand((hand) => tappedAt(hand, hand.taps.slice(0, -1)));
 
-export const withoutTaps: Step = (before) =>
-  before.hand === null ? before : { ...before, hand: { ...before.hand, taps: [], ways: [], way: 0, issue: null } };
+export const withoutTaps: Step = inHand((hand) => tappedAt(hand, []));
 
 /** Where the piece stands by its taps, or why not; for the taps that were asked about alone. */
-export const withWays =
-  (taps: readonly Vec2[], answer: FitAnswer): Step =>
-  (before) => {
-    const { hand } = before;
-    if (hand?.taps !== taps) return before;
+export const withWays = (taps: readonly Vec2[], answer: FitAnswer): Step =>
+  inHand((hand) => {
+    if (hand.taps !== taps) return hand;
     const [ways, issue] = answer.ok ? [answer.value, null] : [[], answer.issues[0] ?? null];
-    return { ...before, hand: { ...hand, ways, way: 0, issue } };
-  };
+    return { ...hand, ways, way: 0, issue };
+  });
 
-export const otherWay: Step = (before) => {
-  const { hand } = before;
-  return hand === null ? before : { ...before, hand: { ...hand, way: (hand.way + 1) % Math.max(1, hand.ways.length) } };
-};
+export const otherWay: Step = inHand((hand) => ({ ...hand, way: (hand.way + 1) % Math.max(1, hand.ways.length) }));
 
 /** The piece in hand where it is shown; null: not yet. */
 export const handPiece = ({ hand }: Tracing): TracedSpot | null => hand?.ways[hand.way] ?? null;
 
 /** The piece in hand, moved by hand. */
-export const nudged =
-  (moved: TracedSpot): Step =>
-  (before) => {
-    const { hand } = before;
-    return hand === null
-      ? before
-      : { ...before, hand: { ...hand, ways: hand.ways.map((way, k) => (k === hand.way ? moved : way)) } };
+export const nudged = (moved: TracedSpot): Step =>
+  inHand((hand) => ({ ...hand, ways: hand.ways.map((way, k) => (k === hand.way ? moved : way)) }));
+
+/** Changes the piece in hand, when there is one. */
+function inHand(change: (hand: Hand) => Hand): Step {
+  return (before) => {
+    if (before.hand === null) return before;
+    const hand = change(before.hand);
+    return hand === before.hand ? before : { ...before, hand };
   };
+}
+
+/** Other taps: where they put the piece is not known yet. */
+const tappedAt = (hand: Hand, taps: Hand['taps']): Hand => ({ ...hand, taps, ways: [], way: 0, issue: null });
 
 export const kept: Step = (before) => {
   const piece = handPiece(before);
