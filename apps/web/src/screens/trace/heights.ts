@@ -3,8 +3,8 @@
 import type { Bench } from '@cairnmark/editing';
 import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
 import { dropPieces, failure, success } from '@cairnmark/geometry';
-import type { FittedCamera, MeasuredHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
-import { heightFromSide, makeRoom, topShapeOf } from '@cairnmark/photo';
+import type { FittedCamera, LikeliestHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
+import { asHigh, likeliestHeight, makeRoom, tapsFor, topShapeOf } from '@cairnmark/photo';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
 import type { Top } from './tracing.ts';
 
@@ -39,12 +39,15 @@ export interface HighestPiece extends Stood {
   readonly shape: TopShape;
 }
 
-/** The piece that was said to be highest, else the one that is by the sums; null: there is none. */
-export function highestOf(stood: readonly Stood[], said: number | null): HighestPiece | null {
-  const tops = stood.map(({ piece }) => piece.topMm);
-  const number = said ?? tops.indexOf(Math.max(...tops));
-  const one = stood[number];
-  return one === undefined ? null : { ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) };
+/** The piece that was said to be highest, else those that may be by the sums, which all ask for as many taps as the first. */
+export function highestOf(stood: readonly Stood[], said: number | null): readonly HighestPiece[] {
+  const numbers = said === null ? asHigh(stood.map(({ piece }) => piece.topMm)) : [said];
+  const pieces = numbers.flatMap((number) => {
+    const one = stood[number];
+    return one === undefined ? [] : [{ ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) }];
+  });
+  const [first] = pieces;
+  return first === undefined ? [] : pieces.filter(({ shape }) => tapsFor(shape) === tapsFor(first.shape));
 }
 
 /** The ways in which the photo from the side may have been taken. */
@@ -53,29 +56,24 @@ export const camerasOf = (side: {
   readonly halfTurned: FittedCamera | null;
 }): readonly FittedCamera[] => (side.halfTurned === null ? [side.camera] : [side.camera, side.halfTurned]);
 
-export interface ReadHeight extends MeasuredHeight {
-  /** By which it was read. */
-  readonly camera: FittedCamera;
+export interface ReadHeight extends LikeliestHeight {
+  readonly highest: HighestPiece;
 }
 
-/**
- * The height of the top by its taps, nudged as it was. Of several cameras, as from the two sides of a plain sheet, the one is
- * right under which the taps lie where the photo from above says.
- */
+/** The height of the top by its taps, nudged as it was: of the piece and the camera that the taps fit best. */
 export function heightOf(
   cameras: readonly FittedCamera[],
-  { laid, piece, shape, spotCovariance }: HighestPiece,
+  highest: readonly HighestPiece[],
   { taps, nudgedMm }: Top,
 ): Result<ReadHeight, PhotoIssue> {
-  const spot = { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
-  const all = cameras.map((camera) => {
-    const read = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
-    return read.ok ? success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, camera }) : read;
+  const tops = highest.map(({ laid, piece, shape, spotCovariance }) => {
+    return { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
   });
-  const [best] = all
-    .flatMap((one) => (one.ok ? [one.value] : []))
-    .sort((one, other) => one.offSigmas - other.offSigmas);
-  return best === undefined ? failure(all.flatMap((one) => (one.ok ? [] : one.issues))) : success(best);
+  const read = likeliestHeight(cameras, tops, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+  if (!read.ok) return read;
+  const piece = highest[read.value.top];
+  if (piece === undefined) return failure([]);
+  return success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, highest: piece });
 }
 
 /** px. How well a tap is set with the magnifier. */

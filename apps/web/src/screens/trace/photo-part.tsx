@@ -53,10 +53,13 @@ function Side({ tracing, step, side, stood }: TraceShown) {
   const read = tracing.shots.side?.read;
   if (read === null || read === undefined || read === 'failed' || read.photo === null) return null;
   const highest = highestOf(stood, tracing.highest);
-  const asked = highest === null ? 0 : tapsFor(highest.shape);
+  const [first] = highest;
+  const asked = first === undefined ? 0 : tapsFor(first.shape);
   const { taps } = tracing.top;
   const found =
-    side !== null && highest !== null && taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
+    side !== null && first !== undefined && taps.length === asked
+      ? heightOf(camerasOf(side), highest, tracing.top)
+      : null;
   return (
     <PhotoView
       photo={read.photo}
@@ -69,9 +72,7 @@ function Side({ tracing, step, side, stood }: TraceShown) {
       <MarkerMarks markers={read.markers} used={side?.camera.markers ?? []} />
       {side !== null && read.markers.length === 0 && <EdgeMarks camera={side.camera} paper={tracing.sheet.paper} />}
       <TapMarks taps={taps} />
-      {side !== null && highest !== null && found?.ok && (
-        <TopMarks camera={found.value.camera} highest={highest} heightMm={found.value.heightMm} />
-      )}
+      {found?.ok && <TopMarks {...found.value} />}
     </PhotoView>
   );
 }

@@ -15,11 +15,13 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
   const trace = useTraceWords();
   const { say } = trace;
   const highest = highestOf(stood, tracing.highest);
-  if (highest === null) return <Told lines={[say('trace.needs-pieces')]} />;
+  const [first] = highest;
+  if (first === undefined) return <Told lines={[say('trace.needs-pieces')]} />;
   if (side === null) return null;
   const { taps } = tracing.top;
-  const asked = tapsFor(highest.shape);
+  const asked = tapsFor(first.shape);
   const found = taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
+  const meant = found?.ok ? found.value.highest : first;
   const name = (kind: string): string => at.challenge.kit.kinds.find(({ id }) => id === kind)?.name ?? kind;
   return (
     <>
@@ -29,7 +31,7 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
           {stood
             .filter(({ piece }) => !stood.some(({ holders }) => holders.includes(piece.index)))
             .map(({ piece, laid }) => {
-              const isPicked = piece.index === highest.number;
+              const isPicked = piece.index === meant.number;
               const solid = bench.solids.get(piece.kind);
               return (
                 <li key={piece.index} className={isPicked ? 'picked' : undefined}>
@@ -81,7 +83,7 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
           {...props}
           heightMm={found.value.heightMm}
           sigmaMm={found.value.sigmaMm}
-          stackedMm={highest.piece.topMm}
+          stackedMm={meant.piece.topMm}
         />
       )}
       {found?.ok !== true && (

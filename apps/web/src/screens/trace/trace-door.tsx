@@ -8,7 +8,6 @@ import { Arriving } from '../../app/arriving.tsx';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { withPhotoHeight } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import { HandStep } from './hand-step.tsx';
@@ -60,15 +59,13 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   const steps = useFocusNear<HTMLDivElement>();
   const { tracing, step } = atWork;
   const layOut = useSession((session) => session.layOut);
-  const changeTry = useSession((session) => session.changeTry);
   const piece = handPiece(tracing);
   const stood = stoodOf(tracing.pieces, bench);
   const hand = piece === null ? null : (stoodOf([...tracing.pieces, piece], bench).at(-1) ?? null);
   const [above, side] = [measured(tracing, 'above'), measured(tracing, 'side')];
   const shown: TraceShown = { ...atWork, at, words, bench, scale, above, side, stood, hand };
   const use = (heightMm: number | null): void => {
-    layOut({ kind: 'laid-out', pieces: stood.map(({ laid }) => laid) });
-    changeTry(withPhotoHeight(heightMm));
+    layOut({ kind: 'laid-out', pieces: stood.map(({ laid }) => laid) }, heightMm);
     done();
   };
   const hasPhoto = tracing.shots.above !== null || tracing.shots.side !== null;
