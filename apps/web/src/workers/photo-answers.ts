@@ -1,6 +1,7 @@
 // What the photo worker answers.
 
-import { fitPiece } from '../photo/fit-piece.ts';
+import { traceOutline } from '@cairnmark/photo';
+import { fitPiece, TAP_SIGMA_PX } from '../photo/fit-piece.ts';
 import { readPhoto } from '../photo/read-photo.ts';
 import type { PhotoAnswer, PhotoQuestion } from './photo-questions.ts';
 import type { Progress } from './worker-client.ts';
@@ -11,5 +12,9 @@ export async function photoAnswerTo(question: PhotoQuestion, progress: Progress)
       return readPhoto(question.ask, progress);
     case 'fit':
       return fitPiece(question.ask);
+    case 'outline': {
+      const { photo, camera, plane, taps } = question.ask;
+      return traceOutline(photo, camera, plane, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+    }
   }
 }

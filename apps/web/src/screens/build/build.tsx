@@ -82,9 +82,12 @@ function BuildAt({ at }: { readonly at: At }) {
 const placeOf = ({ group, challenge, tries, attempt }: At): string =>
   [group.id, challenge.id, attempt === null ? tries.length : tries.indexOf(attempt)].join(' ');
 
-/** A build of which only numbers were typed goes on with numbers; all others are seen. */
-const usualDoor = ({ attempt }: At): Door =>
-  attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
+/** A build of which only numbers were typed goes on with numbers, one of outlines where they are seen; all others are stacked. */
+function usualDoor({ attempt }: At): Door {
+  const layout = attempt?.layout;
+  if (layout?.kind === 'traced') return 'trace';
+  return layout?.kind === 'numbers-only' && layout.pieces.length > 0 ? 'numbers' : 'stack';
+}
 
 /** What is traced of one try, so that it is still there when another door was looked through; it goes with the screen. */
 const useTraced = (place: string): Keep => useMemo(() => ({ tracing: null }), [place]);

@@ -3,10 +3,12 @@
 import type { Bench } from '@cairnmark/editing';
 import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
 import { dropPieces, failure, success } from '@cairnmark/geometry';
-import type { FittedCamera, LikeliestHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
+import type { FittedCamera, LikeliestHeight, PhotoIssue, TopPiece } from '@cairnmark/photo';
 import { asHigh, likeliestHeight, makeRoom, tapsFor, topShapeOf } from '@cairnmark/photo';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
-import type { Top } from './tracing.ts';
+import { TAP_SIGMA_PX } from '../../photo/fit-piece.ts';
+import { topOfShape } from './shape.ts';
+import type { KeptShape, Top } from './tracing.ts';
 
 /** Each traced piece with where it comes to lie; none of a layout that cannot be. */
 export interface Stood {
@@ -34,21 +36,44 @@ export function stoodOf(traced: readonly TracedSpot[], { solids, slackMm }: Benc
   });
 }
 
-export interface HighestPiece extends Stood {
+/** What may be the top of the build. */
+export interface TopOf extends TopPiece {
+  /** Of the piece, or of the shape, counted on from the pieces. */
   readonly number: number;
-  readonly shape: TopShape;
 }
 
-/** The piece that was said to be highest, else those that may be by the sums, which all ask for as many taps as the first. */
-export function highestOf(stood: readonly Stood[], said: number | null): readonly HighestPiece[] {
-  const numbers = said === null ? asHigh(stood.map(({ piece }) => piece.topMm)) : [said];
-  const pieces = numbers.flatMap((number) => {
-    const one = stood[number];
-    return one === undefined ? [] : [{ ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) }];
-  });
-  const [first] = pieces;
-  return first === undefined ? [] : pieces.filter(({ shape }) => tapsFor(shape) === tapsFor(first.shape));
+/** What was said to be highest, else what may be by the sums; all of them ask for as many taps as the first. */
+export function highestOf(
+  stood: readonly Stood[],
+  shapes: readonly KeptShape[],
+  said: number | null,
+): readonly TopOf[] {
+  const tops = topsOf(stood, shapes);
+  const numbers = said === null ? asHigh(tops.map(({ stackedMm }) => stackedMm)) : [said];
+  const asked = tops.filter(({ number }) => numbers.includes(number));
+  const [first] = asked;
+  return first === undefined ? [] : asked.filter(({ shape }) => tapsFor(shape) === tapsFor(first.shape));
 }
+
+function topsOf(stood: readonly Stood[], shapes: readonly KeptShape[]): readonly TopOf[] {
+  const pieces = stood.map(({ laid, piece, spotCovariance }, number): TopOf => {
+    return {
+      number,
+      shape: topShapeOf(piece.solid, piece.resting),
+      pose: laid,
+      spotCovariance,
+      stackedMm: piece.topMm,
+    };
+  });
+  const free = shapes.map((one, k): TopOf => {
+    const { shape, pose } = topOfShape(one);
+    return { number: stood.length + k, shape, pose, spotCovariance: SHAPE_COVARIANCE, stackedMm: one.planeMm };
+  });
+  return [...pieces, ...free];
+}
+
+/** mm2. Corners of a traced shape are a millimetre off. */
+const SHAPE_COVARIANCE = [1, 0, 0, 1] as const;
 
 /** The ways in which the photo from the side may have been taken. */
 export const camerasOf = (side: {
@@ -57,24 +82,18 @@ export const camerasOf = (side: {
 }): readonly FittedCamera[] => (side.halfTurned === null ? [side.camera] : [side.camera, side.halfTurned]);
 
 export interface ReadHeight extends LikeliestHeight {
-  readonly highest: HighestPiece;
+  readonly highest: TopOf;
 }
 
 /** The height of the top by its taps, nudged as it was: of the piece and the camera that the taps fit best. */
 export function heightOf(
   cameras: readonly FittedCamera[],
-  highest: readonly HighestPiece[],
+  highest: readonly TopOf[],
   { taps, nudgedMm }: Top,
 ): Result<ReadHeight, PhotoIssue> {
-  const tops = highest.map(({ laid, piece, shape, spotCovariance }) => {
-    return { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
-  });
-  const read = likeliestHeight(cameras, tops, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+  const read = likeliestHeight(cameras, highest, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
   if (!read.ok) return read;
-  const piece = highest[read.value.top];
-  if (piece === undefined) return failure([]);
-  return success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, highest: piece });
+  const top = highest[read.value.top];
+  if (top === undefined) return failure([]);
+  return success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, highest: top });
 }
-
-/** px. How well a tap is set with the magnifier. */
-const TAP_SIGMA_PX = 2;
