@@ -56,7 +56,7 @@ export interface TracedPiece {
 export interface TracedTower {
   readonly pieces: readonly TracedPiece[];
   /** What `engine` evaluates. */
-  readonly layout: { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[] };
+  readonly layout: { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[]; readonly traced: true };
   /** By the sizes of the pieces. */
   readonly stackedMm: number;
   /** By the photo of the side; null without taps there. */
@@ -80,7 +80,7 @@ export function traceTower(top: View, side: View | null, taps: TowerTaps): Resul
   }
   return success({
     pieces,
-    layout: { kind: 'laid-out', pieces: pieces.map(({ laid }) => laid) },
+    layout: { kind: 'laid-out', pieces: pieces.map(({ laid }) => laid), traced: true },
     stackedMm,
     height: height === null ? null : height.value,
   });

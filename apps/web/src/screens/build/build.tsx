@@ -3,7 +3,6 @@
 
 import type { Pieces } from '@cairnmark/editing';
 import type { Attempt, Report } from '@cairnmark/engine';
-import type { Layout } from '@cairnmark/geometry';
 import { useMemo, useState } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
@@ -25,6 +24,7 @@ import type { Door } from './doors.tsx';
 import { Go } from './go.tsx';
 import { NumbersDoor } from './numbers-door.tsx';
 import { PieceList } from './piece-list.tsx';
+import { withPieces } from './pieces-of-layout.ts';
 import { RulesBar } from './rules-bar.tsx';
 import { Scene } from './scene.tsx';
 import { Shelf } from './shelf.tsx';
@@ -104,8 +104,7 @@ function useQuestion({ attempt, challenge, group, record }: At): Question | null
 function useSeen(at: At, preview: Pieces | null): At {
   return useMemo(() => {
     if (preview === null || at.attempt === null) return at;
-    const layout: Layout = { kind: 'laid-out', pieces: preview };
-    return { ...at, attempt: { ...at.attempt, layout } };
+    return { ...at, attempt: { ...at.attempt, layout: withPieces(at.attempt.layout, preview) } };
   }, [at, preview]);
 }
 

@@ -93,7 +93,7 @@ export function topOfShape({ shape: { outline } }: KeptShape): { readonly shape:
  * on a photo from above.
  */
 export function tracedLayout(stood: readonly Stood[], shapes: readonly KeptShape[], heightMm: number | null): Layout {
-  if (shapes.length === 0) return { kind: 'laid-out', pieces: stood.map(({ laid }) => laid) };
+  if (shapes.length === 0) return { kind: 'laid-out', pieces: stood.map(({ laid }) => laid), traced: true };
   const pieces = stood.map(({ piece: { outline, topMm, bottomMm } }) => {
     return { outline, planeMm: topMm, onTable: bottomMm === 0 };
   });
