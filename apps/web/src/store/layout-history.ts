@@ -3,9 +3,9 @@
 
 import type { History } from '@cairnmark/editing';
 import { begin, did, redo, undo } from '@cairnmark/editing';
+import type { Attempt } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { changeAttempt, withLayout } from './class-changes.ts';
-import { withPhotoHeight } from './observed-changes.ts';
 import type { Session } from './session.ts';
 import { whereAt } from './where-at.ts';
 
@@ -36,7 +36,7 @@ export function layoutHistory(set: (change: Partial<Session>) => void, get: () =
     const { layout, photoHeightMm } = history.now;
     if (layout === now.layout && photoHeightMm === now.photoHeightMm) return;
     set({ histories: { ...get().histories, [attempt.id]: history } });
-    get().change(changeAttempt(attempt.id, (before) => withPhotoHeight(photoHeightMm)(withLayout(layout)(before))));
+    get().change(changeAttempt(attempt.id, (before) => withPhotoHeight(photoHeightMm, withLayout(layout)(before))));
   };
   return {
     histories: {},
@@ -49,4 +49,10 @@ export function layoutHistory(set: (change: Partial<Session>) => void, get: () =
     undo: () => step(undo),
     redo: () => step(redo),
   };
+}
+
+/** null: there is none. */
+function withPhotoHeight(photoHeightMm: number | null, attempt: Attempt): Attempt {
+  const { photoHeightMm: _, ...observed } = attempt.observed;
+  return { ...attempt, observed: photoHeightMm === null ? observed : { ...observed, photoHeightMm } };
 }

@@ -2,7 +2,7 @@
 // outline of a shape that is not on the list.
 // Plain data both ways.
 
-import type { Result, Vec2 } from '@cairnmark/geometry';
+import type { Outline, Result, Vec2 } from '@cairnmark/geometry';
 import type { FittedCamera, FoundMarker, Photo, PhotoIssue, Sheet, TracedShape, TracingPlane } from '@cairnmark/photo';
 import type { PhotoFault } from '@cairnmark/words';
 import type { FitAnswer, FitAsk } from '../photo/fit-piece.ts';
@@ -41,11 +41,17 @@ export interface OutlineAsk {
   readonly taps: readonly Vec2[];
 }
 
+export interface AreaAnswer {
+  readonly areaMm2: number;
+}
+
 export type OutlineAnswer = Result<TracedShape, PhotoIssue>;
 
 export interface PhotoQuestions {
   readonly read: { readonly ask: ReadAsk; readonly answer: ReadPhoto | RefusedFile };
   readonly fit: { readonly ask: FitAsk; readonly answer: FitAnswer };
+  /** Area of all of them together seen from above, mm2. */
+  readonly area: { readonly ask: readonly Outline[]; readonly answer: AreaAnswer };
   readonly outline: { readonly ask: OutlineAsk; readonly answer: OutlineAnswer };
 }
 

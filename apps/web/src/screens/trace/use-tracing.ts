@@ -22,6 +22,7 @@ export interface TracingAtWork {
   step(how: Step): void;
   /** The piece in hand is being fitted. */
   readonly fitting: boolean;
+  readonly client: PhotoClient;
 }
 
 /** `paper`: what a school of these units prints on. */
@@ -34,7 +35,7 @@ export function useTracing(keep: Keep, bench: Bench, paper: PaperId): TracingAtW
   useReading(client, tracing, 'side', step);
   const fitting = useFitting(client, tracing, bench, step);
   const outlining = useOutlining(client, tracing, step);
-  return { tracing, step, fitting: fitting || outlining };
+  return { tracing, step, fitting: fitting || outlining, client };
 }
 
 /** A photo that nobody has looked at yet is looked at; on another sheet anew. */
