@@ -1,0 +1,6 @@
+// The texts of the talk after the build, in Spanish.
+
+import type { TalkTexts } from '../../talk.ts';
+import { graphs } from './graphs.ts';
+
+export const talk: TalkTexts = { ...graphs };
