@@ -5,6 +5,8 @@ export type { Totals } from './day/results.ts';
 export type { DayChallenge, GivenMark } from './day/warnings.ts';
 export { dayWarnings } from './day/warnings.ts';
 export type * from './fairness/even-types.ts';
+export type { FavourWish } from './fairness/favour.ts';
+export { favour } from './fairness/favour.ts';
 export type * from './fairness/favour-types.ts';
 export type * from './fairness/riddle-types.ts';
 export type * from './fairness/types.ts';

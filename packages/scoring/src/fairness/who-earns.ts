@@ -2,8 +2,8 @@
 // decided in whole numbers, so that a tie is a tie: 26 points in 6 minutes and 13 in 3 are the same.
 
 import { MILLIONTHS_IN_ONE, toMillionths } from '../rounding/fixed.ts';
-import type { Fraction } from './fraction.ts';
-import { compare } from './fraction.ts';
+import type { Fraction } from './exact/fraction.ts';
+import { compare } from './exact/fraction.ts';
 import type { Earned, Earnings, LabData, LabKind } from './types.ts';
 
 /**
