@@ -92,3 +92,18 @@ export type NoRule =
   | { readonly row: number; readonly upTo: number; readonly below: NoRule; readonly above: NoRule }
   /** Shares of the other kinds, in the order of the kit with the favourite left out. */
   | { readonly shares: readonly bigint[] };
+
+/** Something that would make a task possible. */
+export interface Offer {
+  /** Rows to add, behind those of the task; [] where none is needed. */
+  readonly rows: readonly string[];
+  /** Whether rows that take points are to be allowed, which the task did not. */
+  readonly negative: boolean;
+  /** The task with what is added, and what was found for it. */
+  readonly task: FavourTask;
+  readonly rule: FavouringRule;
+}
+
+export type Offers =
+  /** [] where nothing that was tried helps. */
+  { readonly status: 'tried'; readonly offers: readonly Offer[]; readonly branches: number } | NotSettled;
