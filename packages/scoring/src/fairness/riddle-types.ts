@@ -1,7 +1,7 @@
 // Guess the rule: a few scored pieces from which the rule can be told.
 
 /**
- * one: 1 to 5 for each of one measure. one+c: the same, and 1 to 4 for the piece itself. two: 1 to 3 for each of one
+ * one: 1 to 5 for each of one measure. one+c: the same, and 0 to 3 for the piece itself. two: 1 to 3 for each of one
  * measure, and 0 to 3 of another. minus: 1 to 3 for each of one measure, less 0 or 1 for each of another.
  */
 export type RuleFamily = 'one' | 'one+c' | 'two' | 'minus';
