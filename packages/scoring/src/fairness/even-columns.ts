@@ -1,0 +1,52 @@
+// What the programmes about even points share: a column for each rate that may be given, and what it gives each kind.
+
+import type { AtLeast } from './exact/tableau.ts';
+import { mostRows, weightsOf } from './smallest-rule.ts';
+
+export interface EvenColumns {
+  /** By kind: what a step of each column gives it. */
+  readonly gives: readonly (readonly bigint[])[];
+  /** What all kinds together earn by a step of each column. */
+  readonly together: readonly bigint[];
+  readonly count: number;
+  readonly most: bigint;
+  /** No column above the limit. */
+  readonly limits: readonly AtLeast[];
+  /** Costs that put the smallest sum first, then the rows that stand first; and what a step of the sum costs. */
+  readonly cost: readonly bigint[];
+  /** The rates of all rows that the columns stand for. */
+  readonly ratesOf: (columns: readonly bigint[]) => readonly bigint[];
+}
+
+export interface EvenRows {
+  readonly measures: readonly (readonly bigint[])[];
+  /** Positions of the rows that points are looked for. */
+  readonly used: readonly number[];
+  readonly negative: boolean;
+  readonly most: bigint;
+}
+
+export function evenColumns({ measures, used, negative, most }: EvenRows): EvenColumns {
+  const columns = (negative ? [1n, -1n] : [1n]).flatMap((sign) => used.map((row) => ({ row, sign })));
+  const gives = measures.map((own) => columns.map(({ row, sign }) => sign * (own[row] ?? 0n)));
+  const weights = weightsOf(used.length, most);
+  return {
+    gives,
+    together: columns.map((_, j) => gives.reduce((sum, own) => sum + (own[j] ?? 0n), 0n)),
+    count: columns.length,
+    most,
+    limits: mostRows(columns.length, most),
+    cost: columns.map((_, j) => weights.one + (weights.last[j % used.length] ?? 0n)),
+    ratesOf: (values) => {
+      const rates = Array.from({ length: measures[0]?.length ?? 0 }, () => 0n);
+      columns.forEach(({ row, sign }, j) => {
+        rates[row] = (rates[row] ?? 0n) + sign * (values[j] ?? 0n);
+      });
+      return rates;
+    },
+  };
+}
+
+/** What each kind earns. */
+export const scoresOf = (gives: EvenColumns['gives'], values: readonly bigint[]): readonly bigint[] =>
+  gives.map((own) => own.reduce((sum, one, j) => sum + one * (values[j] ?? 0n), 0n));

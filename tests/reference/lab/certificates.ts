@@ -1,0 +1,52 @@
+// Whether a reason why no points favour a kind is a proof: added up from the counts alone. Nothing of the search is used.
+
+import type { FavourTask, NoRule, WhyNot } from '@cairnmark/scoring';
+
+export function proves(why: WhyNot, { data, favourite, lead, most, negative, step }: FavourTask): boolean {
+  const counts = new Map(data.kinds.map(({ id, measures }) => [id, measures]));
+  const own = counts.get(favourite)!;
+  const everyRow = (holds: (count: number, row: number) => boolean): boolean => own.every(holds);
+  switch (why.code) {
+    case 'zero':
+      return !negative && everyRow((count) => count === 0);
+    case 'twin':
+      return why.by !== favourite && everyRow((count, j) => counts.get(why.by)![j] === count);
+    case 'dominated':
+      return !negative && why.by !== favourite && everyRow((count, j) => counts.get(why.by)![j]! >= count);
+    case 'mix': {
+      const pieces = why.others.reduce((sum, { times }) => sum + times, 0);
+      const total = (j: number): number =>
+        why.others.reduce((sum, { kind, times }) => sum + times * counts.get(kind)![j]!, 0);
+      const fair = why.others.every(({ kind, times }) => kind !== favourite && times > 0) && pieces === why.times;
+      return fair && everyRow((count, j) => (negative ? total(j) === count * pieces : total(j) >= count * pieces));
+    }
+    case 'lead-out-of-reach': {
+      const more = data.kinds
+        .filter(({ id }) => id !== favourite)
+        .map((one) => own.map((n, j) => n - one.measures[j]!));
+      const box = (points: number): Box => own.map(() => [negative ? -points / step : 0, points / step]);
+      const beyond = why.greatestLead / step + 1;
+      return (
+        why.greatestLead < lead &&
+        excludes(why.proof.noMoreLead, box(most), more, beyond) &&
+        (why.maxNeeded === null || excludes(why.proof.noSmallerMost!, box(why.maxNeeded - step), more, lead / step))
+      );
+    }
+  }
+}
+
+type Box = readonly (readonly [least: number, most: number])[];
+
+/** That no whole rates of the box give each of the others so much less. */
+function excludes(proof: NoRule, box: Box, more: readonly (readonly number[])[], lead: number): boolean {
+  if ('shares' in proof) {
+    const { shares } = proof;
+    const rows = box.map((_, j) => shares.reduce((sum, share, s) => sum + share * BigInt(more[s]![j]!), 0n));
+    const best = box.reduce((sum, [low, high], j) => sum + rows[j]! * BigInt(rows[j]! > 0n ? high : low), 0n);
+    return shares.every((share) => share >= 0n) && best < BigInt(lead) * shares.reduce((sum, share) => sum + share, 0n);
+  }
+  const { row, upTo, below, above } = proof;
+  const cut = (limits: readonly [number, number]): Box => box.map((one, j) => (j === row ? limits : one));
+  const [least, most] = box[row]!;
+  return excludes(below, cut([least, upTo]), more, lead) && excludes(above, cut([upTo + 1, most]), more, lead);
+}
