@@ -84,8 +84,8 @@ function* steadiestOf(prepared: Prepared, best: Finished, limit: number): Search
 
 type Search = Generator<BestProgress, Pick<Outcome, 'best' | 'finished' | 'looked'>>;
 
-/** Only a little less, so that what is as good counts as well. */
-const sameOr = (value: number): number => value * (1 - SAME_VALUE);
+/** A little less, by more than what counts as the same, so that what is as good is greater. */
+const sameOr = (value: number): number => value * (1 - 2 * SAME_VALUE);
 
 function notFinished(prepared: Prepared, { best, looked, noMoreThan }: Outcome): BestAnswer {
   const tower = best === null ? null : towerOf(prepared, best);

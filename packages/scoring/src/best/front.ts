@@ -26,7 +26,7 @@ export function* heightBaseFrontSteps(asked: BestTask, limit: number): Generator
     if (!one.finished) return { points, finished: false, looked };
     if (one.best === null) continue;
     const { heightMm } = one.best.placed;
-    const steady = yield* search(capped, steadiest(capped, heightMm * (1 - SAME_VALUE)), limit - looked);
+    const steady = yield* search(capped, steadiest(capped, heightMm * (1 - 2 * SAME_VALUE)), limit - looked);
     looked += steady.looked;
     const tower = towerOf(capped, steady.best ?? one.best);
     points.push({ baseMm2: tower.baseMm2, heightMm, tower });

@@ -1,7 +1,7 @@
 // What rows of a points table can give at most for measures that are not settled yet, in plain numbers. Never too little.
 
 import { rowPoints } from '../points/lines.ts';
-import { fromMillionths, toMillionths } from '../rounding/fixed.ts';
+import { FIXED_TO, fromMillionths, toMillionths } from '../rounding/fixed.ts';
 import { exactSum } from '../rounding/sum.ts';
 import type { PointsRow } from '../types.ts';
 
@@ -20,11 +20,11 @@ export const slopeOf = ({ points, per }: PointsRow): number => points / per;
 export const isStraight = ({ capPoints, floorPoints }: PointsRow): boolean =>
   capPoints === undefined && floorPoints === undefined;
 
-/** How far rounding can lift a row over its straight line. */
-export function liftOf({ points, rounding }: PointsRow): number {
+/** How far rounding can lift a row over its straight line, with the fixing of value, times and points to a millionth. */
+export function liftOf({ points, per, rounding }: PointsRow): number {
   const size = Math.abs(points);
   const lifts = { none: 0, down: points < 0 ? size : 0, nearest: size / 2, up: points > 0 ? size : 0 };
-  return lifts[rounding] + NOISE;
+  return lifts[rounding] + FIXED_TO * (size / per + size + 1);
 }
 
 /** The most that a row gives when its measure lies between two totals. */
@@ -33,6 +33,3 @@ export function mostOfRow(row: PointsRow, least: number, most: number): number {
   if (!Number.isFinite(total)) return row.points === 0 ? 0 : (row.capPoints ?? Number.POSITIVE_INFINITY);
   return fromMillionths(rowPoints(row, toMillionths(total)).points);
 }
-
-/** Points. Values are fixed to a millionth before they earn: a row may give that much times its rate more than its line. */
-const NOISE = 1e-9;
