@@ -2,5 +2,6 @@
 
 import type { TalkTexts } from '../../talk.ts';
 import { graphs } from './graphs.ts';
+import { lab } from './lab.ts';
 
-export const talk: TalkTexts = { ...graphs };
+export const talk: TalkTexts = { ...graphs, ...lab };
