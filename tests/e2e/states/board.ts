@@ -2,7 +2,8 @@
 
 import { demoClass } from '@cairnmark/demo';
 import type { Page } from 'playwright-core';
-import { openDemo } from '../tools/classes.ts';
+import { openClass, openDemo, openScreen } from '../tools/classes.ts';
+import { twelveGroups } from '../tools/twelve-groups.ts';
 import { english, englishTalk } from '../tools/words.ts';
 import type { State } from './state.ts';
 
@@ -21,6 +22,8 @@ export const board: readonly State[] = [
       while ((await table.count()) > 0) await table.first().click();
     },
   },
+  { name: 'board-graphs-twelve', go: (page) => graphsOf(page, twelveGroups('grades-6-8', 'mm')) },
+  { name: 'board-graphs-youngest', go: (page) => graphsOf(page, twelveGroups('grades-2-3', 'quarter-inch')) },
   { name: 'board-hidden', go: (page) => shown(page, english('board.hide-places')) },
   { name: 'board-one-by-one', go: (page) => shown(page, english('board.one-by-one'), english('board.next-place')) },
   { name: 'board-help', go: (page) => shown(page, english('frame.help')) },
@@ -35,5 +38,12 @@ async function shown(page: Page, ...buttons: readonly string[]): Promise<void> {
 
 async function graphs(page: Page): Promise<void> {
   await shown(page, english('board.graphs'));
+  await page.locator('.graph-drawing svg').first().waitFor();
+}
+
+async function graphsOf(page: Page, classFile: string): Promise<void> {
+  await openClass(page, classFile);
+  await openScreen(page, 'board');
+  await page.getByRole('button', { name: english('board.graphs'), exact: true }).click();
   await page.locator('.graph-drawing svg').first().waitFor();
 }

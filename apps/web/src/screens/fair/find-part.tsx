@@ -119,23 +119,21 @@ function WishForm({ wish, change }: { readonly wish: Wish; readonly change: (par
         ))}
       </fieldset>
       {wish.what === 'favour' && (
-        <>
-          <div className="field">
-            <label htmlFor="fair-which">{say('lab.which')}</label>
-            <select
-              id="fair-which"
-              className="in"
-              value={wish.favourite}
-              onChange={({ currentTarget }) => change({ favourite: currentTarget.value })}
-            >
-              {kit.kinds.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </div>
-        </>
+        <div className="field">
+          <label htmlFor="fair-which">{say('lab.which')}</label>
+          <select
+            id="fair-which"
+            className="in"
+            value={wish.favourite}
+            onChange={({ currentTarget }) => change({ favourite: currentTarget.value })}
+          >
+            {kit.kinds.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </div>
       )}
       <div className="fair-two">
         {wish.what === 'favour' && number('lead', LEAD_MOST)}
