@@ -36,7 +36,14 @@ export function evenTasks(seed: number, count: number): readonly EvenTask[] {
   return Array.from({ length: count }, (_, k) => {
     const data = drawnData(random, [3, 9], [2, 5]);
     const negative = k % 4 === 3;
-    return { data, goal: k % 2 === 0 ? 'share' : 'gap', most: mostOf(data.rows.length, negative), negative, step: 1 };
+    return {
+      data,
+      goal: k % 2 === 0 ? 'share' : 'gap',
+      per: 'piece',
+      most: mostOf(data.rows.length, negative),
+      negative,
+      step: 1,
+    };
   });
 }
 

@@ -1,5 +1,7 @@
 // What the programmes about even points share: a column for each rate that may be given, and what it gives each kind.
 
+import type { EvenCosts } from './even-spread.ts';
+import { divisor } from './exact/fraction.ts';
 import type { AtLeast } from './exact/tableau.ts';
 import { mostRows, weightsOf } from './smallest-rule.ts';
 
@@ -50,3 +52,9 @@ export function evenColumns({ measures, used, negative, most }: EvenRows): EvenC
 /** What each kind earns. */
 export const scoresOf = (gives: EvenColumns['gives'], values: readonly bigint[]): readonly bigint[] =>
   gives.map((own) => own.reduce((sum, one, j) => sum + one * (values[j] ?? 0n), 0n));
+
+/** What as many pieces of each kind have as take equally much together: the least such number of pieces. */
+export function forAlikeCosts(measures: EvenRows['measures'], { each }: EvenCosts): EvenRows['measures'] {
+  const all = each.reduce((common, one) => (common / divisor(common, one)) * one, 1n);
+  return measures.map((own, k) => own.map((count) => (count * all) / (each[k] ?? 1n)));
+}

@@ -17,6 +17,5 @@ describe('favour a kind', () => {
     for (const answer of ['possible', 'zero', 'twin', 'dominated', 'mix', 'lead-out-of-reach']) {
       expect([answer, seen.get(answer) ?? 0]).toEqual([answer, expect.toSatisfy((times: number) => times >= 2)]);
     }
-    console.log([...seen]);
   });
 });
