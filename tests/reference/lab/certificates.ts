@@ -17,8 +17,14 @@ export function proves(why: WhyNot, { data, favourite, lead, most, negative, ste
       const pieces = why.others.reduce((sum, { times }) => sum + times, 0);
       const total = (j: number): number =>
         why.others.reduce((sum, { kind, times }) => sum + times * counts.get(kind)![j]!, 0);
-      const fair = why.others.every(({ kind, times }) => kind !== favourite && times > 0) && pieces === why.times;
-      return fair && everyRow((count, j) => (negative ? total(j) === count * pieces : total(j) >= count * pieces));
+      const fair =
+        pieces > 0 && pieces === why.times && why.others.every(({ kind, times }) => kind !== favourite && times > 0);
+      const told = everyRow(
+        (count, j) => why.totalOfOthers[j] === total(j) && why.totalOfFavourite[j] === count * pieces,
+      );
+      return (
+        fair && told && everyRow((count, j) => (negative ? total(j) === count * pieces : total(j) >= count * pieces))
+      );
     }
     case 'lead-out-of-reach': {
       const more = data.kinds

@@ -1,6 +1,6 @@
 // The same questions to HiGHS, a solver for programmes in whole numbers by another hand (in doubles, with tolerances).
 
-import type { FavourTask } from '@cairnmark/scoring';
+import type { EvenTask, FavourTask, LabData } from '@cairnmark/scoring';
 import loadHighs from 'highs';
 
 /** The module's types are those of its CommonJS build; what is imported is the loader itself. */
@@ -57,3 +57,42 @@ function programmeText({ data, favourite, lead, most, negative }: FavourTask, or
 }
 
 const term = (count: number, name: string): string => `${count < 0 ? '-' : '+'} ${Math.abs(count)} ${name}`;
+
+/** The greatest share of the lowest in the highest, without rates below 0: Dinkelbach's steps with HiGHS for each. */
+export function evenByHighs({ data, most }: EvenTask): number {
+  let share = 0;
+  for (;;) {
+    const solved = highs.solve(fairerText(data, most, share), { output_flag: false });
+    if (solved.Status === 'Infeasible') return share;
+    if (solved.Status !== 'Optimal') throw new Error(solved.Status);
+    const rates = data.rows.map((_, j) => valueOf(solved.Columns, `p${j}`));
+    const scores = data.kinds.map(({ measures }) => measures.reduce((sum, count, j) => sum + count * rates[j]!, 0));
+    const next = Math.min(...scores) / Math.max(...scores);
+    if (!(next > share + STEP)) return share;
+    share = next;
+  }
+}
+
+/** Two shares of scores up to some hundreds differ by more, if at all. */
+const STEP = 1e-7;
+
+/** The lowest less `share` of the highest, as much as can be. */
+function fairerText({ rows, kinds }: LabData, most: number, share: number): string {
+  const columns = rows.map((_, j) => `p${j}`);
+  const earned = (measures: readonly number[]): string => measures.map((count, j) => term(count, `p${j}`)).join(' ');
+  const lines = [
+    ...kinds.flatMap(({ measures }) => [`${earned(measures)} - low >= 0`, `${earned(measures)} - high <= 0`]),
+    'high >= 1',
+  ];
+  return [
+    'Maximize',
+    `obj: low - ${share} high`,
+    'Subject To',
+    ...lines.map((line, k) => `c${k}: ${line}`),
+    'Bounds',
+    ...columns.map((name) => `0 <= ${name} <= ${most}`),
+    'Generals',
+    columns.join(' '),
+    'End',
+  ].join('\n');
+}

@@ -3,7 +3,7 @@
 import type { EvenCosts } from './even-spread.ts';
 import { divisor } from './exact/fraction.ts';
 import type { AtLeast } from './exact/tableau.ts';
-import { mostRows, weightsOf } from './smallest-rule.ts';
+import { mostRows, ratesOf, signedColumns, weightsOf } from './smallest-rule.ts';
 
 export interface EvenColumns {
   /** By kind: what a step of each column gives it. */
@@ -29,23 +29,16 @@ export interface EvenRows {
 }
 
 export function evenColumns({ measures, used, negative, most }: EvenRows): EvenColumns {
-  const columns = (negative ? [1n, -1n] : [1n]).flatMap((sign) => used.map((row) => ({ row, sign })));
+  const columns = signedColumns(used, negative);
   const gives = measures.map((own) => columns.map(({ row, sign }) => sign * (own[row] ?? 0n)));
-  const weights = weightsOf(used.length, most);
   return {
     gives,
     together: columns.map((_, j) => gives.reduce((sum, own) => sum + (own[j] ?? 0n), 0n)),
     count: columns.length,
     most,
     limits: mostRows(columns.length, most),
-    cost: columns.map((_, j) => weights.one + (weights.last[j % used.length] ?? 0n)),
-    ratesOf: (values) => {
-      const rates = Array.from({ length: measures[0]?.length ?? 0 }, () => 0n);
-      columns.forEach(({ row, sign }, j) => {
-        rates[row] = (rates[row] ?? 0n) + sign * (values[j] ?? 0n);
-      });
-      return rates;
-    },
+    cost: weightsOf(columns.length, most).columns,
+    ratesOf: (values) => ratesOf(columns, values, measures[0]?.length ?? 0),
   };
 }
 

@@ -56,6 +56,7 @@ function fairerThan({ lowest, highest }: Share, columns: EvenColumns, meter: Met
     },
     whole: count,
     below: highest * ceiling,
+    first: false,
     meter,
   });
   if (answer.status === 'stopped') return 'stopped';
@@ -72,7 +73,7 @@ export function smallestGap(columns: EvenColumns, meter: Meter): Rates | null {
   ]);
   const rows = [...apart, ...beside(columns, 2)];
   const cost = [...first.map(() => 0n), 1n, 1n];
-  const answer = cheapestWhole({ programme: { cost, rows }, whole: columns.count, below: null, meter });
+  const answer = cheapestWhole({ programme: { cost, rows }, whole: columns.count, below: null, first: false, meter });
   if (answer.status !== 'found') return null;
   const gap = { of: cost.map((one) => -one), limit: -answer.cost };
   return smallest(columns, [...rows, gap], 2, meter);
@@ -86,7 +87,7 @@ function beside({ limits, together }: EvenColumns, further: number): readonly At
 
 function smallest(columns: EvenColumns, rows: readonly AtLeast[], further: number, meter: Meter): Rates | null {
   const cost = [...columns.cost, ...Array.from({ length: further }, () => 0n)];
-  const answer = cheapestWhole({ programme: { cost, rows }, whole: columns.count, below: null, meter });
+  const answer = cheapestWhole({ programme: { cost, rows }, whole: columns.count, below: null, first: false, meter });
   return answer.status === 'found' ? columns.ratesOf(answer.values) : null;
 }
 

@@ -77,7 +77,13 @@ function small(programme: Programme, meter: Meter): readonly bigint[] | null {
   const common = some.reduce(divisor, 0n);
   const whole = some.map((one) => one / common);
   const below = whole.reduce((sum, one) => sum + one, 0n);
-  const smaller = cheapestWhole({ programme, whole: count, below, meter: within(meter, BRANCHES_FOR_SMALLER) });
+  const smaller = cheapestWhole({
+    programme,
+    whole: count,
+    below,
+    first: false,
+    meter: within(meter, BRANCHES_FOR_SMALLER),
+  });
   return smaller.status === 'found' ? smaller.values : whole;
 }
 

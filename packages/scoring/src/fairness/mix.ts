@@ -52,6 +52,7 @@ function fewer(rows: readonly AtLeast[], some: readonly bigint[], meter: Meter):
       programme: { cost, rows: [...rows, ...exactly] },
       whole: one.length,
       below: null,
+      first: false,
       meter,
     });
     if (answer.status === 'found') return answer.values;
