@@ -1,6 +1,7 @@
 // What a rule gives for a piece, for its paper or for its time, and how far that lies apart.
 
 import type { EvenPer, EvenRule } from './even-types.ts';
+import { divisor } from './exact/fraction.ts';
 import type { LabData, LabKind, LabRule } from './types.ts';
 
 export interface EvenCosts {
@@ -35,4 +36,13 @@ export function withSpread(rule: LabRule, { each, unit }: EvenCosts): EvenRule {
   const [lowest, highest] = [Math.min(...values), Math.max(...values)];
   const isShare = lowest >= 0 && highest > 0;
   return { ...rule, values, lowest, highest, gap: highest - lowest, share: isShare ? lowest / highest : null };
+}
+
+/** What as many pieces of each kind have as take equally much together: the least such number of pieces. */
+export function forAlikeCosts(
+  measures: readonly (readonly bigint[])[],
+  { each }: EvenCosts,
+): readonly (readonly bigint[])[] {
+  const all = each.reduce((common, one) => (common / divisor(common, one)) * one, 1n);
+  return measures.map((own, k) => own.map((count) => (count * all) / (each[k] ?? 1n)));
 }

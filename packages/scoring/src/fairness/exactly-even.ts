@@ -2,9 +2,9 @@
 // none, never both: Gordan 1873 and Fredholm's alternative (from memory).
 
 import { labRule } from './checked-rule.ts';
-import { evenColumns, forAlikeCosts } from './even-columns.ts';
+import { sumColumns } from './even-columns.ts';
 import type { EvenCosts } from './even-spread.ts';
-import { withSpread } from './even-spread.ts';
+import { forAlikeCosts, withSpread } from './even-spread.ts';
 import type { ExactlyEven } from './even-types.ts';
 import { divisor } from './exact/fraction.ts';
 import type { Meter } from './exact/meter.ts';
@@ -33,12 +33,12 @@ export function exactlyEven(question: EvenQuestion, meter: Meter): ExactlyEven {
 /** The smallest that are found; null where there are none. */
 function evenRates(question: EvenQuestion, meter: Meter): readonly bigint[] | null {
   const { measures, costs, used, negative } = question;
-  const columns = evenColumns({ measures: forAlikeCosts(measures, costs), used, negative, most: 1n });
-  const { gives, together, count, ratesOf } = columns;
-  const [first = [], ...others] = gives;
+  const columns = sumColumns({ measures: forAlikeCosts(measures, costs), used, negative, most: 1n });
+  const [first = [], ...others] = columns.gives;
   const alike = others.flatMap((own) => equal(own.map((one, j) => one - (first[j] ?? 0n))));
-  const found = small({ cost: ones(count), rows: [...alike, { of: together, limit: 1n }] }, meter);
-  return found === null ? null : ratesOf(found);
+  // Without limits of the rates; all together earn something.
+  const found = small({ cost: ones(columns.count), rows: [...alike, ...columns.limits.slice(-1)] }, meter);
+  return found === null ? null : columns.ratesOf(found);
 }
 
 /**
