@@ -1,5 +1,8 @@
 // From facts to points to places. Rules in RULES.md; errors of a programmer throw, all else is data.
 
+export { bestBuild, bestBuildSteps } from './best/best-build.ts';
+export { heightBaseFront, heightBaseFrontSteps } from './best/front.ts';
+export * from './best/types.ts';
 export { day } from './day/day.ts';
 export type { Totals } from './day/results.ts';
 export type { DayChallenge, GivenMark } from './day/warnings.ts';

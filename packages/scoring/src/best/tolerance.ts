@@ -1,0 +1,13 @@
+// Tolerances of the search for the best build, each with its unit and its reason.
+
+/**
+ * No unit (relative). Values this near are one: a thousand times the rounding of a sum of a few dozen terms, far below any
+ * shown digit. A tower within it of what a rule asks keeps the rule, and one that is better by less is no better.
+ */
+export const SAME_VALUE = 1e-12;
+
+/**
+ * mm. A face that reaches less than this past the centre of mass holds nothing: the piece lies on an edge, to within the
+ * rounding of its corners. A thousandth of a contact.
+ */
+export const STANDS_MM = 5e-5;
