@@ -1,6 +1,6 @@
 // Whether a reason why no points favour a kind is a proof: added up from the counts alone. Nothing of the search is used.
 
-import type { FavourTask, NoRule, WhyNot } from '@cairnmark/scoring';
+import type { EvenTask, ExactlyEven, FavourTask, LabKind, NoRule, Times, WhyNot } from '@cairnmark/scoring';
 
 export function proves(why: WhyNot, { data, favourite, lead, most, negative, step }: FavourTask): boolean {
   const counts = new Map(data.kinds.map(({ id, measures }) => [id, measures]));
@@ -17,8 +17,14 @@ export function proves(why: WhyNot, { data, favourite, lead, most, negative, ste
       const pieces = why.others.reduce((sum, { times }) => sum + times, 0);
       const total = (j: number): number =>
         why.others.reduce((sum, { kind, times }) => sum + times * counts.get(kind)![j]!, 0);
-      const fair = why.others.every(({ kind, times }) => kind !== favourite && times > 0) && pieces === why.times;
-      return fair && everyRow((count, j) => (negative ? total(j) === count * pieces : total(j) >= count * pieces));
+      const fair =
+        pieces > 0 && pieces === why.times && why.others.every(({ kind, times }) => kind !== favourite && times > 0);
+      const told = everyRow(
+        (count, j) => why.totalOfOthers[j] === total(j) && why.totalOfFavourite[j] === count * pieces,
+      );
+      return (
+        fair && told && everyRow((count, j) => (negative ? total(j) === count * pieces : total(j) >= count * pieces))
+      );
     }
     case 'lead-out-of-reach': {
       const more = data.kinds
@@ -49,4 +55,19 @@ function excludes(proof: NoRule, box: Box, more: readonly (readonly number[])[],
   const cut = (limits: readonly [number, number]): Box => box.map((one, j) => (j === row ? limits : one));
   const [least, most] = box[row]!;
   return excludes(below, cut([least, upTo]), more, lead) && excludes(above, cut([upTo + 1, most]), more, lead);
+}
+
+/** Whether pieces show that no points are exactly even: added up from the counts, the cost of a piece being 1. */
+export function provesNeverEven(
+  { these, those }: Extract<ExactlyEven, { possible: false }>,
+  { data, negative }: EvenTask,
+): boolean {
+  const total = (times: readonly Times[], of: (kind: LabKind) => number): number =>
+    times.reduce((sum, one) => sum + one.times * of(data.kinds.find(({ id }) => id === one.kind)!), 0);
+  const more = (of: (kind: LabKind) => number): number => total(these, of) - total(those, of);
+  const counted = data.rows.map((_, j) => j).filter((j) => data.kinds.some(({ measures }) => measures[j]! > 0));
+  const inRows = counted.map((j) => more(({ measures }) => measures[j]!));
+  return negative
+    ? more(() => 1) !== 0 && inRows.every((one) => one === 0)
+    : more(() => 1) === 0 && inRows.every((one) => one > 0);
 }

@@ -30,13 +30,20 @@ export function favourTasks(seed: number, count: number): readonly FavourTask[] 
   });
 }
 
-/** Both goals by turns, without rates below 0 three times in four. */
+/** Both goals by turns, every third with rates below 0. */
 export function evenTasks(seed: number, count: number): readonly EvenTask[] {
   const random = seeded(seed);
   return Array.from({ length: count }, (_, k) => {
     const data = drawnData(random, [3, 9], [2, 5]);
-    const negative = k % 4 === 3;
-    return { data, goal: k % 2 === 0 ? 'share' : 'gap', most: mostOf(data.rows.length, negative), negative, step: 1 };
+    const negative = k % 3 === 2;
+    return {
+      data,
+      goal: k % 2 === 0 ? 'share' : 'gap',
+      per: 'piece',
+      most: mostOf(data.rows.length, negative),
+      negative,
+      step: 1,
+    };
   });
 }
 

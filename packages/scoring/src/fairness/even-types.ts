@@ -11,13 +11,20 @@ export interface EvenTask {
    * be as small as can be, and all together earn something; that may leave most of them with nothing.
    */
   readonly goal: 'share' | 'gap';
+  /** What is to be even: the points of a piece, or those for its paper or for the time to fold it. */
+  readonly per: EvenPer;
   /** No rate is above this, nor below its opposite; a multiple of the step, above 0. */
   readonly most: number;
   readonly negative: boolean;
   readonly step: PointStep;
 }
 
+/** Paper counts in whole cm2 here, at least 1, and time in half minutes; both must be known of every kind. */
+export type EvenPer = 'piece' | '100-cm2' | '10-minutes';
+
 export interface EvenRule extends LabRule {
+  /** What is to be even, of each kind in the order of the kit: the scores themselves where it is the points of a piece. */
+  readonly values: readonly number[];
   readonly lowest: number;
   readonly highest: number;
   readonly gap: number;
@@ -48,9 +55,9 @@ export interface LeftOutRow {
 export type ExactlyEven =
   | { readonly possible: true; readonly rule: EvenRule }
   /**
-   * The pieces `these` against `those`, a proof that anybody can add up. Without rates below 0 they are as many, and
-   * `these` have more in every row: so whatever the points, they earn more together. With rates below 0 both have the same
-   * in every row, but they are not as many pieces: were all to earn alike, everybody would earn 0.
+   * The pieces `these` against `those`, a proof that anybody can add up. Without rates below 0 they are as many (or take
+   * as much paper, or time), and `these` have more in every row: so whatever the points, they earn more together. With
+   * rates below 0 both have the same in every row, but they are not as many: were all to earn alike, all would earn 0.
    */
   | {
       readonly possible: false;

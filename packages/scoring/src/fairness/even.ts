@@ -3,9 +3,8 @@
 // programme in whole numbers, and the last one shows that there are none.
 
 import { labRule } from './checked-rule.ts';
-import { evenColumns } from './even-columns.ts';
 import { greatestShare, smallestGap } from './even-goals.ts';
-import { withSpread } from './even-spread.ts';
+import { evenCosts, forAlikeCosts, withSpread } from './even-spread.ts';
 import type { Evenness, EvenTask, LeftOutRow } from './even-types.ts';
 import { meterOf } from './exact/meter.ts';
 import { exactlyEven } from './exactly-even.ts';
@@ -16,21 +15,17 @@ import { inSteps, wholeMeasures } from './whole-task.ts';
 export function mostEven(task: EvenTask, work: Work): Evenness {
   const { data, negative, step } = task;
   const measures = wholeMeasures(data);
+  const costs = evenCosts(data, task.per);
   const leftOut = rowsLeftOut(data);
   const used = data.rows.flatMap((row, j) => (leftOut.some((one) => one.row === row) ? [] : [j]));
   if (used.length === 0) return { status: 'no-rows', leftOut };
-  const columns = evenColumns({ measures, used, negative, most: inSteps(task.most, step) });
+  const rows = { measures: forAlikeCosts(measures, costs), used, negative, most: inSteps(task.most, step) };
   const meter = meterOf(work);
-  const rates = task.goal === 'share' ? greatestShare(columns, meter) : smallestGap(columns, meter);
+  const rates = task.goal === 'share' ? greatestShare(rows, meter) : smallestGap(rows, meter);
   if (rates === null) return { status: 'not-settled', branches: meter.branches() };
-  const exactly = exactlyEven({ data, measures, used, negative }, meter);
-  return {
-    status: 'found',
-    rule: withSpread(labRule(data, rates.map(Number), step)),
-    exactly,
-    leftOut,
-    branches: meter.branches(),
-  };
+  const rule = withSpread(labRule(data, rates.map(Number), step), costs);
+  const exactly = exactlyEven({ data, measures, costs, used, negative }, meter);
+  return { status: 'found', rule, exactly, leftOut, branches: meter.branches() };
 }
 
 function rowsLeftOut({ rows, kinds }: LabData): readonly LeftOutRow[] {

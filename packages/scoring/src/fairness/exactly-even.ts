@@ -2,9 +2,11 @@
 // none, never both: Gordan 1873 and Fredholm's alternative (from memory).
 
 import { labRule } from './checked-rule.ts';
-import { evenColumns } from './even-columns.ts';
-import { withSpread } from './even-spread.ts';
+import { sumColumns } from './even-columns.ts';
+import type { EvenCosts } from './even-spread.ts';
+import { forAlikeCosts, withSpread } from './even-spread.ts';
 import type { ExactlyEven } from './even-types.ts';
+import { divisor } from './exact/fraction.ts';
 import type { Meter } from './exact/meter.ts';
 import { within } from './exact/meter.ts';
 import type { AtLeast, Programme } from './exact/tableau.ts';
@@ -16,32 +18,36 @@ import type { LabData } from './types.ts';
 export interface EvenQuestion {
   readonly data: LabData;
   readonly measures: readonly (readonly bigint[])[];
+  readonly costs: EvenCosts;
   readonly used: readonly number[];
   readonly negative: boolean;
 }
 
 export function exactlyEven(question: EvenQuestion, meter: Meter): ExactlyEven {
   const rates = evenRates(question, meter);
-  if (rates !== null) return { possible: true, rule: withSpread(labRule(question.data, rates.map(Number), 1)) };
+  if (rates !== null)
+    return { possible: true, rule: withSpread(labRule(question.data, rates.map(Number), 1), question.costs) };
   return neverEven(question, meter);
 }
 
 /** The smallest that are found; null where there are none. */
-function evenRates({ measures, used, negative }: EvenQuestion, meter: Meter): readonly bigint[] | null {
-  const { gives, together, count, ratesOf } = evenColumns({ measures, used, negative, most: 1n });
-  const [first = [], ...others] = gives;
+function evenRates(question: EvenQuestion, meter: Meter): readonly bigint[] | null {
+  const { measures, costs, used, negative } = question;
+  const columns = sumColumns({ measures: forAlikeCosts(measures, costs), used, negative, most: 1n });
+  const [first = [], ...others] = columns.gives;
   const alike = others.flatMap((own) => equal(own.map((one, j) => one - (first[j] ?? 0n))));
-  const found = small({ cost: ones(count), rows: [...alike, { of: together, limit: 1n }] }, meter);
-  return found === null ? null : ratesOf(found);
+  // Without limits of the rates; all together earn something.
+  const found = small({ cost: ones(columns.count), rows: [...alike, ...columns.limits.slice(-1)] }, meter);
+  return found === null ? null : columns.ratesOf(found);
 }
 
 /**
- * Pieces of the kinds, those above 0 against those below. Without rates below 0: as many, and more in every row. With them:
- * the same in every row, and not as many.
+ * Pieces of the kinds, those above 0 against those below. Without rates below 0: they take as much, and have more in every
+ * row. With them: they have the same in every row, and do not take as much.
  */
-function neverEven({ data, measures, used, negative }: EvenQuestion, meter: Meter): ExactlyEven {
+function neverEven({ data, measures, costs, used, negative }: EvenQuestion, meter: Meter): ExactlyEven {
   const signed = (of: readonly bigint[]): readonly bigint[] => [...of, ...of.map((one) => -one)];
-  const each = signed(ones(measures.length));
+  const each = signed(costs.each);
   const rows = used.map((row) => signed(measures.map((own) => own[row] ?? 0n)));
   const shown = negative
     ? [...rows.flatMap(equal), { of: each, limit: 1n }]
@@ -71,7 +77,13 @@ function small(programme: Programme, meter: Meter): readonly bigint[] | null {
   const common = some.reduce(divisor, 0n);
   const whole = some.map((one) => one / common);
   const below = whole.reduce((sum, one) => sum + one, 0n);
-  const smaller = cheapestWhole({ programme, whole: count, below, meter: within(meter, BRANCHES_FOR_SMALLER) });
+  const smaller = cheapestWhole({
+    programme,
+    whole: count,
+    below,
+    first: false,
+    meter: within(meter, BRANCHES_FOR_SMALLER),
+  });
   return smaller.status === 'found' ? smaller.values : whole;
 }
 
@@ -84,5 +96,3 @@ const equal = (of: readonly bigint[]): readonly AtLeast[] => [
   { of, limit: 0n },
   { of: of.map((one) => -one), limit: 0n },
 ];
-
-const divisor = (a: bigint, b: bigint): bigint => (b === 0n ? a : divisor(b, a % b));

@@ -32,7 +32,7 @@ export type Favouring =
       readonly status: 'possible';
       /** Different rules, the first in the order asked for: none holds all the rows of another before it. */
       readonly rules: readonly FavouringRule[];
-      /** True: there is no further one that differs in this way. */
+      /** True: there is no further one that differs in this way. False: there may be. */
       readonly complete: boolean;
       readonly branches: number;
     }

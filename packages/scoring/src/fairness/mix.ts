@@ -1,6 +1,7 @@
 // Pieces of several kinds that together always earn at least as much as so many of the chosen one. There are such pieces, or
 // there are points (of some size) that favour it, never both: Gordan 1873, Motzkin 1936 (from memory).
 
+import { divisor } from './exact/fraction.ts';
 import type { Meter } from './exact/meter.ts';
 import { within } from './exact/meter.ts';
 import type { AtLeast } from './exact/tableau.ts';
@@ -51,6 +52,7 @@ function fewer(rows: readonly AtLeast[], some: readonly bigint[], meter: Meter):
       programme: { cost, rows: [...rows, ...exactly] },
       whole: one.length,
       below: null,
+      first: false,
       meter,
     });
     if (answer.status === 'found') return answer.values;
@@ -60,8 +62,6 @@ function fewer(rows: readonly AtLeast[], some: readonly bigint[], meter: Meter):
 }
 
 const sumOf = (values: readonly bigint[]): bigint => values.reduce((sum, one) => sum + one, 0n);
-
-const divisor = (a: bigint, b: bigint): bigint => (b === 0n ? a : divisor(b, a % b));
 
 /** Added up from the counts themselves. Throws RangeError where it proves nothing: a fault of the search. */
 function told({ data, favourite, negative }: FavourTask, pieces: readonly bigint[]): Mix {

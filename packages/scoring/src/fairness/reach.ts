@@ -6,7 +6,7 @@ import type { Meter } from './exact/meter.ts';
 import { noWhole } from './exact/no-whole.ts';
 import { cheapestWhole } from './exact/whole.ts';
 import type { FavouringRule, FavourTask, NoRule, WhyNot } from './favour-types.ts';
-import { mostRows, smallestRule } from './smallest-rule.ts';
+import { everyRow, mostRows, smallestRule, someSum } from './smallest-rule.ts';
 import type { WholeFavour } from './whole-task.ts';
 import { wholeFavour } from './whole-task.ts';
 
@@ -17,16 +17,19 @@ export function outOfReach(task: FavourTask, meter: Meter): WhyNot | null {
   if (greatest === null) return null;
   const noMoreLead = noLead({ ...whole, lead: greatest + 1n }, meter);
   if (noMoreLead === null) return null;
+  const atGreatest = greatest === 0n ? null : ruleFor(task, { ...whole, lead: greatest }, meter);
+  if (greatest > 0n && atGreatest === null) return null;
   const needed = mostNeeded(whole, meter);
   const noSmallerMost = needed === null ? null : noLead({ ...whole, most: needed - 1n }, meter);
-  const isShown = needed !== null && noSmallerMost !== null;
+  const atNeeded = needed === null ? null : ruleFor(task, { ...whole, most: needed }, meter);
+  const isShown = needed !== null && noSmallerMost !== null && atNeeded !== null;
   return {
     code: 'lead-out-of-reach',
     greatestLead: Number(greatest) * task.step,
-    atGreatest: greatest === 0n ? null : ruleFor(task, { ...whole, lead: greatest }, meter),
+    atGreatest,
     maxNeeded: isShown ? Number(needed) * task.step : null,
-    atNeeded: isShown ? ruleFor(task, { ...whole, most: needed }, meter) : null,
-    proof: { noMoreLead, noSmallerMost },
+    atNeeded: isShown ? atNeeded : null,
+    proof: { noMoreLead, noSmallerMost: isShown ? noSmallerMost : null },
   };
 }
 
@@ -46,6 +49,7 @@ export function greatestLead({ more, most, rows, negative }: WholeFavour, meter:
     },
     whole: rows,
     below: null,
+    first: false,
     meter,
   });
   return answer.status === 'found' ? ceiling - answer.cost : null;
@@ -63,9 +67,8 @@ const sumOf = (values: readonly bigint[]): bigint => values.reduce((sum, one) =>
 
 /** The smallest limit of the rates with which the lead can be had, above the one that is too small. */
 function mostNeeded(task: WholeFavour, meter: Meter): bigint | null {
-  const all = Array.from({ length: task.rows }, (_, j) => j);
   const isEnough = (most: bigint): boolean | null => {
-    const answer = smallestRule({ ...task, most }, all, null, meter);
+    const answer = someSum({ ...task, most }, null, true, meter);
     return answer.status === 'stopped' ? null : answer.status === 'found';
   };
   // The points of some size that there are, doubled, lead by twice as much: so some limit is enough.
@@ -103,8 +106,7 @@ function noLead({ more, lead, most, rows, negative }: WholeFavour, meter: Meter)
 
 /** The smallest points that reach it. */
 function ruleFor(task: FavourTask, whole: WholeFavour, meter: Meter): FavouringRule | null {
-  const all = Array.from({ length: whole.rows }, (_, j) => j);
-  const answer = smallestRule(whole, all, null, meter);
+  const answer = smallestRule(whole, everyRow(whole), null, meter);
   if (answer.status !== 'found') return null;
   return favouringRule({ ...task, lead: Number(whole.lead) * task.step }, answer.rates);
 }

@@ -25,6 +25,7 @@ export const favourTask = (data: LabData, { favourite, lead, most, negative, row
 export const evenTask = (data: LabData, { most, negative, rows }: Wish): EvenTask => ({
   data: withRows(data, (row) => rows.includes(row)),
   goal: 'share',
+  per: 'piece',
   most,
   negative,
   step: 1,

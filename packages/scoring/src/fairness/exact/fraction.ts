@@ -16,3 +16,6 @@ export function ceiling({ over, under }: Fraction): bigint {
   const whole = over / under;
   return whole * under < over ? whole + 1n : whole;
 }
+
+/** The largest whole number that divides both, neither below 0; the other one where one is 0. */
+export const divisor = (a: bigint, b: bigint): bigint => (b === 0n ? a : divisor(b, a % b));

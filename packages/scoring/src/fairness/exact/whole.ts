@@ -13,6 +13,8 @@ export interface WholeTask {
   readonly whole: number;
   /** Only what is cheaper than this is looked for; null: whatever it costs. */
   readonly below: bigint | null;
+  /** true: any whole solution will do, however dear. */
+  readonly first: boolean;
   readonly meter: Meter;
 }
 
@@ -21,10 +23,10 @@ export type WholeAnswer =
   | { readonly status: 'none' }
   | { readonly status: 'stopped' };
 
-export function cheapestWhole({ programme, whole, below, meter }: WholeTask): WholeAnswer {
+export function cheapestWhole({ programme, whole, below, first, meter }: WholeTask): WholeAnswer {
   let best: { readonly values: readonly bigint[]; readonly cost: bigint } | null = null;
   const open: Tableau[] = [tableauOf(programme)];
-  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+  for (let next = open.pop(); next !== undefined && !(first && best !== null); next = open.pop()) {
     if (!meter.open()) return { status: 'stopped' };
     const { tableau, broken } = mended(next);
     const limit = best?.cost ?? below;
