@@ -79,8 +79,11 @@ function* steadiestOf(prepared: Prepared, best: Finished, limit: number): Search
   if (task.goal.kind === 'most-points' || task.goal.kind === 'greatest-tilt') return NOTHING_MORE;
   const narrow = task.goal.kind === 'tallest-on-smallest-base';
   const capped = narrow ? prepare({ ...task, baseAtMostMm2: best.placed.way.up.baseMm2 }) : prepared;
-  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), limit);
+  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), Math.min(limit, STEADIER_TRIES));
 }
+
+/** Pieces tried for a steadier one of the best: it is welcome, and no answer depends on it. */
+const STEADIER_TRIES = 200_000;
 
 type Search = Generator<BestProgress, Pick<Outcome, 'best' | 'finished' | 'looked'>>;
 
