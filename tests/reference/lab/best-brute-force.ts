@@ -106,6 +106,7 @@ const heightOf = (tower: readonly Put[]): number => tower.reduce((sum, { up }) =
 
 function valueOf(tower: readonly Put[], beside: readonly Put[], push: number, { goal, kinds }: BestTask): number {
   if (goal.kind === 'greatest-tilt') return push;
+  if (goal.kind === 'tallest-for-width') return heightOf(tower) / (tower[0]?.up.baseWidthMm ?? 0);
   if (goal.kind !== 'most-points') return heightOf(tower);
   const measureOf = (measure: string): number => {
     if (measure === 'height') return heightOf(tower);

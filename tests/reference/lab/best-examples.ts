@@ -63,6 +63,8 @@ export function exampleKind(id: string, stock: number, base: string, bonus: numb
       bottomInsideMm: bottomIn,
       topInsideMm: topIn,
       baseMm2: base === 'contact' ? contact : outline,
+      // The file has no widths: those of a square as large.
+      baseWidthMm: Math.sqrt(base === 'contact' ? contact : outline),
     })),
   };
 }

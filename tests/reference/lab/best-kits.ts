@@ -55,6 +55,7 @@ function scaled(kind: BestKind, by: number): BestKind {
       topInsideMm: way.topInsideMm * by,
       bottomInsideMm: way.bottomInsideMm * by,
       baseMm2: way.baseMm2 * by ** 2,
+      baseWidthMm: way.baseWidthMm * by,
     })),
   };
 }
@@ -64,8 +65,10 @@ function gripsOf(kinds: number, whole: (from: number, to: number) => number): Be
   return { between: rough.map((upper) => rough.map((lower) => Math.min(upper, lower))), onTable: rough };
 }
 
+const GOALS = ['tallest', 'tallest-on-smallest-base', 'tallest-for-width', 'most-points', 'greatest-tilt'] as const;
+
 function goalOf(whole: (from: number, to: number) => number): BestGoal {
-  const kind = (['tallest', 'tallest-on-smallest-base', 'most-points', 'greatest-tilt'] as const)[whole(0, 3)];
+  const kind = GOALS[whole(0, GOALS.length - 1)];
   return kind === 'most-points' ? { kind, rows: rowsOf(whole) } : { kind: kind ?? 'tallest' };
 }
 

@@ -17,8 +17,9 @@ export interface WayUp {
   readonly topInsideMm: number;
   /** The same of the face that it rests on; 0 or less: it does not stand so. */
   readonly bottomInsideMm: number;
-  /** The ground it takes when it is the lowest, as the challenge defines a base. */
+  /** The ground it takes when it is the lowest, as the challenge defines a base, and its least width. */
   readonly baseMm2: number;
+  readonly baseWidthMm: number;
 }
 
 /** All pieces of one kind: they are alike. */
@@ -51,6 +52,8 @@ export type BestGoal =
   | { readonly kind: 'tallest' }
   /** Of the tallest, one on the smallest base. */
   | { readonly kind: 'tallest-on-smallest-base' }
+  /** Most height for the least width of its base. */
+  | { readonly kind: 'tallest-for-width' }
   /**
    * Most points of these rows. Measures are `height` (mm), `base-area` (mm2) and those that the kinds name. Rounding, caps and
    * floors count as they will: the answer is what the rows really give.
@@ -116,7 +119,7 @@ export type BestAnswer =
   | {
       readonly kind: 'best';
       readonly tower: BestTower;
-      /** Height in mm, points, or the push, by what is sought. */
+      /** Height in mm, height by width, points, or the push, by what is sought. */
       readonly value: number;
       readonly scope: BestScope;
       /** No build has more than this; null: none was found. Equal to the value where the scope is `any`. */
