@@ -1,5 +1,8 @@
 // One pipeline for web, server and terminal: evaluate an attempt, rank the reports, score a class.
 
+export { bestLayout } from './best/best-layout.ts';
+export type { BestFor, BestPlan } from './best/best-plan.ts';
+export { bestPlan } from './best/best-plan.ts';
 export { challengeIssues } from './check/challenge.ts';
 export { classIssues } from './check/class-record.ts';
 export type { EngineIssue, EngineIssueCode } from './check/issues.ts';

@@ -27,7 +27,7 @@ export function* bestBuildSteps(task: BestTask, limit: number): Generator<BestPr
   const { goal } = task;
   const first = yield* firstSearch(prepared, limit);
   if (!first.finished) return notFinished(prepared, first);
-  if (first.best === null) return yield* whyNone(task, limit, first.looked);
+  if (first.best === null) return yield* whyNone(prepared.task, limit, first.looked);
   const narrow =
     goal.kind === 'tallest-on-smallest-base'
       ? yield* onSmallestBase(prepared, first.best, limit - first.looked)

@@ -35,8 +35,10 @@ export function* mostForWidth(prepared: Prepared, limit: number): Generator<Best
     const one: Outcome = yield* search(narrow, tallest(narrow, (best?.value ?? 0) * widthMm), limit - looked);
     looked += one.looked;
     if (one.best !== null) best = { ...one.best, value: one.best.value / widthMm };
-    // What stands on a wider base has less than the ceiling on this one.
-    if (!one.finished) return { best, noMoreThan: ceilingMm(prepared.task) / widthMm, finished: false, looked };
+    if (one.finished) continue;
+    // What stands on this base or a wider one has no more than the ceiling on this one.
+    const noMoreThan = Math.max(best?.value ?? 0, ceilingMm(prepared.task) / widthMm);
+    return { best, noMoreThan, finished: false, looked };
   }
   return { best, noMoreThan: best?.value ?? 0, finished: true, looked };
 }

@@ -23,7 +23,9 @@ export interface Prepared {
   readonly gripOnTable: (kind: number) => number;
 }
 
-export function prepare(task: BestTask): Prepared {
+export function prepare(asked: BestTask): Prepared {
+  const isSpread = asked.beside && (asked.goal.kind === 'tallest' || asked.goal.kind === 'most-points');
+  const task: BestTask = { ...asked, beside: isSpread };
   const { kinds, grips, pushAtLeast } = task;
   const stock = kinds.map((kind) => kind.stock);
   const gripOnTable = (kind: number): number => grips?.onTable[kind] ?? Number.POSITIVE_INFINITY;

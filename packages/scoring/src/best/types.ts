@@ -17,6 +17,12 @@ export interface WayUp {
   readonly topInsideMm: number;
   /** The same of the face that it rests on; 0 or less: it does not stand so. */
   readonly bottomInsideMm: number;
+  /**
+   * The same two where a round face lies only partly on the other: whoever judges builds may take its rim for straight pieces
+   * then, which are a little nearer. Of other faces no different.
+   */
+  readonly topClippedMm: number;
+  readonly bottomClippedMm: number;
   /** The ground it takes when it is the lowest, as the challenge defines a base, and its least width. */
   readonly baseMm2: number;
   readonly baseWidthMm: number;
@@ -66,7 +72,10 @@ export interface BestTask {
   readonly kinds: readonly BestKind[];
   /** How many pieces the build has; exactly five: 5 and 5. `most` may be infinite. */
   readonly pieces: { readonly least: number; readonly most: number };
-  /** true: pieces that are not in the tower may stand beside it on the table. false: one tower of all pieces. */
+  /**
+   * true: pieces that are not in the tower may stand beside it on the table, where height or points are sought. false: one
+   * tower of all pieces.
+   */
   readonly beside: boolean;
   readonly baseAtMostMm2: number | null;
   /** The push it must bear; 0: it only has to stand by more than nothing. */
