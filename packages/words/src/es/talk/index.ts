@@ -1,0 +1,7 @@
+// The texts of the talk after the build, in Spanish.
+
+import type { TalkTexts } from '../../talk.ts';
+import { graphs } from './graphs.ts';
+import { lab } from './lab.ts';
+
+export const talk: TalkTexts = { ...graphs, ...lab };
