@@ -13,6 +13,7 @@ export type { ClassScore } from './class/score-class.ts';
 export { scoreClass } from './class/score-class.ts';
 export type { Belonging } from './evaluate/evaluate.ts';
 export { evaluate } from './evaluate/evaluate.ts';
+export { gapAllowanceOf } from './evaluate/gap-allowance.ts';
 export { kindsOf } from './evaluate/kinds.ts';
 export type { DecisionMade } from './facts/decisions.ts';
 export { decisionsMade } from './facts/decisions.ts';
