@@ -2,9 +2,11 @@
 // photo to measure by is told with what to do about it.
 
 import { readFileSync } from 'node:fs';
+import { signedAreaMm2 } from '@cairnmark/geometry';
 import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { number, through, verdict } from './tools/building.ts';
+import { onCard } from './tools/card.ts';
 import { allKept, savedClass } from './tools/classes.ts';
 import { tabTo } from './tools/keyboard.ts';
 import { NARROW, openApp } from './tools/open-app.ts';
@@ -34,9 +36,46 @@ it('two photos become a build with points by the mouse, and nothing of them leav
   // What was traced is one step back, and the photos are gone once they are deleted.
   await page.getByRole('button', { name: english('build.undo') }).click();
   await expect.poll(() => page.locator('[data-piece]').count()).toBe(0);
+  await allKept(page);
+  expect(JSON.parse((await savedClass(page)).text).attempts.at(-1).observed.photoHeightMm).toBeUndefined();
   await through(page, 'trace');
   await page.getByRole('button', { name: englishTrace('trace.delete') }).click();
   expect(await page.locator('.trace-photo canvas').count()).toBe(0);
+});
+
+it('a shape that is not on the list is traced round its edge, and what no photo shows is not measured', async () => {
+  const page = await openApp();
+  await openTrace(page);
+  await traceAbove(page, 3);
+  await page.getByRole('button', { name: englishTrace('trace.above'), exact: true }).click();
+  const { outlineInTop = [], outline = [], z, dims } = TRUTH.pieces[3]!;
+  await page.getByRole('button', { name: englishTrace('trace.shape') }).click();
+  for (const corner of outlineInTop) await clickOn(page, corner);
+  // The corners wait for the height of their edge: that of its top.
+  const edgeMm = outline[0]?.[2] ?? Number.NaN;
+  expect(edgeMm).toBe(z + (dims['height'] ?? Number.NaN));
+  await page.getByLabel(englishTrace('trace.shape-plane')).fill((edgeMm / 10).toFixed(2));
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: englishTrace('trace.close') }).click();
+  await page.getByLabel(englishTrace('trace.shape-kind')).selectOption({ label: 'hexagonal prism 4' });
+  await page.getByRole('button', { name: englishTrace('trace.it-fits'), exact: true }).click();
+  await page.getByRole('button', { name: englishTrace('trace.to-side') }).click();
+  await choose(page, photo('side'));
+  await clickOn(page, TOP);
+  await page.getByRole('button', { name: englishTrace('trace.use-height') }).click();
+  await onCard(page);
+  await allKept(page);
+  const { layout, observed } = JSON.parse((await savedClass(page)).text).attempts.at(-1);
+  expect(layout.kind).toBe('traced');
+  expect(layout.pieces).toEqual(TRUTH.pieces.map((_, k) => kindId(k)));
+  const traced = Math.abs(signedAreaMm2(layout.outlines[3].outline.points));
+  const real = Math.abs(signedAreaMm2(outline.map(([x, y]) => [x, y] as const)));
+  // What a photo promises of a free outline.
+  expect(Math.abs(traced / real - 1)).toBeLessThan(0.05);
+  expect(Math.abs(observed.photoHeightMm - TRUTH.heightMm)).toBeLessThan(HEIGHT_MM);
+  // Back at Build its outlines are seen from above.
+  await page.getByRole('link', { name: english('tab.build'), exact: true }).click();
+  await page.getByRole('img', { name: englishTrace('trace.drawn') }).waitFor();
 });
 
 it('the same by keys alone', async () => {

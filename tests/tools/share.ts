@@ -1,7 +1,7 @@
 // How much of a seeded family a run takes, and the seed of its fresh members.
 
 /** `full` in the long run (npm run test:long), `part` in the ordinary one. */
-export function share(full: number, part: number): number {
+export function share<T>(full: T, part: T): T {
   return process.env['CAIRNMARK_LONG'] === '1' ? full : part;
 }
 

@@ -2,7 +2,7 @@
 // rules, the supply, the points.
 
 import type { Challenge, ClassRecord, Report, ReportedFact } from '@cairnmark/engine';
-import { isShown } from '@cairnmark/engine';
+import { gapAllowanceOf, isShown } from '@cairnmark/engine';
 import type { Layout } from '@cairnmark/geometry';
 import { CONTACT_MM } from '@cairnmark/geometry';
 import type { ClassWords, TerminalWords } from '@cairnmark/words';
@@ -41,7 +41,7 @@ export function measureText(
     ...facts.filter(isWorthALine).flatMap((fact) => factLines(fact, classWords, words)),
     '',
     ...hiddenLine(report, scene, words),
-    ...wayOfMeasuring(report, challenge, classWords, words),
+    ...wayOfMeasuring(report, challenge, layout, classWords, words),
     ...section(words.say('measure.stands'), stabilityLines(report.stability, layout, classWords, words)),
     ...section(
       `${words.say('measure.rules')}:`,
@@ -96,15 +96,16 @@ function factLines(fact: ReportedFact, classWords: ClassWords, words: TerminalWo
 /** What the numbers rest on: which ground counts as the base, how things are counted, what touches, what is closed. */
 function wayOfMeasuring(
   { gaps }: Report,
-  { base, counting, gapAllowanceMm }: Challenge,
+  challenge: Challenge,
+  layout: Layout,
   classWords: ClassWords,
   words: TerminalWords,
 ): readonly string[] {
   return [
-    words.say('measure.base', { base: words.names.base[base] }),
-    words.say('measure.counting', { counting: words.names.counting[counting] }),
+    words.say('measure.base', { base: words.names.base[challenge.base] }),
+    words.say('measure.counting', { counting: words.names.counting[challenge.counting] }),
     words.say('measure.touching', { contact: `${words.number(CONTACT_MM)} mm` }),
-    words.say('measure.gap-allowance', { gap: `${words.number(gapAllowanceMm)} mm` }),
+    words.say('measure.gap-allowance', { gap: `${words.number(gapAllowanceOf(challenge, layout))} mm` }),
     ...(gaps.length > 0 ? gaps.map(classWords.gap) : [words.say('measure.no-gaps')]),
     words.say('working.digits'),
     words.say('working.letters'),

@@ -1,5 +1,8 @@
 // One pipeline for web, server and terminal: evaluate an attempt, rank the reports, score a class.
 
+export { bestLayout } from './best/best-layout.ts';
+export type { BestFor, BestPlan } from './best/best-plan.ts';
+export { bestPlan } from './best/best-plan.ts';
 export { challengeIssues } from './check/challenge.ts';
 export { classIssues } from './check/class-record.ts';
 export type { EngineIssue, EngineIssueCode } from './check/issues.ts';
@@ -10,6 +13,7 @@ export type { ClassScore } from './class/score-class.ts';
 export { scoreClass } from './class/score-class.ts';
 export type { Belonging } from './evaluate/evaluate.ts';
 export { evaluate } from './evaluate/evaluate.ts';
+export { gapAllowanceOf } from './evaluate/gap-allowance.ts';
 export { kindsOf } from './evaluate/kinds.ts';
 export type { DecisionMade } from './facts/decisions.ts';
 export { decisionsMade } from './facts/decisions.ts';

@@ -1,7 +1,7 @@
 // Files as each version wrote them. They are never rewritten: whatever later versions bring, these are read for ever.
 
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Kit } from '@cairnmark/engine';
+import type { Attempt, Kit } from '@cairnmark/engine';
 import { describe, expect, it } from 'vitest';
 import { decode } from './decode.ts';
 import type { Format } from './formats.ts';
@@ -230,5 +230,12 @@ describe('kept files', () => {
 
   it('of versions without crushed pieces have none of them', () => {
     expect(keptFile('kit', 2).kinds.map(({ crushed }) => crushed)).toEqual([undefined, undefined, undefined]);
+  });
+
+  it('attempt of version 4, class of version 5: what was laid out on photos says so', () => {
+    const traced = ({ layout }: Attempt): boolean => layout.kind === 'laid-out' && layout.traced === true;
+    expect(traced(keptFile('attempt', 4))).toBe(true);
+    expect(traced(keptFile('attempt', 3))).toBe(false);
+    expect(keptFile('class', 5).attempts.map(traced)).toEqual([true, false, false, false, false]);
   });
 });

@@ -4,6 +4,7 @@
 
 import { CRUSHED_STEPS } from './steps/crushed.ts';
 import { FAIRNESS_STEPS } from './steps/fairness.ts';
+import { ON_PHOTOS_STEPS } from './steps/on-photos.ts';
 import { OPEN_RESULT_STEPS } from './steps/open-results.ts';
 import { STABILITY_STEPS } from './steps/stability.ts';
 
@@ -18,7 +19,13 @@ export interface Step {
   readonly up: (content: Content) => Content;
 }
 
-export const STEPS: readonly Step[] = [...STABILITY_STEPS, ...FAIRNESS_STEPS, ...OPEN_RESULT_STEPS, ...CRUSHED_STEPS];
+export const STEPS: readonly Step[] = [
+  ...STABILITY_STEPS,
+  ...FAIRNESS_STEPS,
+  ...OPEN_RESULT_STEPS,
+  ...CRUSHED_STEPS,
+  ...ON_PHOTOS_STEPS,
+];
 
 /** The version that is written today: one more than the steps that lead to it. */
 export const presentVersion = (format: string, steps: readonly Step[]): number =>

@@ -16,6 +16,7 @@ export * from './sheet/print-scale.ts';
 export * from './trace/figure.ts';
 export * from './trace/fit-solid.ts';
 export * from './trace/height-from-side.ts';
+export * from './trace/likeliest-height.ts';
 export * from './trace/make-room.ts';
 export * from './trace/pose.ts';
 export * from './trace/rim.ts';

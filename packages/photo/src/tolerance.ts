@@ -165,6 +165,9 @@ export const ON_LINE_PX = 0.9;
 /** Share of a side that must show an edge before it is set there. */
 export const LEAST_SIDE_SUPPORT = 0.8;
 
+/** Support less cost of another line: from here on nobody can say which of two edges was tapped, and the side stays as tapped. */
+export const MOST_RIVAL_WORTH = 0.5;
+
 /** px. Standard deviation of a corner between two sides set on edges. */
 export const EDGE_CORNER_SIGMA_PX = 0.7;
 
@@ -173,6 +176,9 @@ export const BODY_SAMPLES = 12;
 
 /** px. Two corners of a top that show no further apart across the photo than this may both be its end. */
 export const SAME_END_PX = 25;
+
+/** mm. How far a build is usually off what the sizes of its pieces add up to: it only decides between taps that fit twice. */
+export const EXPECTED_HEIGHT_SIGMA_MM = 7;
 
 /** mm. Pieces whose tops are this near to the highest by their sizes may be the highest in the class: two deviations of a size. */
 export const AS_HIGH_MM = 1;

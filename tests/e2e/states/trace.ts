@@ -39,6 +39,20 @@ export const trace: readonly State[] = [
     },
   },
   {
+    name: 'trace-shape',
+    go: async (page) => {
+      await openTrace(page);
+      await choose(page, photo('top'));
+      const { outline = [], outlineInTop = [] } = TRUTH.pieces[3] ?? {};
+      await page.getByRole('button', { name: englishTrace('trace.shape') }).click();
+      await page.getByLabel(englishTrace('trace.shape-plane')).fill(((outline[0]?.[2] ?? 0) / 10).toFixed(2));
+      await page.keyboard.press('Enter');
+      for (const corner of outlineInTop) await clickOn(page, corner);
+      await page.getByRole('button', { name: englishTrace('trace.close') }).click();
+      await fits(page).waitFor();
+    },
+  },
+  {
     name: 'trace-side',
     go: async (page) => {
       await openTrace(page);

@@ -18,6 +18,7 @@ interface TruePiece {
   readonly y: number;
   readonly turnRad: number;
   readonly z: number;
+  readonly outline?: readonly (readonly [number, number, number])[];
   readonly outlineInTop?: readonly Point[];
   readonly circle?: { readonly x: number; readonly y: number; readonly r: number; readonly z: number };
   readonly topInSide: Point;
@@ -57,18 +58,23 @@ const SOLIDS: Readonly<Record<string, (dims: TruePiece['dims']) => object>> = {
 
 export const kindId = (piece: number): string => `piece-${piece}`;
 
-/** The demo class with the kit of the tower, and nothing built yet. Only the photo of the side counts for its height. */
-function towerClass(): string {
+/** A kind of piece of the traced build, as a kit says it. */
+export interface TracedKind {
+  readonly id: string;
+  readonly name: string;
+  readonly solid: unknown;
+  readonly stock: number;
+}
+
+/** The demo class with another kit, and nothing built yet. Only the photo of the side counts for its height. */
+function bareClass(traced: readonly TracedKind[]): string {
   const file = JSON.parse(demoText);
   const [challenge] = file.challenges;
   const [sample] = challenge.kit.kinds;
-  const kinds = TRUTH.pieces.map(({ kind, dims }, k) => {
-    const { crushed: _, ...rest } = sample;
-    return { ...rest, id: kindId(k), name: `${kind} ${k + 1}`, solid: SOLIDS[kind]?.(dims), stock: 1 };
-  });
+  const { crushed: _, ...rest } = sample;
   const bare = {
     ...challenge,
-    kit: { ...challenge.kit, kinds, frictions: [] },
+    kit: { ...challenge.kit, kinds: traced.map((kind) => ({ ...rest, ...kind })), frictions: [] },
     requirements: [],
     heightCounts: ['photo', 'model'],
   };
@@ -83,10 +89,18 @@ function towerClass(): string {
   });
 }
 
+/** From Start: a class with these pieces, at the door "Trace it". */
+export async function openTraceOf(page: Page, kinds: readonly TracedKind[]): Promise<void> {
+  await openClass(page, bareClass(kinds));
+  await through(page, 'trace');
+}
+
 /** From Start: the tower's class, at the door "Trace it". */
 export async function openTrace(page: Page): Promise<void> {
-  await openClass(page, towerClass());
-  await through(page, 'trace');
+  const kinds = TRUTH.pieces.map(({ kind, dims }, k) => {
+    return { id: kindId(k), name: `${kind} ${k + 1}`, solid: SOLIDS[kind]?.(dims), stock: 1 };
+  });
+  await openTraceOf(page, kinds);
   // The tower stands on a sheet of Letter paper.
   await page.getByRole('button', { name: englishTrace('trace.paper-letter'), exact: true }).click();
 }
@@ -160,11 +174,11 @@ export async function keyTo(page: Page, from: Point, to: Point): Promise<Point> 
   return [from[0] + dx, from[1] + dy];
 }
 
-/** The photo from above with all pieces of the tower traced by the mouse; ends at the photo of the side. */
-export async function traceAbove(page: Page): Promise<void> {
+/** The photo from above with the first pieces of the tower, usually all, traced by the mouse; ends at the photo of the side. */
+export async function traceAbove(page: Page, count = TRUTH.pieces.length): Promise<void> {
   const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
   await choose(page, photo('top'));
-  for (const [k, piece] of TRUTH.pieces.entries()) {
+  for (const [k, piece] of TRUTH.pieces.slice(0, count).entries()) {
     await page.locator(`[data-trace-kind="${kindId(k)}"]`).click();
     for (const tap of tapsOf(piece)) await clickOn(page, tap);
     await press(englishTrace('trace.it-fits'));

@@ -62,16 +62,24 @@ function pushOf(tower: readonly Put[], { kinds, grips, goal }: BestTask): number
     }
     const [upper, lower] = [tower[joint], tower[joint - 1]];
     if (upper === undefined) throw new RangeError('no piece');
-    const inside = Math.min(upper.up.bottomInsideMm, lower?.up.topInsideMm ?? Number.POSITIVE_INFINITY);
+    const inside = lower === undefined ? upper.up.bottomInsideMm : sharedMm(upper.up, lower.up);
     const friction = lower === undefined ? grips?.onTable[upper.kind] : grips?.between[upper.kind]?.[lower.kind];
     least = Math.min(least, inside / (sum / total), friction ?? Number.POSITIVE_INFINITY);
   }
   return goal.kind === 'greatest-tilt' || least > 0 ? least : 0;
 }
 
+/** A round face (one with a clipped distance of its own) has its rim only where all of it lies on the other. */
+function sharedMm(upper: WayUp, lower: WayUp): number {
+  const fits = (round: number, clipped: number, other: number): boolean => clipped !== round && round <= other + 1e-9;
+  if (fits(upper.bottomInsideMm, upper.bottomClippedMm, lower.topInsideMm)) return upper.bottomInsideMm;
+  if (fits(lower.topInsideMm, lower.topClippedMm, upper.bottomInsideMm)) return lower.topInsideMm;
+  return Math.min(upper.bottomClippedMm, lower.topClippedMm);
+}
+
 /** Every set of pieces that may stand beside, each way up. */
 function besides(tower: readonly Put[], task: BestTask): readonly (readonly Put[])[] {
-  if (!task.beside) return [[]];
+  if (!task.beside || (task.goal.kind !== 'tallest' && task.goal.kind !== 'most-points')) return [[]];
   const room = task.pieces.most - tower.length;
   const alone = task.kinds.flatMap(({ ways }, kind) =>
     ways
@@ -106,6 +114,7 @@ const heightOf = (tower: readonly Put[]): number => tower.reduce((sum, { up }) =
 
 function valueOf(tower: readonly Put[], beside: readonly Put[], push: number, { goal, kinds }: BestTask): number {
   if (goal.kind === 'greatest-tilt') return push;
+  if (goal.kind === 'tallest-for-width') return heightOf(tower) / (tower[0]?.up.baseWidthMm ?? 0);
   if (goal.kind !== 'most-points') return heightOf(tower);
   const measureOf = (measure: string): number => {
     if (measure === 'height') return heightOf(tower);

@@ -62,7 +62,11 @@ export function exampleKind(id: string, stock: number, base: string, bonus: numb
       centreHeightMm: comHeight,
       bottomInsideMm: bottomIn,
       topInsideMm: topIn,
+      bottomClippedMm: bottomIn,
+      topClippedMm: topIn,
       baseMm2: base === 'contact' ? contact : outline,
+      // The file has no widths: those of a square as large.
+      baseWidthMm: Math.sqrt(base === 'contact' ? contact : outline),
     })),
   };
 }

@@ -25,7 +25,8 @@ export function seededTask(seed: number, size: KitSize, everything: boolean): Be
   const kinds = Array.from({ length: whole(...size.kinds) }, () => {
     const [id = ''] = pool.splice(whole(0, pool.length - 1), 1);
     const scale = 0.6 + whole(0, 8) / 10;
-    return scaled(exampleKind(id, whole(1, 2), chance(0.5) ? 'contact' : 'outline', whole(0, 9)), scale);
+    const kind = exampleKind(id, whole(1, 2), chance(0.5) ? 'contact' : 'outline', whole(0, 9));
+    return scaled(everything && chance(0.5) ? withRims(kind) : kind, scale);
   });
   const pieces = whole(...size.pieces);
   const exactly = chance(0.5);
@@ -42,6 +43,16 @@ export function seededTask(seed: number, size: KitSize, everything: boolean): Be
   };
 }
 
+/** Rims that are taken for straight pieces where they lie over an edge, much coarser than any that are used. */
+const withRims = (kind: BestKind): BestKind => ({
+  ...kind,
+  ways: kind.ways.map((way) => ({
+    ...way,
+    topClippedMm: 0.9 * way.topInsideMm,
+    bottomClippedMm: 0.9 * way.bottomInsideMm,
+  })),
+});
+
 function scaled(kind: BestKind, by: number): BestKind {
   return {
     ...kind,
@@ -54,7 +65,10 @@ function scaled(kind: BestKind, by: number): BestKind {
       centreHeightMm: way.centreHeightMm * by,
       topInsideMm: way.topInsideMm * by,
       bottomInsideMm: way.bottomInsideMm * by,
+      topClippedMm: way.topClippedMm * by,
+      bottomClippedMm: way.bottomClippedMm * by,
       baseMm2: way.baseMm2 * by ** 2,
+      baseWidthMm: way.baseWidthMm * by,
     })),
   };
 }
@@ -64,8 +78,10 @@ function gripsOf(kinds: number, whole: (from: number, to: number) => number): Be
   return { between: rough.map((upper) => rough.map((lower) => Math.min(upper, lower))), onTable: rough };
 }
 
+const GOALS = ['tallest', 'tallest-on-smallest-base', 'tallest-for-width', 'most-points', 'greatest-tilt'] as const;
+
 function goalOf(whole: (from: number, to: number) => number): BestGoal {
-  const kind = (['tallest', 'tallest-on-smallest-base', 'most-points', 'greatest-tilt'] as const)[whole(0, 3)];
+  const kind = GOALS[whole(0, GOALS.length - 1)];
   return kind === 'most-points' ? { kind, rows: rowsOf(whole) } : { kind: kind ?? 'tallest' };
 }
 

@@ -75,6 +75,15 @@ function fort(dice: Dice): FreshScene {
   return { scene: sceneOf(built, pages), built, heightMm: 50, pages: 4 };
 }
 
+/** On a sheet without markers; with a page's number that none has. */
+export function boxOnPlainSheet(dice: Dice): FreshScene {
+  const sizes = { length: dice.between(62, 72), width: dice.between(42, 52), height: dice.between(40, 60) };
+  const at = { x: dice.between(-40, 20), y: dice.between(-20, 20), turn: dice.between(0, 6) };
+  const built = [stand({ solid: 'rectangular-prism', sizes }, 'base', at, 0)];
+  const scene = sceneOf(built, [{ page: 4, middleMm: [0, 0], turnRad: 0 }]);
+  return { scene, built, heightMm: sizes.height, pages: 1 };
+}
+
 function onOnePage(_: Dice, built: readonly Built[]): FreshScene {
   const heightMm = Math.max(...built.map((one) => one.placed.topMm));
   return { scene: sceneOf(built, pagesOf('a4', 1)), built, heightMm, pages: 1 };

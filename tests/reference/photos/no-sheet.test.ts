@@ -7,7 +7,7 @@ import { inTurn } from '../../tools/share.ts';
 import { LONG_SIDE_PX, pictureNames, readPicture } from './pictures.ts';
 
 const ALL = pictureNames();
-const CHOSEN = inTurn(ALL, 4, 'pictures without a sheet');
+const CHOSEN = inTurn(ALL, 6, 'pictures without a sheet');
 
 /** A board of 18 markers of the dictionary that ours are from, laid out otherwise: each id is read rightly, and is none of ours. */
 const OTHER_BOARD = 'opencv4/html/screen_charuco.jpg';

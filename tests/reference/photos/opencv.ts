@@ -4,7 +4,7 @@
 import { spawnSync } from 'node:child_process';
 import { resolve } from 'node:path';
 import { hasMarkerFinder, hasPictures, PICTURES_FOLDER, PYTHON } from '../../tools/pictures.mjs';
-import type { Point2 } from './camera-of-truth.ts';
+import type { Point2, Point3 } from './camera-of-truth.ts';
 
 export interface SecondMarker {
   readonly id: number;
@@ -33,6 +33,33 @@ export function secondMarkers(names: readonly string[]): readonly (readonly Seco
   const files = names.map((name) => resolve('tests/corpus/photos', `${name}.jpg`));
   return asked<SecondMarker[][]>(MARKER_SCRIPT, files);
 }
+
+export interface PoseAsk {
+  readonly focalPx: number;
+  readonly k1: number;
+  readonly middlePx: Point2;
+  /** Points of the sheet, mm, and where they show, px. */
+  readonly points: readonly (readonly [mm: Point2, pixel: Point2])[];
+}
+
+/** Where the lens is above the sheet, mm, by the other library's own least squares. */
+export const secondLenses = (asks: readonly PoseAsk[]): readonly Point3[] =>
+  asked<Point3[]>(POSE_SCRIPT, [JSON.stringify(asks)]);
+
+const POSE_SCRIPT = `
+import cv2, json, sys
+import numpy as np
+out = []
+for ask in json.loads(sys.argv[1]):
+    cx, cy = ask['middlePx']
+    K = np.array([[ask['focalPx'], 0, cx], [0, ask['focalPx'], cy], [0, 0, 1]], dtype=float)
+    object_points = np.array([[mm[0], mm[1], 0] for mm, _ in ask['points']], dtype=float)
+    image_points = np.array([pixel for _, pixel in ask['points']], dtype=float)
+    ok, turn, shift = cv2.solvePnP(object_points, image_points, K, np.array([ask['k1'], 0, 0, 0], dtype=float))
+    R, _ = cv2.Rodrigues(turn)
+    out.append([float(v) for v in (-R.T @ shift).flatten()])
+print(json.dumps(out))
+`;
 
 const CHESSBOARD_SCRIPT = `
 import cv2, json, sys

@@ -60,7 +60,7 @@ describe(`${CHOSEN.length} of 12 towers, ${SEEDS.length} seeds each`, () => {
     });
   });
 
-  it('free outlines: area within 5 %, perimeter within 3 %, and edges seldom make a corner worse by over 0.5 mm', () => {
+  it('free outlines: area within 5 %, perimeter within 3 %; edges make none worse by over 0.5 mm, and seldom a corner', () => {
     expect(free.length).toBeGreaterThan(0);
     // 95 % of them, of the few of an ordinary run 80 %: a small outline on a rim like its own is set on that.
     expect(
@@ -75,9 +75,14 @@ describe(`${CHOSEN.length} of 12 towers, ${SEEDS.length} seeds each`, () => {
         share(0.95, 0.8),
       ),
     ).toBeLessThan(0.03);
+    const mean = (of: readonly number[]): number => of.reduce((sum, one) => sum + one, 0) / of.length;
+    for (const { corners } of free) {
+      const [edges, taps] = [mean(corners.map(([edge]) => edge)), mean(corners.map(([, tap]) => tap))];
+      expect(edges - taps, 'in the mean of its corners').toBeLessThanOrEqual(0.5);
+    }
     const corners = free.flatMap((one) => one.corners);
     const worse = corners.filter(([edges, tap]) => edges - tap > 0.5);
-    expect(worse.length).toBeLessThanOrEqual(share(0.03, 0.15) * corners.length);
+    expect(worse.length).toBeLessThanOrEqual(share(0.01, 0.1) * corners.length);
   });
 
   it('places: median 1 mm, 95 % within 2 mm; heights: 95 % within 3 mm', () => {

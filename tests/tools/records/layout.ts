@@ -43,7 +43,12 @@ export function layoutOf(kinds: readonly string[]): fc.Arbitrary<Layout> {
     )
     .map(([build, height]) => ({ ...build, ...height }));
   return fc.oneof(
-    fc.record({ kind: fc.constant('laid-out' as const), pieces: listOf(piece) }),
+    fc
+      .tuple(
+        fc.record({ kind: fc.constant('laid-out' as const), pieces: listOf(piece) }),
+        optional({ traced: fc.constant(true as const) }),
+      )
+      .map(([build, more]) => ({ ...build, ...more })),
     traced,
     fc.record({ kind: fc.constant('numbers-only' as const), pieces: listOf(kind) }),
   );

@@ -26,7 +26,7 @@ export interface FitAsk {
 export type FitAnswer = Result<readonly TracedSpot[], PhotoIssue>;
 
 /** px. How well a tap is set with the magnifier. */
-const TAP_SIGMA_PX = 2;
+export const TAP_SIGMA_PX = 2;
 
 export function fitPiece({ photo, camera, below, kind, spec, resting, taps }: FitAsk): FitAnswer {
   const solid = makeSolid(spec);

@@ -66,11 +66,3 @@ export const withoutMark =
 export const withSeenBy =
   (confirmedBy: string | null): Edit =>
   (attempt) => ({ ...attempt, confirmedBy });
-
-/** The height from a photo of the side; null: there is none. */
-export const withPhotoHeight =
-  (photoHeightMm: number | null): Edit =>
-  (attempt) => {
-    const { photoHeightMm: _, ...observed } = attempt.observed;
-    return { ...attempt, observed: photoHeightMm === null ? observed : { ...observed, photoHeightMm } };
-  };

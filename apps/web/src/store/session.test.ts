@@ -86,6 +86,22 @@ describe('a session', () => {
     expect(at(session).attempt?.layout).toEqual(layout('cone'));
   });
 
+  it('takes the height from a photo back with the layout that was traced on it', () => {
+    const { session } = opened();
+    const heightMm = () => at(session).attempt?.observed.photoHeightMm;
+    const before = heightMm();
+    session.getState().layOut(layout('cube'), 73);
+    session.getState().layOut(layout('cube', 'cone'));
+    expect(heightMm()).toBe(73);
+    session.getState().undo();
+    session.getState().undo();
+    expect(heightMm()).toBe(before);
+    session.getState().redo();
+    expect(heightMm()).toBe(73);
+    session.getState().layOut(layout('cone'), null);
+    expect(heightMm()).toBeUndefined();
+  });
+
   it('begins a try when a group that has none lays its first piece', () => {
     const { session } = opened();
     const demo = demoClass();

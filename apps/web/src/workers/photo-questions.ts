@@ -1,8 +1,9 @@
-// What the door "Trace it" asks its worker: a file as a picture with the sheet found in it, and where a tapped piece stands.
+// What the door "Trace it" asks its worker: a file as a picture with the sheet found in it, where a tapped piece stands, and the
+// outline of a shape that is not on the list.
 // Plain data both ways.
 
-import type { Result } from '@cairnmark/geometry';
-import type { FittedCamera, FoundMarker, Photo, PhotoIssue, Sheet } from '@cairnmark/photo';
+import type { Outline, Result, Vec2 } from '@cairnmark/geometry';
+import type { FittedCamera, FoundMarker, Photo, PhotoIssue, Sheet, TracedShape, TracingPlane } from '@cairnmark/photo';
 import type { PhotoFault } from '@cairnmark/words';
 import type { FitAnswer, FitAsk } from '../photo/fit-piece.ts';
 import type { Message, Question, WorkerClient } from './worker-client.ts';
@@ -33,9 +34,25 @@ export interface RefusedFile {
   readonly details: Readonly<Record<string, number>>;
 }
 
+export interface OutlineAsk {
+  readonly photo: Photo;
+  readonly camera: FittedCamera;
+  readonly plane: TracingPlane;
+  readonly taps: readonly Vec2[];
+}
+
+export interface AreaAnswer {
+  readonly areaMm2: number;
+}
+
+export type OutlineAnswer = Result<TracedShape, PhotoIssue>;
+
 export interface PhotoQuestions {
   readonly read: { readonly ask: ReadAsk; readonly answer: ReadPhoto | RefusedFile };
   readonly fit: { readonly ask: FitAsk; readonly answer: FitAnswer };
+  /** Area of all of them together seen from above, mm2. */
+  readonly area: { readonly ask: readonly Outline[]; readonly answer: AreaAnswer };
+  readonly outline: { readonly ask: OutlineAsk; readonly answer: OutlineAnswer };
 }
 
 export type PhotoClient = WorkerClient<PhotoQuestions>;

@@ -6,6 +6,7 @@ import { failure, measureBuild, rulerOf } from '@cairnmark/geometry';
 import type { Path } from '../check/checks.ts';
 import type { EngineIssue } from '../check/issues.ts';
 import type { Attempt, Challenge, Group } from '../types.ts';
+import { gapAllowanceOf } from './gap-allowance.ts';
 import { kindsOf } from './kinds.ts';
 
 /** What geometry measured, or what it found wrong with the layout. The attempt stands at `path`. */
@@ -15,7 +16,8 @@ export function measure(
   group: Group,
   path: Path,
 ): Result<BuildMeasures, EngineIssue> {
-  const { counting, base, gapAllowanceMm } = challenge;
+  const { counting, base } = challenge;
+  const gapAllowanceMm = gapAllowanceOf(challenge, layout);
   const rulerStepMm = rulerOf(challenge.ruler).stepMm;
   const measured = measureBuild(layout, kindsOf(challenge, group), { counting, base, gapAllowanceMm, rulerStepMm });
   if (measured.ok) return measured;

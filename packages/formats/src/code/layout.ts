@@ -40,7 +40,13 @@ const outline = kindOf<Outline>(
 
 const traced = record<TracedOutline>({ outline, planeMm: number('plane'), onTable: flag });
 
-export const layout: Part<Layout> = kindOf<Layout>(
+/** A build laid out on photos has a name of its own, after the others. */
+type Coded =
+  | Exclude<Layout, { kind: 'laid-out' }>
+  | { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[] }
+  | { readonly kind: 'laid-out-on-photos'; readonly pieces: readonly LaidPiece[] };
+
+const coded = kindOf<Coded>(
   {
     'laid-out': record({ pieces: list(piece) }),
     traced: record<Omit<Extract<Layout, { kind: 'traced' }>, 'kind'>>({
@@ -49,6 +55,19 @@ export const layout: Part<Layout> = kindOf<Layout>(
       heightMm: optional(number('height')),
     }),
     'numbers-only': record({ pieces: list(kind) }),
+    'laid-out-on-photos': record({ pieces: list(piece) }),
   },
   3,
 );
+
+export const layout: Part<Layout> = {
+  write: (value, out) => {
+    const isOnPhotos = value.kind === 'laid-out' && value.traced === true;
+    coded.write(isOnPhotos ? { kind: 'laid-out-on-photos', pieces: value.pieces } : value, out);
+  },
+  read: (from) => {
+    const value = coded.read(from);
+    if (value.kind !== 'laid-out-on-photos') return value;
+    return { kind: 'laid-out', pieces: value.pieces, traced: true };
+  },
+};

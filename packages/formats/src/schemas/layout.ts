@@ -36,7 +36,11 @@ const laidPiece = z.strictObject({
 const tracedOutline = z.strictObject({ outline, planeMm: lengthMm, onTable: z.boolean() });
 
 export const layout = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('laid-out'), pieces: listOf(laidPiece, PIECES_MOST) }),
+  z.strictObject({
+    kind: z.literal('laid-out'),
+    pieces: listOf(laidPiece, PIECES_MOST),
+    traced: z.exactOptional(z.literal(true)),
+  }),
   z.strictObject({
     kind: z.literal('traced'),
     outlines: listOf(tracedOutline, OUTLINES_MOST),

@@ -4,6 +4,9 @@
 /** mm. Two surfaces nearer than this touch. Cut and folded paper is no truer; it is over ten times any placement noise. */
 export const CONTACT_MM = 0.05;
 
+/** mm. Gaps up to this count as closed in a build whose places come from photos: two places, each a millimetre off. */
+export const TRACED_GAP_MM = 2;
+
 /**
  * mm. Two pieces whose outlines overlap by no more than this, seen from above, stand side by side: neither carries
  * the other. The same width as a contact, so that pieces set flush never climb on each other.

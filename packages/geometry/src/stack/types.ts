@@ -45,7 +45,12 @@ export interface TracedOutline {
 }
 
 export type Layout =
-  | { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[] }
+  | {
+      readonly kind: 'laid-out';
+      readonly pieces: readonly LaidPiece[];
+      /** Its places were found on photos, and are off by as much as those. Absent: they were set by hand. */
+      readonly traced?: true;
+    }
   | {
       readonly kind: 'traced';
       readonly outlines: readonly TracedOutline[];

@@ -7,6 +7,8 @@ export interface VotedLine {
   readonly slope: number;
   /** Share of the places with a value on the line. */
   readonly support: number;
+  /** The support less the cost: by how much one line is preferred to another. */
+  readonly worth: number;
 }
 
 export interface Place {
@@ -28,7 +30,6 @@ export interface LineSearch {
 export function votedLine(places: readonly Place[], search: LineSearch): VotedLine | null {
   const { leastApart, mostSlope, nearness, cost } = search;
   let best: VotedLine | null = null;
-  let score = Number.NEGATIVE_INFINITY;
   for (const { along: from, values } of places) {
     for (const { along: to, values: others } of places) {
       if (to - from < leastApart) continue;
@@ -38,14 +39,23 @@ export function votedLine(places: readonly Place[], search: LineSearch): VotedLi
           if (Math.abs(slope) > mostSlope) continue;
           const middle = value - slope * from;
           const support = supportOf(places, middle, slope, nearness);
-          if (support - cost(middle, slope) <= score) continue;
-          best = { middle, slope, support };
-          score = support - cost(middle, slope);
+          const worth = support - cost(middle, slope);
+          if (worth <= (best?.worth ?? Number.NEGATIVE_INFINITY)) continue;
+          best = { middle, slope, support, worth };
         }
       }
     }
   }
   return best && fitted(places, best, nearness);
+}
+
+/** The same of what does not lie on that line: another edge that may have been meant. */
+export function rivalOf({ middle, slope }: VotedLine, places: readonly Place[], search: LineSearch): VotedLine | null {
+  const others = places.map(({ along, values }) => ({
+    along,
+    values: values.filter((value) => Math.abs(value - middle - slope * along) > search.nearness),
+  }));
+  return votedLine(others, search);
 }
 
 function supportOf(places: readonly Place[], middle: number, slope: number, nearness: number): number {
@@ -61,7 +71,8 @@ function supportOf(places: readonly Place[], middle: number, slope: number, near
 }
 
 /** By least squares through what lies on it. */
-function fitted(places: readonly Place[], { middle, slope, support }: VotedLine, nearness: number): VotedLine {
+function fitted(places: readonly Place[], line: VotedLine, nearness: number): VotedLine {
+  const { middle, slope } = line;
   const on = places.flatMap(({ along, values }) =>
     values.filter((value) => Math.abs(value - middle - slope * along) <= nearness).map((value) => ({ along, value })),
   );
@@ -73,5 +84,5 @@ function fitted(places: readonly Place[], { middle, slope, support }: VotedLine,
     xy += (along - x) * (value - y);
   }
   const better = xx > 0 ? xy / xx : slope;
-  return { middle: y - better * x, slope: better, support };
+  return { ...line, middle: y - better * x, slope: better };
 }

@@ -11,7 +11,7 @@ import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import { leastSquares } from '../numbers/least-squares.ts';
 import { cholesky, propagate, solveLower } from '../numbers/matrix.ts';
-import { LEAST_SIDE_TILT_RAD, MOST_TAP_OFF_SIGMAS } from '../tolerance.ts';
+import { EXPECTED_HEIGHT_SIGMA_MM, LEAST_SIDE_TILT_RAD, MOST_TAP_OFF_SIGMAS } from '../tolerance.ts';
 import type { Taps } from './fit-solid.ts';
 import type { PlanPose } from './pose.ts';
 import type { TopShape } from './top-shape.ts';
@@ -31,6 +31,11 @@ export interface MeasuredHeight {
   readonly sigmaMm: number;
   /** How far the taps are off what they should be on, at most, in their own deviations: how well the two photos agree. */
   readonly offSigmas: number;
+  /**
+   * How unlikely: the sum of squares of all that is off, in its deviations, and of the height beside what the pieces add up to. Two
+   * corners one behind the other, or two pieces, can fit the same taps 17 mm apart; then the sizes of the pieces speak.
+   */
+  readonly misfit: number;
 }
 
 /** The height of the highest point of the piece above the table. */
@@ -54,7 +59,7 @@ export function heightFromSide(
     const fit = fitHeight(camera, piece, pair, taps, sigmaPx, piece.stackedMm);
     return fit === null ? [] : [{ ...fit, pair }];
   });
-  const base = fits.sort((a, b) => a.offSigmas - b.offSigmas)[0];
+  const base = fits.sort((a, b) => a.misfit - b.misfit)[0];
   if (base === undefined) return failure([issue('tap-not-on-plane', 'tap-again', ['taps'])]);
   if (base.offSigmas > MOST_TAP_OFF_SIGMAS) {
     const details = { offPx: base.offSigmas * sigmaPx, mostPx: MOST_TAP_OFF_SIGMAS * sigmaPx };
@@ -70,6 +75,7 @@ export function heightFromSide(
     heightMm: base.heightMm,
     sigmaMm: Math.sqrt(base.sigmaMm ** 2 + fromCamera),
     offSigmas: base.offSigmas,
+    misfit: base.misfit,
   });
 }
 
@@ -80,7 +86,7 @@ const STEPS: readonly number[] = [1e-3, 1e-3, 1e-3];
 
 function fitHeight(
   camera: Camera,
-  { shape, pose, spotCovariance }: TopPiece,
+  { shape, pose, spotCovariance, stackedMm }: TopPiece,
   pair: readonly number[],
   taps: readonly Vec2[],
   sigmaPx: number,
@@ -100,10 +106,13 @@ function fitHeight(
     steps: STEPS,
   });
   if (solution === null) return null;
+  const heightMm = solution.parameters[0] ?? 0;
+  const fromSizes = (heightMm - stackedMm) / EXPECTED_HEIGHT_SIGMA_MM;
   return {
-    heightMm: solution.parameters[0] ?? 0,
+    heightMm,
     sigmaMm: Math.sqrt(solution.covariance[0] ?? 0),
     offSigmas: Math.max(...Array.from(solution.residuals, Math.abs)),
+    misfit: solution.residuals.reduce((sum, off) => sum + off * off, fromSizes * fromSizes),
   };
 }
 

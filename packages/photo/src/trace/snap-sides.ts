@@ -6,12 +6,14 @@ import { colourSteps } from '../image/colour-step.ts';
 import type { Photo } from '../image/photo.ts';
 import type { Line } from '../numbers/line.ts';
 import { crossing } from '../numbers/line.ts';
-import { votedLine } from '../numbers/voted-line.ts';
+import type { LineSearch } from '../numbers/voted-line.ts';
+import { rivalOf, votedLine } from '../numbers/voted-line.ts';
 import {
   EDGE_REACH_PX,
   LEAST_COLOUR_STEP,
   LEAST_SIDE_SUPPORT,
   MOST_PULL_SIGMAS,
+  MOST_RIVAL_WORTH,
   MOST_STEPS,
   ON_LINE_PX,
   SIDE_SAMPLES,
@@ -55,15 +57,18 @@ function sideOn(photo: Photo, from: Vec2, to: Vec2, sigmaPx: number): Line | nul
     const steps = colourSteps(photo, at, across, reachPx, LEAST_COLOUR_STEP, MOST_STEPS);
     return { along: way, values: steps.map(({ offsetPx }) => offsetPx) };
   });
-  const line = votedLine(places, {
+  const search: LineSearch = {
     leastApart: length / 3,
     mostSlope: (2 * reachPx) / length,
     nearness: ON_LINE_PX,
     // Half a squared deviation at both ends.
     cost: (offset, slope) =>
       ((offset + (slope * length) / 2) ** 2 + (offset - (slope * length) / 2) ** 2) / (2 * sigmaPx ** 2 * SIDE_WORTH),
-  });
+  };
+  const line = votedLine(places, search);
   if (line === null || line.support < LEAST_SIDE_SUPPORT) return null;
+  const rival = rivalOf(line, places, search);
+  if (rival !== null && rival.worth > MOST_RIVAL_WORTH) return null;
   const turned = Math.hypot(1, line.slope);
   return {
     through: [middle[0] + line.middle * across[0], middle[1] + line.middle * across[1]],

@@ -6,11 +6,10 @@ import { failure, success } from '@cairnmark/geometry';
 import type { FittedCamera } from '../camera/fitted-camera.ts';
 import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
-import { AS_HIGH_MM } from '../tolerance.ts';
 import { spotVariance } from './beside.ts';
 import type { FittedSolid, Taps } from './fit-solid.ts';
-import type { MeasuredHeight } from './height-from-side.ts';
-import { heightFromSide } from './height-from-side.ts';
+import type { MeasuredHeight, TopPiece } from './height-from-side.ts';
+import { asHigh, likeliestHeight } from './likeliest-height.ts';
 import { makeRoom } from './make-room.ts';
 import type { SetPiece } from './set-piece.ts';
 import { setPiece } from './set-piece.ts';
@@ -57,7 +56,7 @@ export interface TracedPiece {
 export interface TracedTower {
   readonly pieces: readonly TracedPiece[];
   /** What `engine` evaluates. */
-  readonly layout: { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[] };
+  readonly layout: { readonly kind: 'laid-out'; readonly pieces: readonly LaidPiece[]; readonly traced: true };
   /** By the sizes of the pieces. */
   readonly stackedMm: number;
   /** By the photo of the side; null without taps there. */
@@ -75,13 +74,13 @@ export function traceTower(top: View, side: View | null, taps: TowerTaps): Resul
   }
   const pieces = makeRoom(traced);
   const stackedMm = Math.max(0, ...pieces.map(({ placed }) => placed.topMm));
-  const height = side === null || taps.top === null ? null : measured(side, pieces, stackedMm, taps.top);
+  const height = side === null || taps.top === null ? null : measured(side, pieces, taps.top);
   if (height !== null && !height.ok) {
     return failure(height.issues.map((fault) => ({ ...fault, path: ['top', ...fault.path] })));
   }
   return success({
     pieces,
-    layout: { kind: 'laid-out', pieces: pieces.map(({ laid }) => laid) },
+    layout: { kind: 'laid-out', pieces: pieces.map(({ laid }) => laid), traced: true },
     stackedMm,
     height: height === null ? null : height.value,
   });
@@ -96,18 +95,21 @@ function tracedPiece({ kind, resting, on }: TappedPiece, { placed, fit }: SetPie
 function measured(
   { camera }: View,
   pieces: readonly TracedPiece[],
-  stackedMm: number,
   taps: TopTaps,
 ): Result<MeasuredHeight, PhotoIssue> | null {
-  const asked = pieces.filter(({ placed }, k) =>
-    taps.piece === undefined ? stackedMm - placed.topMm <= AS_HIGH_MM : taps.piece === k,
-  );
-  const heights = asked.map(({ placed, laid, fit: { covariance: c } }) => {
-    const shape = topShapeOf(placed.solid, placed.resting);
-    const pose = { xMm: laid.xMm, yMm: laid.yMm, turnRad: laid.turnRad };
-    const spotCovariance = [c[0] ?? 0, c[1] ?? 0, c[3] ?? 0, c[4] ?? 0] as const;
-    return heightFromSide(camera, { shape, pose, spotCovariance, stackedMm: placed.topMm }, taps);
+  const asked = taps.piece === undefined ? asHigh(pieces.map(({ placed }) => placed.topMm)) : [taps.piece];
+  const tops = asked.flatMap((k) => {
+    const piece = pieces[k];
+    return piece === undefined ? [] : [topOf(piece)];
   });
-  const found = heights.flatMap((height) => (height.ok ? [height] : []));
-  return found.sort((a, b) => a.value.offSigmas - b.value.offSigmas)[0] ?? heights[0] ?? null;
+  return tops.length === 0 ? null : likeliestHeight([camera], tops, taps);
+}
+
+function topOf({ placed, laid, fit: { covariance: c } }: TracedPiece): TopPiece {
+  return {
+    shape: topShapeOf(placed.solid, placed.resting),
+    pose: { xMm: laid.xMm, yMm: laid.yMm, turnRad: laid.turnRad },
+    spotCovariance: [c[0] ?? 0, c[1] ?? 0, c[3] ?? 0, c[4] ?? 0],
+    stackedMm: placed.topMm,
+  };
 }

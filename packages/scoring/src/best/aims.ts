@@ -42,8 +42,8 @@ export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
   return {
     ways: sorted(
       prepared.ways,
-      ({ up }) => up.heightMm,
       ({ massG }) => massG,
+      ({ up }) => up.heightMm,
       ({ up }) => -up.bottomInsideMm,
     ),
     finish: (placed, used, above) =>

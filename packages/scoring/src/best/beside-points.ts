@@ -1,7 +1,6 @@
 // Which pieces to set beside a finished tower so that all together earn most: every set of what is left, kind by kind, as far
 // as it can still beat what is known.
 
-import { besideWays } from './finishing.ts';
 import type { Placed } from './placing.ts';
 import { onTable } from './placing.ts';
 import type { PointsModel } from './points-model.ts';
@@ -23,7 +22,7 @@ export function besidePoints(prepared: Prepared, model: PointsModel, tower: Towe
   const { task } = prepared;
   const { placed } = tower;
   if (!placed.way.mayBeLowest || onTable(placed, prepared).stands < task.pushAtLeast * (1 - SAME_VALUE)) return null;
-  const kinds = [...besideWays(prepared).values()].sort((a, b) => model.pieceGain(b.kind) - model.pieceGain(a.kind));
+  const kinds = [...model.aside].sort((a, b) => model.pieceGain(b.kind) - model.pieceGain(a.kind));
   const start = {
     beside: [],
     used: tower.used,
@@ -72,7 +71,7 @@ function bestFrom(chosen: Chosen, kinds: readonly WayOf[], setting: Setting): Fi
         mostOf(kinds, ({ kind }) => model.perPiece[j]?.[kind] ?? 0),
         { ...left, forced: 0 },
       ),
-    baseMm2: [baseMm2, Number.POSITIVE_INFINITY],
+    baseMm2: [baseMm2, baseMm2 + room * Math.max(...kinds.map(({ up }) => up.baseMm2))],
   });
   if (most <= setting.above) return null;
   let best: Finished | null = null;

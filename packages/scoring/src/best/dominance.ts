@@ -4,6 +4,7 @@
 import type { Placed } from './placing.ts';
 import type { Prepared } from './prepared.ts';
 import type { Aim } from './search.ts';
+import type { WayUp } from './types.ts';
 
 /** A memory that says of each tower whether one like it was seen before that is no worse; if not, it is remembered. */
 export function dominance(
@@ -14,7 +15,7 @@ export function dominance(
   const keyOf = keys(prepared);
   const isNoWorse = (one: Placed, other: Placed): boolean =>
     one.moment <= other.moment &&
-    one.way.up.bottomInsideMm >= other.way.up.bottomInsideMm &&
+    isNoNarrower(one.way.up, other.way.up) &&
     isNoWorseHeight(one.heightMm, other.heightMm, matters.height) &&
     (!matters.push || Math.min(one.tipsPush, one.slidesPush) >= Math.min(other.tipsPush, other.slidesPush));
   return (placed, used) => {
@@ -29,6 +30,18 @@ export function dominance(
     return false;
   };
 }
+
+/** On whatever it comes to stand, the one underside reaches no less far than the other. */
+function isNoNarrower(one: WayUp, other: WayUp): boolean {
+  if (one.bottomClippedMm >= other.bottomInsideMm) return true;
+  return (
+    one.bottomInsideMm >= other.bottomInsideMm &&
+    one.bottomClippedMm >= other.bottomClippedMm &&
+    isRound(one) === isRound(other)
+  );
+}
+
+const isRound = ({ bottomInsideMm, bottomClippedMm }: WayUp): boolean => bottomClippedMm < bottomInsideMm;
 
 function isNoWorseHeight(oneMm: number, otherMm: number, matters: Aim['matters']['height']): boolean {
   if (matters === 'no') return true;

@@ -33,12 +33,15 @@ export function allowed(prepared: Prepared): Allowed {
 
 const alike = (way: WayOf, count: number): WayOf[] => Array.from({ length: Math.max(0, count) }, () => way);
 
+/** Every way in which a piece may stand by itself. */
+export const standingWays = ({ ways, task, gripOnTable }: Prepared): readonly WayOf[] =>
+  ways.filter(({ kind }) => gripOnTable(kind) >= task.pushAtLeast * (1 - SAME_VALUE));
+
 /** How a piece of each kind stands beside a tower: on the least ground, and of such ways in the steadiest. */
-export function besideWays({ ways, task, gripOnTable }: Prepared): ReadonlyMap<number, WayOf> {
+export function besideWays(prepared: Prepared): ReadonlyMap<number, WayOf> {
   const best = new Map<number, WayOf>();
   const steady = ({ up }: WayOf): number => up.bottomInsideMm / up.centreHeightMm;
-  for (const way of ways) {
-    if (gripOnTable(way.kind) < task.pushAtLeast * (1 - SAME_VALUE)) continue;
+  for (const way of standingWays(prepared)) {
     const known = best.get(way.kind);
     const more = known === undefined ? 1 : known.up.baseMm2 - way.up.baseMm2;
     if (known === undefined || more > STANDS_MM || (more > -STANDS_MM && steady(way) > steady(known)))

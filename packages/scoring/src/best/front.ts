@@ -2,7 +2,7 @@
 // stands on less. To be drawn as a step line, since no base between two points bears more than the smaller one.
 
 import { steadiest, tallest } from './aims.ts';
-import { basesOf, prepare } from './prepared.ts';
+import { basesBy, prepare } from './prepared.ts';
 import { search } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 import { towerOf } from './tower.ts';
@@ -19,7 +19,7 @@ export function* heightBaseFrontSteps(asked: BestTask, limit: number): Generator
   const task: BestTask = { ...asked, beside: false };
   const points: FrontPoint[] = [];
   let looked = 0;
-  for (const baseMm2 of basesOf(prepare(task))) {
+  for (const baseMm2 of basesBy(prepare(task), (up) => up.baseMm2)) {
     const capped = prepare({ ...task, baseAtMostMm2: baseMm2 });
     const one = yield* search(capped, tallest(capped, points.at(-1)?.heightMm ?? 0), limit - looked);
     looked += one.looked;

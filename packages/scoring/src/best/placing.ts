@@ -2,7 +2,8 @@
 // way rules out all that could go below. Statics of rigid bodies, every centre of mass on one upright line.
 
 import type { Prepared, WayOf } from './prepared.ts';
-import { SAME_VALUE } from './tolerance.ts';
+import { SAME_VALUE, WHOLE_MM } from './tolerance.ts';
+import type { WayUp } from './types.ts';
 
 /** What is placed so far, its lowest piece first. */
 export interface Placed {
@@ -48,12 +49,19 @@ export function onTable(placed: Placed, { gripOnTable }: Prepared): { readonly t
 
 const NOTHING = { tips: Number.POSITIVE_INFINITY, slides: Number.POSITIVE_INFINITY };
 
-/**
- * The joint of what is above and a piece below: the common part of two faces that both hold the line is left soonest over
- * the nearer of their edges, however one is turned against the other. push = distance / height of the centre of mass.
- */
+/** The joint of what is above and a piece below. push = distance / height of the centre of mass. */
 function jointOf(above: Placed, { up, carries }: WayOf, slides: number): { tips: number; slides: number } | null {
   if (!carries) return null;
-  const insideMm = Math.min(up.topInsideMm, above.way.up.bottomInsideMm);
-  return { tips: (insideMm * above.massG) / above.moment, slides };
+  return { tips: (insideBoth(above.way.up, up) * above.massG) / above.moment, slides };
+}
+
+/**
+ * The common part of two faces that both hold the line is left soonest over the nearer of their edges, however one is turned
+ * against the other. A round face that lies wholly on the other has its true rim.
+ */
+function insideBoth(upper: WayUp, lower: WayUp): number {
+  const [down, up] = [upper.bottomInsideMm, lower.topInsideMm];
+  if (upper.bottomClippedMm < down && down <= up + WHOLE_MM) return down;
+  if (lower.topClippedMm < up && up <= down + WHOLE_MM) return up;
+  return Math.min(upper.bottomClippedMm, lower.topClippedMm);
 }

@@ -2,7 +2,7 @@
 // earn at most. Rows without cap or floor are bounded together by their straight lines, all rows also one by one.
 
 import type { PointsRow } from '../types.ts';
-import { besideWays } from './finishing.ts';
+import { besideWays, standingWays } from './finishing.ts';
 import type { Placed } from './placing.ts';
 import type { Prepared, WayOf } from './prepared.ts';
 import type { MostOf } from './room-below.ts';
@@ -51,7 +51,7 @@ export function pointsModel(prepared: Prepared, rows: readonly PointsRow[]): Poi
     heightSlope,
     pieceGain,
     wayGain: ({ kind, up }) => pieceGain(kind) + heightSlope * up.heightMm,
-    aside: task.beside ? [...besideWays(prepared).values()] : [],
+    aside: task.beside ? asideWays(prepared, rows) : [],
     totalsOf: (placed, used) =>
       rows.map(({ measure }, j) => {
         if (measure === HEIGHT) return placed.heightMm;
@@ -76,6 +76,10 @@ export function pointsModel(prepared: Prepared, rows: readonly PointsRow[]): Poi
     },
   };
 }
+
+/** Where ground earns or costs points, every way; else one of each kind will do. */
+const asideWays = (prepared: Prepared, rows: readonly PointsRow[]): readonly WayOf[] =>
+  rows.some(({ measure }) => measure === BASE) ? standingWays(prepared) : [...besideWays(prepared).values()];
 
 /** The best that so many pieces bring of what each kind does; `forced` of them have to be taken, gain or loss. */
 export function gainLeft(order: MostOf, left: Left): number {

@@ -51,7 +51,7 @@ function boundOf(prepared: Prepared, model: PointsModel): Aim['boundBelow'] {
   const measures = rows.map((_, j) => mostOf([...carriers, ...aside], ({ kind }) => perPiece[j]?.[kind] ?? 0));
   const heightRoom = heightBelow(prepared);
   const bases = ways.map(({ up }) => up.baseMm2);
-  const baseMm2 = [Math.min(...bases), task.beside ? Number.POSITIVE_INFINITY : Math.max(...bases)] as const;
+  const baseMm2 = [Math.min(...bases), Math.max(...bases) * (task.beside ? most : 1)] as const;
   return (placed, used) => {
     const room = most - placed.count;
     const heightMm = heightRoom(placed, used);

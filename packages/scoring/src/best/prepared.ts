@@ -23,7 +23,9 @@ export interface Prepared {
   readonly gripOnTable: (kind: number) => number;
 }
 
-export function prepare(task: BestTask): Prepared {
+export function prepare(asked: BestTask): Prepared {
+  const isSpread = asked.beside && (asked.goal.kind === 'tallest' || asked.goal.kind === 'most-points');
+  const task: BestTask = { ...asked, beside: isSpread };
   const { kinds, grips, pushAtLeast } = task;
   const stock = kinds.map((kind) => kind.stock);
   const gripOnTable = (kind: number): number => grips?.onTable[kind] ?? Number.POSITIVE_INFINITY;
@@ -54,8 +56,14 @@ export function prepare(task: BestTask): Prepared {
 const onSmallBase = ({ baseMm2 }: WayUp, { baseAtMostMm2 }: BestTask): boolean =>
   baseAtMostMm2 === null || baseMm2 <= baseAtMostMm2 * (1 + SAME_VALUE);
 
-/** Every base that a tower may stand on, the smallest first. */
-export function basesOf({ ways }: Prepared): readonly number[] {
-  const bases = ways.filter(({ mayBeLowest }) => mayBeLowest).map(({ up }) => up.baseMm2);
+/** The same where only some of the ways may be the lowest. */
+export const standingOn = (prepared: Prepared, may: (up: WayUp) => boolean): Prepared => ({
+  ...prepared,
+  ways: prepared.ways.map((way) => ({ ...way, mayBeLowest: way.mayBeLowest && may(way.up) })),
+});
+
+/** Every base that a tower may stand on, by some number of it, the smallest first. */
+export function basesBy({ ways }: Prepared, numberOf: (up: WayUp) => number): readonly number[] {
+  const bases = ways.filter(({ mayBeLowest }) => mayBeLowest).map(({ up }) => numberOf(up));
   return [...new Set(bases)].sort((a, b) => a - b);
 }

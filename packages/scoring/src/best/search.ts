@@ -5,6 +5,7 @@ import { dominance } from './dominance.ts';
 import type { Placed } from './placing.ts';
 import { placeUnder } from './placing.ts';
 import type { Prepared, WayOf } from './prepared.ts';
+import { needsFit } from './room-below.ts';
 import { SAME_VALUE } from './tolerance.ts';
 import type { BestProgress } from './types.ts';
 
@@ -50,6 +51,7 @@ interface Frame {
 /** `limit`: pieces that may be tried. */
 export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<BestProgress, Outcome> {
   const isWorse = dominance(prepared, aim.matters);
+  const fits = needsFit(prepared);
   const stack: Frame[] = [
     { placed: null, used: prepared.stock.map(() => 0), bound: Number.POSITIVE_INFINITY, next: 0 },
   ];
@@ -71,6 +73,7 @@ export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<
     const placed = placeUnder(frame.placed, way, prepared);
     if (placed === null) continue;
     const used = frame.used.map((count, kind) => (kind === way.kind ? count + 1 : count));
+    if (!fits(placed, used)) continue;
     const finished = aim.finish(placed, used, enough());
     if (finished !== null && finished.value > enough()) best = finished;
     const bound = aim.boundBelow(placed, used);

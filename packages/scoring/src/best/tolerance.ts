@@ -11,3 +11,6 @@ export const SAME_VALUE = 1e-12;
  * rounding of its corners. A thousandth of a contact.
  */
 export const STANDS_MM = 5e-5;
+
+/** mm. A disc that reaches no further than this past the edge of what it lies on lies wholly on it: rounding of its radius. */
+export const WHOLE_MM = 1e-9;

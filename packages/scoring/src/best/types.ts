@@ -17,8 +17,15 @@ export interface WayUp {
   readonly topInsideMm: number;
   /** The same of the face that it rests on; 0 or less: it does not stand so. */
   readonly bottomInsideMm: number;
-  /** The ground it takes when it is the lowest, as the challenge defines a base. */
+  /**
+   * The same two where a round face lies only partly on the other: whoever judges builds may take its rim for straight pieces
+   * then, which are a little nearer. Of other faces no different.
+   */
+  readonly topClippedMm: number;
+  readonly bottomClippedMm: number;
+  /** The ground it takes when it is the lowest, as the challenge defines a base, and its least width. */
   readonly baseMm2: number;
+  readonly baseWidthMm: number;
 }
 
 /** All pieces of one kind: they are alike. */
@@ -51,6 +58,8 @@ export type BestGoal =
   | { readonly kind: 'tallest' }
   /** Of the tallest, one on the smallest base. */
   | { readonly kind: 'tallest-on-smallest-base' }
+  /** Most height for the least width of its base. */
+  | { readonly kind: 'tallest-for-width' }
   /**
    * Most points of these rows. Measures are `height` (mm), `base-area` (mm2) and those that the kinds name. Rounding, caps and
    * floors count as they will: the answer is what the rows really give.
@@ -63,7 +72,10 @@ export interface BestTask {
   readonly kinds: readonly BestKind[];
   /** How many pieces the build has; exactly five: 5 and 5. `most` may be infinite. */
   readonly pieces: { readonly least: number; readonly most: number };
-  /** true: pieces that are not in the tower may stand beside it on the table. false: one tower of all pieces. */
+  /**
+   * true: pieces that are not in the tower may stand beside it on the table, where height or points are sought. false: one
+   * tower of all pieces.
+   */
   readonly beside: boolean;
   readonly baseAtMostMm2: number | null;
   /** The push it must bear; 0: it only has to stand by more than nothing. */
@@ -116,7 +128,7 @@ export type BestAnswer =
   | {
       readonly kind: 'best';
       readonly tower: BestTower;
-      /** Height in mm, points, or the push, by what is sought. */
+      /** Height in mm, height by width, points, or the push, by what is sought. */
       readonly value: number;
       readonly scope: BestScope;
       /** No build has more than this; null: none was found. Equal to the value where the scope is `any`. */

@@ -66,7 +66,7 @@ const texts = {
   'trace.no-figure': 'Lying like this, it has nothing to tap. Say another side, or use Lay it out.',
   'trace.it-fits': 'It fits',
   'trace.done': 'Done, from the table up',
-  'trace.done-none': 'No piece yet.',
+  'trace.so-far': 'From above so far',
   'trace.take-off': 'Take off {kind} ({number})',
   'trace.to-side': 'Now from the side',
   'trace.needs-pieces': 'First trace the pieces in the photo from above.',
@@ -83,6 +83,27 @@ const texts = {
   'trace.unlike': 'That is a lot. Look again: is a piece missing, or does one lie on another side?',
   'trace.use-height': 'Use this height',
   'trace.use-build': 'Use without a height',
+  'trace.shape': 'A shape that is not on the list',
+  'trace.shape-name': 'Shape',
+  'trace.shape-how':
+    'Tap every corner of its top edge, one after the other, all the way round. On a round edge tap at least eight places.',
+  'trace.shape-plane': 'How high above the table is this edge? Measure it with a ruler.',
+  'trace.shape-on-table': 'Does this piece touch the table?',
+  'trace.yes': 'Yes',
+  'trace.no': 'No',
+  'trace.shape-kind': 'Which piece is it?',
+  'trace.shape-none': 'None of the kit',
+  'trace.corners': '{count} corners',
+  'trace.corner-one': '1 corner',
+  'trace.close': 'That was the last corner',
+  'trace.close-first': 'First say how high the edge is.',
+  'trace.shape-found': 'Area {area}, all the way round {perimeter}.',
+  'trace.shape-last': 'Trace listed pieces first: nothing can stand on a free shape here.',
+  'trace.shape-report':
+    'Of a free shape only what a photo shows is measured: outline, area, height. Surface and whether it stands are not.',
+  'trace.shape-off': 'Take off shape {number}',
+  'trace.drawn': 'The traced outlines from above. The Score card has the numbers.',
+  'trace.to-score': 'See the Score card',
   'trace.old': 'The pieces of this try are replaced. Undo brings them back.',
   'trace.help-photo': 'Takes a picture with this device, or opens one that you took. It is never sent.',
   'trace.help-delete': 'Takes both photos out of the memory of this device.',
@@ -98,6 +119,13 @@ const texts = {
   'trace.help-off': 'Takes the last piece off again.',
   'trace.help-detail': 'Shows how exact this photo is.',
   'trace.help-highest': 'Say which piece reaches highest.',
+  'trace.help-shape':
+    'For a piece that is not on the list, or one that lies or leans in another way. You tap round its edge.',
+  'trace.help-plane':
+    'The computer needs it to know how large the shape is: what is nearer to the camera looks larger.',
+  'trace.help-on-table': 'Pieces that touch the table make the base of the build.',
+  'trace.help-kind': 'So that it is counted with the pieces used.',
+  'trace.help-close': 'Joins the last corner with the first, and looks for the edges between them.',
   'trace.help-use': 'Ends the tracing and shows the build, with its verdict and its points.',
 } as const;
 
@@ -131,7 +159,7 @@ const mends: TraceCatalogue['mends'] = {
   'print-at-full-size': 'Print the sheet again at 100 %.',
   'tap-again': 'Tap again, with the round magnifier.',
   'choose-other-piece': 'Choose another piece, or say on which side it lies.',
-  'trace-freely': 'Use Lay it out for this piece.',
+  'trace-freely': 'Trace it as a shape that is not on the list, or use Lay it out.',
   'say-what-it-stands-on': 'Trace the pieces below it first.',
 };
 

@@ -66,7 +66,7 @@ const texts: TraceCatalogue['texts'] = {
   'trace.no-figure': 'Así puesta no hay nada que tocar. Di otro lado, o usa Colócalo.',
   'trace.it-fits': 'Va bien',
   'trace.done': 'Hechas, desde la mesa',
-  'trace.done-none': 'Todavía ninguna.',
+  'trace.so-far': 'Desde arriba hasta ahora',
   'trace.take-off': 'Quitar {kind} ({number})',
   'trace.to-side': 'Ahora de lado',
   'trace.needs-pieces': 'Primero marca las piezas en la foto desde arriba.',
@@ -83,6 +83,27 @@ const texts: TraceCatalogue['texts'] = {
   'trace.unlike': 'Es mucho. Mira otra vez: ¿falta una pieza, o está sobre otro lado?',
   'trace.use-height': 'Usar esta altura',
   'trace.use-build': 'Usar sin altura',
+  'trace.shape': 'Una forma que no está en la lista',
+  'trace.shape-name': 'Forma',
+  'trace.shape-how':
+    'Toca todos los vértices de su borde de arriba, uno tras otro, hasta dar la vuelta. En un borde redondo toca al menos ocho puntos.',
+  'trace.shape-plane': '¿A qué altura sobre la mesa está este borde? Mídelo con una regla.',
+  'trace.shape-on-table': '¿Esta pieza toca la mesa?',
+  'trace.yes': 'Sí',
+  'trace.no': 'No',
+  'trace.shape-kind': '¿Qué pieza es?',
+  'trace.shape-none': 'Ninguna del juego',
+  'trace.corners': '{count} vértices',
+  'trace.corner-one': '1 vértice',
+  'trace.close': 'Ese era el último vértice',
+  'trace.close-first': 'Primero di a qué altura está el borde.',
+  'trace.shape-found': 'Área {area}, toda la vuelta {perimeter}.',
+  'trace.shape-last': 'Traza antes las piezas de la lista: aquí nada puede apoyarse en una forma libre.',
+  'trace.shape-report':
+    'De una forma libre solo se mide lo que muestra una foto: contorno, área, altura. La superficie y si se sostiene, no.',
+  'trace.shape-off': 'Quitar la forma {number}',
+  'trace.drawn': 'Los contornos trazados, desde arriba. La Tarjeta de puntos tiene los números.',
+  'trace.to-score': 'Ver la Tarjeta de puntos',
   'trace.old': 'Se cambian las piezas de este intento. Deshacer las devuelve.',
   'trace.help-photo': 'Toma una foto con este aparato, o abre una que ya tomaste. Nunca se envía.',
   'trace.help-delete': 'Borra las dos fotos de la memoria de este aparato.',
@@ -97,6 +118,13 @@ const texts: TraceCatalogue['texts'] = {
   'trace.help-off': 'Quita la última pieza.',
   'trace.help-detail': 'Muestra qué tan exacta es esta foto.',
   'trace.help-highest': 'Di qué pieza llega más alto.',
+  'trace.help-shape':
+    'Para una pieza que no está en la lista, o que está puesta o inclinada de otro modo. Tocas alrededor de su borde.',
+  'trace.help-plane':
+    'La computadora lo necesita para saber el tamaño: lo que está más cerca de la cámara se ve más grande.',
+  'trace.help-on-table': 'Las piezas que tocan la mesa forman la base de la construcción.',
+  'trace.help-kind': 'Para que cuente entre las piezas usadas.',
+  'trace.help-close': 'Une el último vértice con el primero y busca los bordes entre ellos.',
   'trace.help-use': 'Termina y muestra la construcción, con su veredicto y sus puntos.',
 };
 
@@ -130,7 +158,7 @@ const mends: TraceCatalogue['mends'] = {
   'print-at-full-size': 'Imprime la hoja otra vez al 100 %.',
   'tap-again': 'Toca otra vez, con la lupa redonda.',
   'choose-other-piece': 'Elige otra pieza, o di sobre qué lado está.',
-  'trace-freely': 'Usa Colócalo para esta pieza.',
+  'trace-freely': 'Trázala como forma que no está en la lista, o usa «Colócalo».',
   'say-what-it-stands-on': 'Marca primero las piezas que están debajo.',
 };
 

@@ -3,7 +3,6 @@
 
 import type { Pieces } from '@cairnmark/editing';
 import type { Attempt, Report } from '@cairnmark/engine';
-import type { Layout } from '@cairnmark/geometry';
 import { useMemo, useState } from 'preact/hooks';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { kitScale } from '../../drawing/kit-scale.ts';
@@ -25,6 +24,7 @@ import type { Door } from './doors.tsx';
 import { Go } from './go.tsx';
 import { NumbersDoor } from './numbers-door.tsx';
 import { PieceList } from './piece-list.tsx';
+import { withPieces } from './pieces-of-layout.ts';
 import { RulesBar } from './rules-bar.tsx';
 import { Scene } from './scene.tsx';
 import { Shelf } from './shelf.tsx';
@@ -82,9 +82,12 @@ function BuildAt({ at }: { readonly at: At }) {
 const placeOf = ({ group, challenge, tries, attempt }: At): string =>
   [group.id, challenge.id, attempt === null ? tries.length : tries.indexOf(attempt)].join(' ');
 
-/** A build of which only numbers were typed goes on with numbers; all others are seen. */
-const usualDoor = ({ attempt }: At): Door =>
-  attempt !== null && attempt.layout.kind === 'numbers-only' && attempt.layout.pieces.length > 0 ? 'numbers' : 'stack';
+/** A build of which only numbers were typed goes on with numbers, one of outlines where they are seen; all others are stacked. */
+function usualDoor({ attempt }: At): Door {
+  const layout = attempt?.layout;
+  if (layout?.kind === 'traced') return 'trace';
+  return layout?.kind === 'numbers-only' && layout.pieces.length > 0 ? 'numbers' : 'stack';
+}
 
 /** What is traced of one try, so that it is still there when another door was looked through; it goes with the screen. */
 const useTraced = (place: string): Keep => useMemo(() => ({ tracing: null }), [place]);
@@ -101,8 +104,7 @@ function useQuestion({ attempt, challenge, group, record }: At): Question | null
 function useSeen(at: At, preview: Pieces | null): At {
   return useMemo(() => {
     if (preview === null || at.attempt === null) return at;
-    const layout: Layout = { kind: 'laid-out', pieces: preview };
-    return { ...at, attempt: { ...at.attempt, layout } };
+    return { ...at, attempt: { ...at.attempt, layout: withPieces(at.attempt.layout, preview) } };
   }, [at, preview]);
 }
 

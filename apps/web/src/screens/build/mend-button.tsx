@@ -4,6 +4,7 @@ import { moveBy } from '@cairnmark/geometry';
 import { useScreenWords } from '../../app/use-words.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { BuildState } from './build-state.ts';
+import { withPieces } from './pieces-of-layout.ts';
 import type { Shown } from './shown.ts';
 
 export function MendButton({ editor, at, worked, state }: Shown & { readonly state: BuildState }) {
@@ -13,9 +14,9 @@ export function MendButton({ editor, at, worked, state }: Shown & { readonly sta
   const tap = (act: () => void) => ({ 'aria-disabled': worked.working, onClick: () => worked.working || act() });
   const mend = state.is === 'judged' ? state.stability.mend : null;
   if (mend !== null && at.attempt?.layout.kind === 'laid-out') {
-    const { pieces } = at.attempt.layout;
+    const { layout } = at.attempt;
     return (
-      <button type="button" className="btn" {...tap(() => layOut({ kind: 'laid-out', pieces: moveBy(pieces, mend) }))}>
+      <button type="button" className="btn" {...tap(() => layOut(withPieces(layout, moveBy(layout.pieces, mend))))}>
         {screen.say('verdict.move-them')}
       </button>
     );

@@ -7,6 +7,7 @@ import { useSession, useSessionStore } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { Refusal } from './drag-refusal.ts';
 import { refusalOf } from './drag-refusal.ts';
+import { withPieces } from './pieces-of-layout.ts';
 
 /** What the last command came to, for the line that is read out. */
 export type EditNote =
@@ -56,7 +57,7 @@ export function useEditor(at: At, bench: Bench): Editor {
         return;
       }
       // What changes nothing is no step that can be undone.
-      if (result.value.pieces !== pieces) session.layOut({ kind: 'laid-out', pieces: result.value.pieces });
+      if (result.value.pieces !== pieces) session.layOut(withPieces(layout, result.value.pieces));
       tell({ said: 'done', command, edited: result.value });
       setPicked({ attempt: session.attemptNow(), piece: result.value.piece });
     },

@@ -1,7 +1,7 @@
 // How wide a gap still counts as closed, and how much pieces may differ in height and carry together.
 
 import { GAP_ALLOWANCE_MM_MOST, SLACK_MM_MOST } from '@cairnmark/engine';
-import { CONTACT_MM } from '@cairnmark/geometry';
+import { CONTACT_MM, TRACED_GAP_MM } from '@cairnmark/geometry';
 import { LengthField } from '../../parts/length-field.tsx';
 import { Fold } from './fold.tsx';
 import { useForm } from './form.ts';
@@ -29,7 +29,7 @@ export function GapsFold() {
             {say('challenge.gap-note', {
               least: inClass.exact(CONTACT_MM, 'mm'),
               most: inClass.exact(GAP_ALLOWANCE_MM_MOST, 'mm'),
-              traced: inClass.exact(TRACED_MM, 'mm'),
+              traced: inClass.exact(TRACED_GAP_MM, 'mm'),
             })}
           </p>
         </div>
@@ -54,6 +54,5 @@ export function GapsFold() {
   );
 }
 
-/** mm. What is usual for traced outlines, and for folded paper. Common practice, no source. */
-const TRACED_MM = 2;
+/** mm. What is usual for folded paper. Common practice, no source. */
 const PAPER_MM = 2;

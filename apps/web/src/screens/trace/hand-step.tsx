@@ -6,12 +6,12 @@ import { Choice } from '../../parts/choice.tsx';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { decimals } from './decimals.ts';
+import { handPiece, kept, nudged, otherWay, pickedUp, tapsAsked, withoutTaps } from './hand.ts';
 import type { NudgeWay } from './nudges.ts';
 import { moved, turned } from './nudges.ts';
 import type { TraceShown } from './shown.ts';
 import { Told } from './told.tsx';
 import { useTraceWords } from './trace-words.ts';
-import { handPiece, kept, nudged, otherWay, pickedUp, tapsAsked, withoutTaps } from './tracing.ts';
 
 const NUDGES: readonly { readonly way: NudgeWay; readonly icon: IconName; readonly text: `tool.${NudgeWay}` }[] = [
   { way: 'left', icon: 'left', text: 'tool.left' },

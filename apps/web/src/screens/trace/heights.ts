@@ -3,10 +3,12 @@
 import type { Bench } from '@cairnmark/editing';
 import type { LaidPiece, PlacedPiece, Result } from '@cairnmark/geometry';
 import { dropPieces, failure, success } from '@cairnmark/geometry';
-import type { FittedCamera, MeasuredHeight, PhotoIssue, TopShape } from '@cairnmark/photo';
-import { heightFromSide, makeRoom, topShapeOf } from '@cairnmark/photo';
+import type { FittedCamera, LikeliestHeight, PhotoIssue, TopPiece } from '@cairnmark/photo';
+import { asHigh, likeliestHeight, makeRoom, tapsFor, topShapeOf } from '@cairnmark/photo';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
-import type { Top } from './tracing.ts';
+import { TAP_SIGMA_PX } from '../../photo/fit-piece.ts';
+import { topOfShape } from './shape.ts';
+import type { KeptShape, Top } from './tracing.ts';
 
 /** Each traced piece with where it comes to lie; none of a layout that cannot be. */
 export interface Stood {
@@ -34,18 +36,44 @@ export function stoodOf(traced: readonly TracedSpot[], { solids, slackMm }: Benc
   });
 }
 
-export interface HighestPiece extends Stood {
+/** What may be the top of the build. */
+export interface TopOf extends TopPiece {
+  /** Of the piece, or of the shape, counted on from the pieces. */
   readonly number: number;
-  readonly shape: TopShape;
 }
 
-/** The piece that was said to be highest, else the one that is by the sums; null: there is none. */
-export function highestOf(stood: readonly Stood[], said: number | null): HighestPiece | null {
-  const tops = stood.map(({ piece }) => piece.topMm);
-  const number = said ?? tops.indexOf(Math.max(...tops));
-  const one = stood[number];
-  return one === undefined ? null : { ...one, number, shape: topShapeOf(one.piece.solid, one.piece.resting) };
+/** What was said to be highest, else what may be by the sums; all of them ask for as many taps as the first. */
+export function highestOf(
+  stood: readonly Stood[],
+  shapes: readonly KeptShape[],
+  said: number | null,
+): readonly TopOf[] {
+  const tops = topsOf(stood, shapes);
+  const numbers = said === null ? asHigh(tops.map(({ stackedMm }) => stackedMm)) : [said];
+  const asked = tops.filter(({ number }) => numbers.includes(number));
+  const [first] = asked;
+  return first === undefined ? [] : asked.filter(({ shape }) => tapsFor(shape) === tapsFor(first.shape));
 }
+
+function topsOf(stood: readonly Stood[], shapes: readonly KeptShape[]): readonly TopOf[] {
+  const pieces = stood.map(({ laid, piece, spotCovariance }, number): TopOf => {
+    return {
+      number,
+      shape: topShapeOf(piece.solid, piece.resting),
+      pose: laid,
+      spotCovariance,
+      stackedMm: piece.topMm,
+    };
+  });
+  const free = shapes.map((one, k): TopOf => {
+    const { shape, pose } = topOfShape(one);
+    return { number: stood.length + k, shape, pose, spotCovariance: SHAPE_COVARIANCE, stackedMm: one.planeMm };
+  });
+  return [...pieces, ...free];
+}
+
+/** mm2. Corners of a traced shape are a millimetre off. */
+const SHAPE_COVARIANCE = [1, 0, 0, 1] as const;
 
 /** The ways in which the photo from the side may have been taken. */
 export const camerasOf = (side: {
@@ -53,30 +81,19 @@ export const camerasOf = (side: {
   readonly halfTurned: FittedCamera | null;
 }): readonly FittedCamera[] => (side.halfTurned === null ? [side.camera] : [side.camera, side.halfTurned]);
 
-export interface ReadHeight extends MeasuredHeight {
-  /** By which it was read. */
-  readonly camera: FittedCamera;
+export interface ReadHeight extends LikeliestHeight {
+  readonly highest: TopOf;
 }
 
-/**
- * The height of the top by its taps, nudged as it was. Of several cameras, as from the two sides of a plain sheet, the one is
- * right under which the taps lie where the photo from above says.
- */
+/** The height of the top by its taps, nudged as it was: of the piece and the camera that the taps fit best. */
 export function heightOf(
   cameras: readonly FittedCamera[],
-  { laid, piece, shape, spotCovariance }: HighestPiece,
+  highest: readonly TopOf[],
   { taps, nudgedMm }: Top,
 ): Result<ReadHeight, PhotoIssue> {
-  const spot = { shape, pose: laid, spotCovariance, stackedMm: piece.topMm };
-  const all = cameras.map((camera) => {
-    const read = heightFromSide(camera, spot, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
-    return read.ok ? success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, camera }) : read;
-  });
-  const [best] = all
-    .flatMap((one) => (one.ok ? [one.value] : []))
-    .sort((one, other) => one.offSigmas - other.offSigmas);
-  return best === undefined ? failure(all.flatMap((one) => (one.ok ? [] : one.issues))) : success(best);
+  const read = likeliestHeight(cameras, highest, { pixels: taps, sigmaPx: TAP_SIGMA_PX });
+  if (!read.ok) return read;
+  const top = highest[read.value.top];
+  if (top === undefined) return failure([]);
+  return success({ ...read.value, heightMm: read.value.heightMm + nudgedMm, highest: top });
 }
-
-/** px. How well a tap is set with the magnifier. */
-const TAP_SIGMA_PX = 2;

@@ -4,7 +4,8 @@ import type { Vec2 } from '@cairnmark/geometry';
 import type { FittedCamera, FoundMarker, PaperId } from '@cairnmark/photo';
 import { imagePoint, paperSizeMm, topSeen } from '@cairnmark/photo';
 import { figurePixels } from '../../photo/figure-pixels.ts';
-import type { HighestPiece, Stood } from './heights.ts';
+import type { Stood, TopOf } from './heights.ts';
+import type { KeptShape } from './tracing.ts';
 
 /** Each line twice: a dark one under a bright one is seen on any ground. */
 function Line({ d, kind }: { readonly d: string; readonly kind: string }) {
@@ -72,6 +73,37 @@ export function PieceMarks({
   );
 }
 
+/** Shapes that are not on the list: those that are done, and the one in hand. */
+export function ShapeMarks({
+  camera,
+  shapes,
+  found,
+}: {
+  readonly camera: FittedCamera;
+  readonly shapes: readonly KeptShape[];
+  readonly found: Pick<KeptShape, 'shape' | 'planeMm'> | null;
+}) {
+  const outline = ({ shape, planeMm }: Pick<KeptShape, 'shape' | 'planeMm'>): string =>
+    closed(
+      shape.outline.points.flatMap(([x, y]) => {
+        const at = imagePoint(camera, [x, y, planeMm]);
+        return at === null ? [] : [at];
+      }),
+    );
+  return (
+    <>
+      {shapes.map((one, k) => (
+        <Line key={k} d={outline(one)} kind="trace-done" />
+      ))}
+      {found !== null && <Line d={outline(found)} kind="trace-hand" />}
+    </>
+  );
+}
+
+/** From corner to corner, as far as they are tapped. */
+export const CornerMarks = ({ taps }: { readonly taps: readonly Vec2[] }) =>
+  taps.length < 2 ? null : <Line d={`M${taps.map(([x, y]) => `${x} ${y}`).join('L')}`} kind="trace-hand" />;
+
 export const TapMarks = ({ taps }: { readonly taps: readonly Vec2[] }) => (
   <>
     {taps.map((tap, k) => (
@@ -83,25 +115,25 @@ export const TapMarks = ({ taps }: { readonly taps: readonly Vec2[] }) => (
 /** A level line through the top, and a staff with a mark each centimetre that stands on the sheet below it. */
 export function TopMarks({
   camera,
-  highest: { laid, shape },
+  highest: { pose, shape },
   heightMm,
 }: {
   readonly camera: FittedCamera;
-  readonly highest: HighestPiece;
+  readonly highest: TopOf;
   readonly heightMm: number;
 }) {
   const at = (xMm: number, yMm: number, zMm: number): Vec2 | null => imagePoint(camera, [xMm, yMm, zMm]);
   const beside = awayMm(camera);
-  const level = [-1.6, 1.6].map((times) => at(laid.xMm + times * beside[0], laid.yMm + times * beside[1], heightMm));
+  const level = [-1.6, 1.6].map((times) => at(pose.xMm + times * beside[0], pose.yMm + times * beside[1], heightMm));
   const [left, right] = level;
-  const [x, y] = [laid.xMm + 1.4 * beside[0], laid.yMm + 1.4 * beside[1]];
+  const [x, y] = [pose.xMm + 1.4 * beside[0], pose.yMm + 1.4 * beside[1]];
   const ticks = Array.from({ length: Math.floor(heightMm / 10) + 1 }, (_, k) => {
     const long = k % 5 === 0 ? 0.18 : 0.1;
     const [from, to] = [at(x, y, 10 * k), at(x + long * beside[0], y + long * beside[1], 10 * k)];
     return from && to ? `M${from.join(' ')}L${to.join(' ')}` : '';
   });
   const [foot, head] = [at(x, y, 0), at(x, y, heightMm)];
-  const seen = topSeen(camera, shape, laid, heightMm).map((point) => imagePoint(camera, point));
+  const seen = topSeen(camera, shape, pose, heightMm).map((point) => imagePoint(camera, point));
   return (
     <>
       {left && right && <Line d={`M${left.join(' ')}L${right.join(' ')}`} kind="trace-hand" />}

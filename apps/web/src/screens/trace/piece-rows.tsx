@@ -4,11 +4,12 @@ import { stockLeft } from '@cairnmark/editing';
 import { kindsOf } from '@cairnmark/engine';
 import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
+import { pickedUp, putAway, takenOff, tapsAsked } from './hand.ts';
+import { shapeBegun, shapePutAway, shapeTakenOff } from './shape.ts';
 import type { TraceShown } from './shown.ts';
 import { useTraceWords } from './trace-words.ts';
-import { pickedUp, putAway, takenOff, tapsAsked } from './tracing.ts';
 
-export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown) {
+export function KindRows({ tracing, step, words, bench, at, scale, stood }: TraceShown) {
   const { say } = useTraceWords();
   const { hand, pieces } = tracing;
   const left = stockLeft(
@@ -16,6 +17,8 @@ export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown)
     bench,
   );
   const sizes = kindsOf(at.challenge, at.group);
+  const shape = tracing.shapeInHand;
+  const highestMm = Math.max(0, ...stood.map(({ piece }) => piece.topMm));
   return (
     <ul className="trace-rows">
       {at.challenge.kit.kinds.map((kind) => {
@@ -23,7 +26,7 @@ export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown)
         const count = Math.max(0, left.get(kind.id) ?? 0);
         const isPicked = hand?.kind === kind.id;
         // With a piece in hand its own row is left, so that what to do with it stands in sight; a tap puts it back.
-        if (solid === undefined || (hand === null ? count === 0 : !isPicked)) return null;
+        if (solid === undefined || shape !== null || (hand === null ? count === 0 : !isPicked)) return null;
         const usual = solid.restings[0]?.id ?? '';
         return (
           <li key={kind.id} className={isPicked ? 'picked' : undefined}>
@@ -47,14 +50,29 @@ export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown)
           </li>
         );
       })}
+      {hand === null && (
+        <li className={shape === null ? undefined : 'picked'}>
+          <button
+            type="button"
+            className="row"
+            aria-pressed={shape !== null}
+            onClick={() => step(shape === null ? shapeBegun(highestMm > 0 ? highestMm : null) : shapePutAway)}
+          >
+            <svg className="trace-shape" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
+              <path d="M8 30L14 10L34 8L42 26L28 40Z" />
+            </svg>
+            <span className="name">{say('trace.shape')}</span>
+          </button>
+        </li>
+      )}
     </ul>
   );
 }
 
 export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
   const { say } = useTraceWords();
-  const last = tracing.pieces.length - 1;
-  if (last < 0) return null;
+  const [last, lastShape] = [tracing.pieces.length - 1, tracing.shapes.length - 1];
+  if (last < 0 && lastShape < 0) return null;
   return (
     <section className="trace-step">
       <h2>{say('trace.done')}</h2>
@@ -68,7 +86,7 @@ export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
               <span className="name">
                 {k + 1}. {name}
               </span>
-              {k === last && (
+              {k === last && lastShape < 0 && (
                 <button type="button" className="btn sq" onClick={() => step(takenOff)}>
                   <Icon name="take-off" />
                   <span className="vh">{say('trace.take-off', { kind: name, number: k + 1 })}</span>
@@ -77,6 +95,19 @@ export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
             </li>
           );
         })}
+        {tracing.shapes.map((_, k) => (
+          <li key={`shape-${k}`} className="row trace-done-row">
+            <span className="name">
+              {say('trace.shape-name')} {k + 1}
+            </span>
+            {k === lastShape && (
+              <button type="button" className="btn sq" onClick={() => step(shapeTakenOff)}>
+                <Icon name="take-off" />
+                <span className="vh">{say('trace.shape-off', { number: k + 1 })}</span>
+              </button>
+            )}
+          </li>
+        ))}
       </ol>
     </section>
   );

@@ -1,6 +1,7 @@
 // The photo from the side: which piece is highest, where its top is, and how high that is beside what the pieces add up to.
 
 import { tapsFor } from '@cairnmark/photo';
+import type { ComponentChildren } from 'preact';
 import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { decimals } from './decimals.ts';
@@ -14,13 +15,28 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
   const { tracing, step, words, bench, at, scale, side, stood } = props;
   const trace = useTraceWords();
   const { say } = trace;
-  const highest = highestOf(stood, tracing.highest);
-  if (highest === null) return <Told lines={[say('trace.needs-pieces')]} />;
+  const highest = highestOf(stood, tracing.shapes, tracing.highest);
+  const [first] = highest;
+  if (first === undefined) return <Told lines={[say('trace.needs-pieces')]} />;
   if (side === null) return null;
   const { taps } = tracing.top;
-  const asked = tapsFor(highest.shape);
+  const asked = tapsFor(first.shape);
   const found = taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
+  const meant = found?.ok ? found.value.highest : first;
   const name = (kind: string): string => at.challenge.kit.kinds.find(({ id }) => id === kind)?.name ?? kind;
+  const row = (number: number, what: ComponentChildren, topMm: number) => (
+    <li key={number} className={number === meant.number ? 'picked' : undefined}>
+      <button
+        type="button"
+        className="row"
+        aria-pressed={number === meant.number}
+        onClick={() => step(highestIs(number))}
+      >
+        {what}
+        <span className="mut">{words.inClass.amount('height', topMm, 0)}</span>
+      </button>
+    </li>
+  );
   return (
     <>
       <section className="trace-step">
@@ -29,25 +45,27 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
           {stood
             .filter(({ piece }) => !stood.some(({ holders }) => holders.includes(piece.index)))
             .map(({ piece, laid }) => {
-              const isPicked = piece.index === highest.number;
               const solid = bench.solids.get(piece.kind);
-              return (
-                <li key={piece.index} className={isPicked ? 'picked' : undefined}>
-                  <button
-                    type="button"
-                    className="row"
-                    aria-pressed={isPicked}
-                    onClick={() => step(highestIs(piece.index))}
-                  >
-                    {solid !== undefined && <SolidPicture solid={solid} resting={laid.resting} scale={scale} />}
-                    <span className="name">
-                      {piece.index + 1}. {name(piece.kind)}
-                    </span>
-                    <span className="mut">{words.inClass.amount('height', piece.topMm, 0)}</span>
-                  </button>
-                </li>
+              return row(
+                piece.index,
+                <>
+                  {solid !== undefined && <SolidPicture solid={solid} resting={laid.resting} scale={scale} />}
+                  <span className="name">
+                    {piece.index + 1}. {name(piece.kind)}
+                  </span>
+                </>,
+                piece.topMm,
               );
             })}
+          {tracing.shapes.map(({ planeMm }, k) =>
+            row(
+              stood.length + k,
+              <span className="name">
+                {say('trace.shape-name')} {k + 1}
+              </span>,
+              planeMm,
+            ),
+          )}
         </ul>
       </section>
       <section className="trace-step">
@@ -77,12 +95,7 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
         </div>
       </section>
       {found?.ok && (
-        <Height
-          {...props}
-          heightMm={found.value.heightMm}
-          sigmaMm={found.value.sigmaMm}
-          stackedMm={highest.piece.topMm}
-        />
+        <Height {...props} heightMm={found.value.heightMm} sigmaMm={found.value.sigmaMm} stackedMm={meant.stackedMm} />
       )}
       {found?.ok !== true && (
         <button type="button" className="btn" onClick={() => props.use(null)}>

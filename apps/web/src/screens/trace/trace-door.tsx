@@ -8,7 +8,6 @@ import { Arriving } from '../../app/arriving.tsx';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { useScreenWords } from '../../app/use-words.ts';
 import { Choice } from '../../parts/choice.tsx';
-import { withPhotoHeight } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import { HandStep } from './hand-step.tsx';
@@ -16,16 +15,23 @@ import { stoodOf } from './heights.ts';
 import { PhotoPart } from './photo-part.tsx';
 import { PhotoStep } from './photo-step.tsx';
 import { DoneRows, KindRows } from './piece-rows.tsx';
+import { tracedLayout } from './shape.ts';
+import { ShapeStep } from './shape-step.tsx';
 import type { TraceShown } from './shown.ts';
 import { SideSteps } from './side-steps.tsx';
+import './shape.css';
+import { SoFar } from './so-far.tsx';
 import './trace.css';
+import { handPiece } from './hand.ts';
 import { TraceHelp } from './trace-help.tsx';
 import { TraceContext, useTraceWords } from './trace-words.ts';
 import type { View } from './tracing.ts';
-import { handPiece, measured, toView, withoutPhotos } from './tracing.ts';
+import { measured, toView, withoutPhotos } from './tracing.ts';
 import { useFocusNear } from './use-focus-near.ts';
 import type { Keep } from './use-tracing.ts';
 import { useTracing } from './use-tracing.ts';
+
+const SCORE_CARD = '/score';
 
 const VIEWS: readonly View[] = ['above', 'side'];
 
@@ -60,17 +66,18 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   const steps = useFocusNear<HTMLDivElement>();
   const { tracing, step } = atWork;
   const layOut = useSession((session) => session.layOut);
-  const changeTry = useSession((session) => session.changeTry);
   const piece = handPiece(tracing);
   const stood = stoodOf(tracing.pieces, bench);
   const hand = piece === null ? null : (stoodOf([...tracing.pieces, piece], bench).at(-1) ?? null);
   const [above, side] = [measured(tracing, 'above'), measured(tracing, 'side')];
   const shown: TraceShown = { ...atWork, at, words, bench, scale, above, side, stood, hand };
   const use = (heightMm: number | null): void => {
-    layOut({ kind: 'laid-out', pieces: stood.map(({ laid }) => laid) });
-    changeTry(withPhotoHeight(heightMm));
-    done();
+    layOut(tracedLayout(stood, tracing.shapes, heightMm), heightMm);
+    // A build of outlines alone has nothing to show in space.
+    if (tracing.shapes.length === 0) done();
+    else location.hash = SCORE_CARD;
   };
+  const hasTraced = tracing.pieces.length + tracing.shapes.length > 0;
   const hasPhoto = tracing.shots.above !== null || tracing.shots.side !== null;
   const hasOld = (at.attempt?.layout.pieces.length ?? 0) > 0;
   return (
@@ -88,13 +95,14 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
         <PhotoStep {...atWork} words={words} />
         {tracing.view === 'above' && above !== null && <AboveSteps {...shown} />}
         {tracing.view === 'above' && <DoneRows {...shown} />}
-        {tracing.view === 'above' && tracing.pieces.length > 0 && tracing.hand === null && (
+        {tracing.view === 'above' && <SoFar {...shown} />}
+        {tracing.view === 'above' && hasTraced && tracing.hand === null && tracing.shapeInHand === null && (
           <button type="button" className="btn main" onClick={() => step(toView('side'))}>
             {say('trace.to-side')}
           </button>
         )}
         {tracing.view === 'side' && <SideSteps {...shown} use={use} />}
-        {tracing.view === 'side' && hasOld && stood.length > 0 && <p className="mut">{say('trace.old')}</p>}
+        {tracing.view === 'side' && hasOld && hasTraced && <p className="mut">{say('trace.old')}</p>}
         <footer className="trace-foot">
           <p className="mut">{say('trace.stays')}</p>
           {hasPhoto && (
@@ -113,10 +121,13 @@ function AboveSteps(shown: TraceShown) {
   return (
     <>
       <section className="trace-step">
-        <h2 className={shown.tracing.hand === null ? undefined : 'vh'}>{say('trace.pick')}</h2>
+        <h2 className={shown.tracing.hand === null && shown.tracing.shapeInHand === null ? undefined : 'vh'}>
+          {say('trace.pick')}
+        </h2>
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />
+      <ShapeStep {...shown} />
     </>
   );
 }

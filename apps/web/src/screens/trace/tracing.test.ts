@@ -3,26 +3,22 @@ import { makeSolid, placePiece } from '@cairnmark/geometry';
 import type { FittedCamera } from '@cairnmark/photo';
 import { describe, expect, it } from 'vitest';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
-import { highestOf, stoodOf } from './heights.ts';
-import { qualityOf } from './quality.ts';
-import { moveBy } from './taps.ts';
 import {
   handPiece,
   kept,
-  NOT_BEGUN,
   nudged,
-  onSheet,
   otherWay,
   pickedUp,
   takenOff,
   tapsAsked,
-  withFile,
-  withoutPhotos,
   withoutTap,
-  withShot,
   withTap,
   withWays,
-} from './tracing.ts';
+} from './hand.ts';
+import { highestOf, stoodOf } from './heights.ts';
+import { qualityOf } from './quality.ts';
+import { moveBy } from './taps.ts';
+import { NOT_BEGUN, onSheet, withFile, withoutPhotos, withShot } from './tracing.ts';
 
 const made = makeSolid({ solid: 'rectangular-prism', sizes: { length: 50, width: 30, height: 70 } });
 if (!made.ok) throw new Error('no prism');
@@ -107,9 +103,9 @@ describe('the traced stack', () => {
   it('what was traced on top stands on it, and is highest unless somebody says otherwise', () => {
     const stood = stoodOf([spotAt(0, 0), spotAt(3, 5)], BENCH);
     expect(stood.map(({ holders }) => holders)).toEqual([[], [0]]);
-    expect(highestOf(stood, null)?.number).toBe(1);
-    expect(highestOf(stood, 0)?.piece.topMm).toBe(70);
-    expect(highestOf([], null)).toBeNull();
+    expect(highestOf(stood, [], null).map(({ number }) => number)).toEqual([1]);
+    expect(highestOf(stood, [], 0)[0]?.stackedMm).toBe(70);
+    expect(highestOf([], [], null)).toEqual([]);
   });
 });
 

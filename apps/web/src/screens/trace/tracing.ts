@@ -1,10 +1,9 @@
 // What is known while a build is traced: two photos, the pieces placed so far, the piece in hand, the top. Kept in memory alone.
 // Every step is a function from one state to the next.
 
-import type { Solid, Vec2 } from '@cairnmark/geometry';
-import type { PaperId, PhotoIssue } from '@cairnmark/photo';
-import { figureOf } from '@cairnmark/photo';
-import type { FitAnswer, TracedSpot } from '../../photo/fit-piece.ts';
+import type { Vec2 } from '@cairnmark/geometry';
+import type { PaperId, PhotoIssue, TracedShape } from '@cairnmark/photo';
+import type { TracedSpot } from '../../photo/fit-piece.ts';
 import type { ReadPhoto, RefusedFile } from '../../workers/photo-questions.ts';
 
 export type View = 'above' | 'side';
@@ -33,6 +32,29 @@ export interface Hand {
   readonly issue: PhotoIssue | null;
 }
 
+/** A shape that is not on the list, while it is tapped corner by corner. */
+export interface ShapeInHand {
+  /** px of the photo from above. */
+  readonly taps: readonly Vec2[];
+  /** Height of the edge that is tapped above the table, mm; null: nobody has said it yet. */
+  readonly planeMm: number | null;
+  readonly onTable: boolean;
+  /** Every corner is tapped. */
+  readonly closed: boolean;
+  readonly found: TracedShape | null;
+  readonly issue: PhotoIssue | null;
+  /** The piece of the kit that it is; null: none of them. */
+  readonly kind: string | null;
+}
+
+/** A shape that is done. */
+export interface KeptShape {
+  readonly shape: TracedShape;
+  readonly planeMm: number;
+  readonly onTable: boolean;
+  readonly kind: string | null;
+}
+
 export interface Top {
   /** px of the photo from the side. */
   readonly taps: readonly Vec2[];
@@ -47,7 +69,9 @@ export interface Tracing {
   /** From the table up. */
   readonly pieces: readonly TracedSpot[];
   readonly hand: Hand | null;
-  /** Number of the piece that reaches highest; null: as the sums say. */
+  readonly shapes: readonly KeptShape[];
+  readonly shapeInHand: ShapeInHand | null;
+  /** Number of the piece that reaches highest, or of a shape, counted on from the pieces; null: as the sums say. */
   readonly highest: number | null;
   readonly top: Top;
 }
@@ -56,14 +80,17 @@ export type Step = (before: Tracing) => Tracing;
 
 const NO_TOP: Top = { taps: [], nudgedMm: 0 };
 
+/** Nothing is traced. */
+const NOTHING = { pieces: [], hand: null, shapes: [], shapeInHand: null, highest: null, top: NO_TOP } as const;
+
+/** What stands differs: which of it is highest, and where its top is, has to be said anew. */
+export const OTHER_BUILD = { hand: null, shapeInHand: null, highest: null, top: NO_TOP } as const;
+
 export const NOT_BEGUN: Tracing = {
   view: 'above',
   sheet: { what: 'ground', paper: 'a4' },
   shots: { above: null, side: null },
-  pieces: [],
-  hand: null,
-  highest: null,
-  top: NO_TOP,
+  ...NOTHING,
 };
 
 /** The camera and the pixels of a photo that can be measured by; null: there is none. */
@@ -87,10 +114,7 @@ export const onSheet =
       ...before,
       sheet,
       shots: { above: anew(above), side: anew(side) },
-      pieces: [],
-      hand: null,
-      highest: null,
-      top: NO_TOP,
+      ...NOTHING,
     };
   };
 
@@ -100,7 +124,7 @@ export const withFile =
   (before) => ({
     ...before,
     shots: { ...before.shots, [view]: { file, read: null, share: 0 } },
-    ...(view === 'above' ? { pieces: [], hand: null, highest: null } : {}),
+    ...(view === 'above' ? NOTHING : {}),
     top: NO_TOP,
   });
 
@@ -118,73 +142,7 @@ export const withoutPhotos: Step = (before) => ({
   view: 'above',
   shots: { above: null, side: null },
   hand: null,
-  top: NO_TOP,
-});
-
-export const pickedUp =
-  (kind: string, resting: string): Step =>
-  (before) => ({ ...before, hand: { kind, resting, taps: [], ways: [], way: 0, issue: null } });
-
-export const putAway: Step = (before) => ({ ...before, hand: null });
-
-/** Taps the piece asks for, lying as it does; 0: there is nothing on it to tap. */
-export function tapsAsked(solid: Solid | undefined, resting: string): number {
-  const side = solid?.restings.find(({ id }) => id === resting);
-  const figure = solid === undefined || side === undefined ? null : figureOf(solid, side);
-  if (figure === null) return 0;
-  return figure.kind === 'corners' || figure.kind === 'log' ? 2 : 3;
-}
-
-/** A tap more, up to `most`. */
-export const withTap = (tap: Vec2, most: number): Step =>
-  inHand((hand) => (hand.taps.length >= most ? hand : { ...hand, taps: [...hand.taps, tap], issue: null }));
-
-export const withoutTap: Step = inHand((hand) => tappedAt(hand, hand.taps.slice(0, -1)));
-
-export const withoutTaps: Step = inHand((hand) => tappedAt(hand, []));
-
-/** Where the piece stands by its taps, or why not; for the taps that were asked about alone. */
-export const withWays = (taps: readonly Vec2[], answer: FitAnswer): Step =>
-  inHand((hand) => {
-    if (hand.taps !== taps) return hand;
-    const [ways, issue] = answer.ok ? [answer.value, null] : [[], answer.issues[0] ?? null];
-    return { ...hand, ways, way: 0, issue };
-  });
-
-export const otherWay: Step = inHand((hand) => ({ ...hand, way: (hand.way + 1) % Math.max(1, hand.ways.length) }));
-
-/** The piece in hand where it is shown; null: not yet. */
-export const handPiece = ({ hand }: Tracing): TracedSpot | null => hand?.ways[hand.way] ?? null;
-
-/** The piece in hand, moved by hand. */
-export const nudged = (moved: TracedSpot): Step =>
-  inHand((hand) => ({ ...hand, ways: hand.ways.map((way, k) => (k === hand.way ? moved : way)) }));
-
-/** Changes the piece in hand, when there is one. */
-function inHand(change: (hand: Hand) => Hand): Step {
-  return (before) => {
-    if (before.hand === null) return before;
-    const hand = change(before.hand);
-    return hand === before.hand ? before : { ...before, hand };
-  };
-}
-
-/** Other taps: where they put the piece is not known yet. */
-const tappedAt = (hand: Hand, taps: Hand['taps']): Hand => ({ ...hand, taps, ways: [], way: 0, issue: null });
-
-export const kept: Step = (before) => {
-  const piece = handPiece(before);
-  return piece === null
-    ? before
-    : { ...before, pieces: [...before.pieces, piece], hand: null, highest: null, top: NO_TOP };
-};
-
-/** The last piece alone: those above it stand on it. */
-export const takenOff: Step = (before) => ({
-  ...before,
-  pieces: before.pieces.slice(0, -1),
-  hand: null,
-  highest: null,
+  shapeInHand: null,
   top: NO_TOP,
 });
 

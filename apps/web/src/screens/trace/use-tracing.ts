@@ -6,9 +6,11 @@ import { makeRoom } from '@cairnmark/photo';
 import { useEffect, useState } from 'preact/hooks';
 import type { PhotoClient } from '../../workers/photo-questions.ts';
 import { usePhotoClient } from '../../workers/use-photo.ts';
+import { tapsAsked, withWays } from './hand.ts';
+import { withOutline } from './shape.ts';
 import { placesFound, sheetFor } from './sheets.ts';
 import type { Step, Tracing, View } from './tracing.ts';
-import { measured, NOT_BEGUN, onSheet, tapsAsked, withShot, withWays } from './tracing.ts';
+import { measured, NOT_BEGUN, onSheet, withShot } from './tracing.ts';
 
 /** Where what is traced outlives the door, so that another door can be looked through; it goes with the screen. */
 export interface Keep {
@@ -20,6 +22,7 @@ export interface TracingAtWork {
   step(how: Step): void;
   /** The piece in hand is being fitted. */
   readonly fitting: boolean;
+  readonly client: PhotoClient;
 }
 
 /** `paper`: what a school of these units prints on. */
@@ -31,7 +34,8 @@ export function useTracing(keep: Keep, bench: Bench, paper: PaperId): TracingAtW
   useReading(client, tracing, 'above', step);
   useReading(client, tracing, 'side', step);
   const fitting = useFitting(client, tracing, bench, step);
-  return { tracing, step, fitting };
+  const outlining = useOutlining(client, tracing, step);
+  return { tracing, step, fitting: fitting || outlining, client };
 }
 
 /** A photo that nobody has looked at yet is looked at; on another sheet anew. */
@@ -75,7 +79,6 @@ function useFitting(client: PhotoClient, tracing: Tracing, bench: Bench, step: (
     const { photo, camera } = above;
     const below = makeRoom(pieces).map(({ placed }) => placed);
     client
-
       .ask('fit', 'fit', { photo, camera, below, kind, spec, resting, taps }, () => undefined)
       .then((answer) => {
         if (answer !== null && 'ok' in answer) step(withWays(taps, answer));
@@ -84,3 +87,26 @@ function useFitting(client: PhotoClient, tracing: Tracing, bench: Bench, step: (
   }, [client, taps]);
   return taps !== null;
 }
+
+/** Once all corners of a shape are tapped its edges are looked for. */
+function useOutlining(client: PhotoClient, tracing: Tracing, step: (how: Step) => void): boolean {
+  const shape = tracing.shapeInHand;
+  const above = measured(tracing, 'above');
+  const isDue = shape?.closed === true && shape.found === null;
+  const taps = isDue ? shape.taps : null;
+  const zMm = shape?.planeMm ?? null;
+  useEffect(() => {
+    if (taps === null || zMm === null || above === null) return;
+    const { photo, camera } = above;
+    client
+      .ask('fit', 'outline', { photo, camera, plane: { zMm, sigmaMm: RULER_SIGMA_MM }, taps }, () => undefined)
+      .then((answer) => {
+        if (answer !== null && 'ok' in answer) step(withOutline(taps, answer));
+      })
+      .catch(() => undefined);
+  }, [client, taps, zMm]);
+  return taps !== null;
+}
+
+/** mm. How well the height of an edge is read on a ruler. */
+const RULER_SIGMA_MM = 1;

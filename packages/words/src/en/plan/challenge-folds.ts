@@ -64,7 +64,7 @@ export const challengeFolds = {
   'challenge.gaps-set': 'Gaps up to {gap} count as closed. Slack {slack}',
   'challenge.gap': 'Gaps that count as closed, up to',
   'challenge.gap-note':
-    'For perimeter, parts and courtyard. It never changes an area. Usual for traced outlines: {traced}. From {least} to {most}.',
+    'For perimeter, parts and courtyard. It never changes an area. In builds traced on photos it is at least {traced}. From {least} to {most}.',
   'challenge.slack': 'Slack between heights',
   'challenge.slack-note':
     'Pieces whose tops differ by less than this carry together. Usual for paper: {paper}. At most {most}.',

@@ -60,7 +60,7 @@ export const challengeFolds = {
   'challenge.gaps-set': 'Los huecos de hasta {gap} cuentan como cerrados. Holgura {slack}',
   'challenge.gap': 'Huecos que cuentan como cerrados, hasta',
   'challenge.gap-note':
-    'Para perímetro, partes y patio. Nunca cambia un área. Lo usual en contornos trazados: {traced}. De {least} a {most}.',
+    'Para perímetro, partes y patio. Nunca cambia un área. En las construcciones trazadas en fotos es al menos {traced}. De {least} a {most}.',
   'challenge.slack': 'Holgura entre alturas',
   'challenge.slack-note':
     'Las piezas cuyas alturas se separan menos que esto sostienen juntas. Lo usual con papel: {paper}. Como máximo {most}.',
