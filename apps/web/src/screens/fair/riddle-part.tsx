@@ -1,5 +1,6 @@
 // Guess the rule: a few scored pieces, a secret rule, and one more piece to try a guess on.
 
+import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { RiddleRule, RuleFamily } from '@cairnmark/scoring';
 import { RULE_FAMILIES } from '@cairnmark/scoring';
 import { useMemo, useState } from 'preact/hooks';
@@ -11,7 +12,6 @@ import { useFairSearch } from '../../workers/use-fair.ts';
 import { GuessForm } from './guess-form.tsx';
 import type { Lab } from './lab.ts';
 import { kindName, ruleText, useLab } from './lab.ts';
-import { countedRows } from './riddle-rows.ts';
 
 export function RiddlePart() {
   const lab = useLab();
@@ -19,7 +19,7 @@ export function RiddlePart() {
   const [family, setFamily] = useState<RuleFamily>('one');
   const { found, ask } = useFairSearch('riddle');
   // A rule that takes something off goes with rows that are counted; so do all of them, since pupils count by themselves.
-  const data = countedRows(kit.data, kit.rows);
+  const data = withRows(kit.data, (id) => kit.rows.some((row) => row.id === id && isCountedRow(row)));
   return (
     <details className="fair-fold fair-riddle">
       <summary>{say('lab.riddle')}</summary>
@@ -58,7 +58,7 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
         <h3>{say('lab.scored')}</h3>
         <ul className="fair-examples">
           {riddle.examples.map((piece) => (
-            <li key={piece.kind}>
+            <li key={piece.kind} className="fair-example">
               <Picture kind={piece.kind} />
               <span>{kindName(piece.kind, lab)}</span> <b>{points(piece.points)}</b>
             </li>
@@ -135,7 +135,7 @@ function Alike({ onKit }: { readonly onKit: Answer['onKit'] }) {
 /** "2 points for every face and 1 point for the piece itself". */
 function riddleText({ rates, each }: RiddleRule, lab: Lab): string {
   const { say, words, kit } = lab;
-  const rows = kit.rows.filter(({ per }) => per === 1);
+  const rows = kit.rows.filter(isCountedRow);
   const text = ruleText(rows, rates, lab);
   if (each === 0) return text;
   return words.listed([text, say('lab.piece-itself', { points: words.counted('points', each) })]);

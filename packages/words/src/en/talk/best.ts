@@ -23,9 +23,11 @@ export const best = {
   'best.cut-so-far': 'The best tower found so far has {value}.',
   'best.cut-most': 'No tower with each piece in the middle has more than {most}.',
   'best.too-few-pieces': 'The rules ask for {needed} or more. There are only {pieces}.',
-  'best.too-few-carriers': 'The rules ask for {needed} or more. No tower can have more than {most}: the other pieces do not carry.',
+  'best.too-few-carriers':
+    'The rules ask for {needed} or more. No tower can have more than {most}: the other pieces do not carry.',
   'best.base-too-small': 'No tower stands on so small a base. The smallest that a piece needs is {base}.',
-  'best.too-steep': 'No tower with so many pieces stands on such a tilt. The steadiest of {pieces} stands until {tilt}.',
+  'best.too-steep':
+    'No tower with so many pieces stands on such a tilt. The steadiest of {pieces} stands until {tilt}.',
   'best.rules-clash': 'No tower keeps all these rules.',
   'best.no-goal': 'Nobody works out a best build here: places go by {measure}.',
   'best.no-rows': 'Nobody works out a best build here: no points are for height, base or the pieces themselves.',

@@ -6,11 +6,13 @@ export const graphs = {
   'graphs.print': 'Print the graphs',
   'graphs.none': 'No group has a result yet. The graphs come with the first one.',
   'graphs.value-of': '{value}: {groups}',
+  'graphs.short-names': '{first} + {more}',
   'graphs.with-unit': '{measure}, {unit}',
   // Line plot.
   'graphs.dots-height': 'How high?',
   'graphs.dots': '{measure}: who has how much?',
   'graphs.dots-lede': 'Each dot is one group.',
+  'graphs.dots-rounded': 'It stands at the nearest {step}.',
   'graphs.dots-error': 'Each is measured to {error}.',
   'graphs.dots-alt': 'Line plot of the {measure}, on a ruler from {from} to {to}. {values}.',
   'graphs.names-in-table': 'There is no room for the names. They are in the table.',

@@ -6,11 +6,13 @@ export const graphs = {
   'graphs.print': 'Imprimir los gráficos',
   'graphs.none': 'Ningún grupo tiene resultado todavía. Los gráficos llegan con el primero.',
   'graphs.value-of': '{value}: {groups}',
+  'graphs.short-names': '{first} + {more}',
   'graphs.with-unit': '{measure}, {unit}',
   // Line plot.
   'graphs.dots-height': '¿Qué altura?',
   'graphs.dots': '{measure}: ¿cuánto tiene cada grupo?',
   'graphs.dots-lede': 'Cada punto es un grupo.',
+  'graphs.dots-rounded': 'Está en la marca más cercana, de {step} en {step}.',
   'graphs.dots-error': 'Cada valor está medido con {error}.',
   'graphs.dots-alt': 'Diagrama de puntos de la medida «{measure}», sobre una regla de {from} a {to}. {values}.',
   'graphs.names-in-table': 'No hay sitio para los nombres. Están en la tabla.',

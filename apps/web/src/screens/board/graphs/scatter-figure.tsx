@@ -7,7 +7,7 @@ import { columnTitle } from '../texts.ts';
 import { drawScatter } from './draw-scatter.ts';
 import type { BuildDot } from './graph-data.ts';
 import { GraphFigure } from './graph-figure.tsx';
-import { axisNumber, nameOf, scaleFor } from './graph-texts.ts';
+import { axisNumber, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
 import type { Sheet } from './sheet.ts';
 
 export function ScatterFigure({ builds, scene }: { readonly builds: readonly BuildDot[]; readonly scene: Scene }) {
@@ -18,7 +18,8 @@ export function ScatterFigure({ builds, scene }: { readonly builds: readonly Bui
   const [baseTitle, heightTitle] = [titled('base-area'), titled('height')];
   const draw = useMemo(() => {
     const drawing = {
-      dots: builds.map(({ line, base, height }) => ({ base, height, label: nameOf(line, scene) })),
+      dots: builds.map(({ line, base, height }) => ({ base, height, name: nameOf(line, scene) })),
+      labels: (names: readonly string[]) => namesTexts(names, scene, say),
       front: null,
       baseTitle,
       heightTitle,
@@ -27,7 +28,7 @@ export function ScatterFigure({ builds, scene }: { readonly builds: readonly Bui
       number: axisNumber(words),
     };
     return (sheet: Sheet) => drawScatter(drawing, sheet);
-  }, [builds, scene, words, baseTitle, heightTitle]);
+  }, [builds, scene, words, say, baseTitle, heightTitle]);
   const told = builds.map((build) => ({
     group: nameOf(build.line, scene),
     base: factText('base-area', build, scene),
