@@ -6,7 +6,18 @@ import { LANGUAGES, terminalWords } from '@cairnmark/words';
 import type { PrintOptionName, PrintTyped } from './printing/options.ts';
 import { PRINT_CHOICES, PRINT_OPTIONS } from './printing/options.ts';
 
-export const COMMANDS = ['score', 'measure', 'why', 'ready', 'print', 'trace', 'solids', 'check', 'help'] as const;
+export const COMMANDS = [
+  'score',
+  'measure',
+  'why',
+  'ready',
+  'print',
+  'trace',
+  'best',
+  'solids',
+  'check',
+  'help',
+] as const;
 export type CommandName = (typeof COMMANDS)[number];
 
 export const FORMS = ['table', 'json', 'csv'] as const;
@@ -73,6 +84,7 @@ const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   ready: ['pieces', 'rows'],
   print: ['challenge', ...(Object.keys(PRINT_OPTIONS) as PrintOptionName[])],
   trace: ['taps', 'as'],
+  best: ['challenge', 'as'],
   solids: [],
   check: [],
   help: [],

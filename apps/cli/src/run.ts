@@ -3,6 +3,7 @@
 import type { TerminalWords } from '@cairnmark/words';
 import type { Call, CommandName } from './call.ts';
 import { readCall } from './call.ts';
+import { best } from './commands/best.ts';
 import { check } from './commands/check.ts';
 import { help } from './commands/help.ts';
 import { measure } from './commands/measure.ts';
@@ -19,7 +20,18 @@ import { complain } from './speak.ts';
 
 type Command = (call: Call, words: TerminalWords, io: Io) => ExitCode | Promise<ExitCode>;
 
-const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, print, trace, solids, check, help };
+const TABLE: Readonly<Record<CommandName, Command>> = {
+  score,
+  measure,
+  why,
+  ready,
+  print,
+  trace,
+  best,
+  solids,
+  check,
+  help,
+};
 
 /** `args`: the call without the program's name. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {

@@ -6,8 +6,9 @@ export const best = {
   'best.narrow': 'The tallest build that can be: {value}. It needs a base of {base}.',
   'best.width': 'The most height for the width of its base: {value}.',
   'best.points': 'The most points that can be: {value}.',
+  'best.points-for': 'The most points that can be for {measures}: {value}.',
   'best.tilt': 'The steadiest tower stands until the table is tilted by {value}.',
-  'best.any': 'No build of these pieces can have more.',
+  'best.any': 'No build of these pieces that keeps the rules can have more.',
   'best.centred':
     'This is the best of all towers with each piece in the middle of the one below. Another build may have more.',
   'best.centred-to':
@@ -23,9 +24,11 @@ export const best = {
   'best.cut-so-far': 'The best tower found so far has {value}.',
   'best.cut-most': 'No tower with each piece in the middle has more than {most}.',
   'best.too-few-pieces': 'The rules ask for {needed} or more. There are only {pieces}.',
-  'best.too-few-carriers': 'The rules ask for {needed} or more. No tower can have more than {most}: the other pieces do not carry.',
+  'best.too-few-carriers':
+    'The rules ask for {needed} or more. No tower can have more than {most}: the other pieces do not carry.',
   'best.base-too-small': 'No tower stands on so small a base. The smallest that a piece needs is {base}.',
-  'best.too-steep': 'No tower with so many pieces stands on such a tilt. The steadiest of {pieces} stands until {tilt}.',
+  'best.too-steep':
+    'No tower with so many pieces stands on such a tilt. The steadiest of {pieces} stands until {tilt}.',
   'best.rules-clash': 'No tower keeps all these rules.',
   'best.no-goal': 'Nobody works out a best build here: places go by {measure}.',
   'best.no-rows': 'Nobody works out a best build here: no points are for height, base or the pieces themselves.',
@@ -52,9 +55,8 @@ export const best = {
   'best.shown': 'Groups are told how near they come',
   'best.not-shown': 'Only you can see it',
   // What pupils read.
-  'best.percent': 'You have reached {percent} % of the best tower that your pieces allow.',
-  'best.percent-about': 'You have reached about {percent} % of the best tower that your pieces allow.',
-  'best.percent-over':
-    'You have reached {percent} % of the best tower. That is more than a tower with each piece in the middle can have!',
+  'best.percent': 'This build reaches {percent} % of the best tower that the group’s pieces allow.',
+  'best.percent-about': 'This build reaches about {percent} % of the best tower that the group’s pieces allow.',
+  'best.percent-over': 'It is better than any tower with each piece in the middle of the one below!',
   'best.percent-working': 'How near is it to the best possible? Working it out …',
-};
+} as const;

@@ -1,6 +1,7 @@
 // The texts of the talk after the build, in English.
 
+import { best } from './best.ts';
 import { graphs } from './graphs.ts';
 import { lab } from './lab.ts';
 
-export const talk = { ...graphs, ...lab };
+export const talk = { ...best, ...graphs, ...lab };

@@ -1,7 +1,8 @@
 // The texts of the talk after the build, in Spanish.
 
 import type { TalkTexts } from '../../talk.ts';
+import { best } from './best.ts';
 import { graphs } from './graphs.ts';
 import { lab } from './lab.ts';
 
-export const talk: TalkTexts = { ...graphs, ...lab };
+export const talk: TalkTexts = { ...best, ...graphs, ...lab };
