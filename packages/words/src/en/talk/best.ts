@@ -1,7 +1,6 @@
 // English texts of the best possible build.
 
 export const best = {
-  'best.title': 'The best possible build',
   'best.tallest': 'The tallest build that can be: {value}.',
   'best.narrow': 'The tallest build that can be: {value}. It needs a base of {base}.',
   'best.width': 'The most height for the width of its base: {value}.',
@@ -44,7 +43,6 @@ export const best = {
   'best.find': 'Work it out',
   'best.again': 'Work it out again',
   'best.working': 'Trying towers: {count} pieces set so far.',
-  'best.working-best': 'Trying towers: {count} pieces set so far. The best has {value}.',
   'best.stop': 'Stop',
   'best.stopped': 'Stopped. Nothing was worked out.',
   'best.failed': 'The search broke off. Load this page again.',
@@ -52,8 +50,6 @@ export const best = {
   'best.show': 'Tell groups how near they come',
   'best.show-what':
     'When a group has its first result, its Score card says what part of the best possible it has reached. It is worked out with the group’s own pieces.',
-  'best.shown': 'Groups are told how near they come',
-  'best.not-shown': 'Only you can see it',
   // What pupils read.
   'best.percent': 'This build reaches {percent} % of the best tower that the group’s pieces allow.',
   'best.percent-about': 'This build reaches about {percent} % of the best tower that the group’s pieces allow.',

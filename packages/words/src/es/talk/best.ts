@@ -3,7 +3,6 @@
 import type { best as pattern } from '../../en/talk/best.ts';
 
 export const best: Readonly<Record<keyof typeof pattern, string>> = {
-  'best.title': 'La mejor construcción posible',
   'best.tallest': 'La construcción más alta que puede haber: {value}.',
   'best.narrow': 'La construcción más alta que puede haber: {value}. Necesita una base de {base}.',
   'best.width': 'La mayor altura para el ancho de su base: {value}.',
@@ -44,7 +43,6 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.find': 'Calcularla',
   'best.again': 'Calcularla otra vez',
   'best.working': 'Probando torres: {count} piezas puestas hasta ahora.',
-  'best.working-best': 'Probando torres: {count} piezas puestas hasta ahora. La mejor tiene {value}.',
   'best.stop': 'Parar',
   'best.stopped': 'Parado. No se ha calculado nada.',
   'best.failed': 'La búsqueda se ha interrumpido. Vuelve a cargar esta página.',
@@ -52,8 +50,6 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.show': 'Decir a los grupos cuánto se acercan',
   'best.show-what':
     'Cuando un grupo tiene su primer resultado, su tarjeta de puntos dice qué parte de lo mejor posible ha alcanzado. Se calcula con las piezas del propio grupo.',
-  'best.shown': 'Se dice a los grupos cuánto se acercan',
-  'best.not-shown': 'Solo tú puedes verla',
   'best.percent':
     'Esta construcción llega al {percent} % de la mejor torre que se puede hacer con las piezas del grupo.',
   'best.percent-about':
