@@ -3,6 +3,7 @@
 import type { TerminalWords } from '@cairnmark/words';
 import type { Call, CommandName } from './call.ts';
 import { readCall } from './call.ts';
+import { best } from './commands/best.ts';
 import { check } from './commands/check.ts';
 import { even } from './commands/even.ts';
 import { favour } from './commands/favour.ts';
@@ -30,6 +31,7 @@ const TABLE: Readonly<Record<CommandName, Command>> = {
   even,
   print,
   trace,
+  best,
   solids,
   check,
   help,

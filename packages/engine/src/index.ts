@@ -2,7 +2,9 @@
 
 export { bestLayout } from './best/best-layout.ts';
 export type { BestFor, BestPlan } from './best/best-plan.ts';
-export { bestPlan } from './best/best-plan.ts';
+export { bestPlan, USUAL_BEST_LIMIT } from './best/best-plan.ts';
+export type { NearBest } from './best/near-best.ts';
+export { nearBest } from './best/near-best.ts';
 export { challengeIssues } from './check/challenge.ts';
 export { classIssues } from './check/class-record.ts';
 export type { EngineIssue, EngineIssueCode } from './check/issues.ts';

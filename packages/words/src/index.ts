@@ -11,6 +11,8 @@ export {
   traceWords,
   wordsFor,
 } from './at-once.ts';
+export type { BestVoice } from './best.ts';
+export { bestSentences, bestValue } from './best.ts';
 export type { CardWords } from './cards.ts';
 export type { Reading } from './class-reader.ts';
 export { classReader } from './class-reader.ts';

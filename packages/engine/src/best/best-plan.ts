@@ -56,6 +56,9 @@ export function bestPlan(challenge: Challenge, { group, earned }: BestFor, tabsO
   };
 }
 
+/** Pieces that a search may try: some seconds, far beyond what kits of a classroom take. */
+export const USUAL_BEST_LIMIT = 5_000_000;
+
 /** A kind of piece with its solid and its mass, as the group measured it. */
 export interface Shape {
   readonly kind: KindOfPiece;

@@ -1,11 +1,13 @@
 // English texts of the terminal: help, headings, and what is wrong with a call or a file.
 
+import { bestCommand } from './best-command.ts';
 import { fairCommand } from './fair-command.ts';
 import { printCommand } from './print-command.ts';
 import { traceCommand } from './trace-command.ts';
 
 export const commands = {
   ...fairCommand,
+  ...bestCommand,
   ...printCommand,
   ...traceCommand,
   help: `Cairnmark measures, scores and ranks builds of stacked solids.
@@ -18,6 +20,7 @@ export const commands = {
   cairnmark even [FILE]                   points that are as fair as can be
   cairnmark print [FILE] -o OUT.pdf       nets and sheets for the lesson, as a PDF
   cairnmark trace TOP.jpg [SIDE.jpg]      a build measured from photos, by a file of taps
+  cairnmark best [FILE...]                the best build that the pieces allow
   cairnmark solids                        the solids, their sizes and how they rest
   cairnmark check FILE...                 say what is wrong with a file
   cairnmark help [COMMAND]                this text, or more about one command

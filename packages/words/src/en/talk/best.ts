@@ -1,13 +1,13 @@
 // English texts of the best possible build.
 
 export const best = {
-  'best.title': 'The best possible build',
   'best.tallest': 'The tallest build that can be: {value}.',
   'best.narrow': 'The tallest build that can be: {value}. It needs a base of {base}.',
   'best.width': 'The most height for the width of its base: {value}.',
   'best.points': 'The most points that can be: {value}.',
+  'best.points-for': 'The most points that can be for {measures}: {value}.',
   'best.tilt': 'The steadiest tower stands until the table is tilted by {value}.',
-  'best.any': 'No build of these pieces can have more.',
+  'best.any': 'No build of these pieces that keeps the rules can have more.',
   'best.centred':
     'This is the best of all towers with each piece in the middle of the one below. Another build may have more.',
   'best.centred-to':
@@ -43,7 +43,6 @@ export const best = {
   'best.find': 'Work it out',
   'best.again': 'Work it out again',
   'best.working': 'Trying towers: {count} pieces set so far.',
-  'best.working-best': 'Trying towers: {count} pieces set so far. The best has {value}.',
   'best.stop': 'Stop',
   'best.stopped': 'Stopped. Nothing was worked out.',
   'best.failed': 'The search broke off. Load this page again.',
@@ -51,12 +50,9 @@ export const best = {
   'best.show': 'Tell groups how near they come',
   'best.show-what':
     'When a group has its first result, its Score card says what part of the best possible it has reached. It is worked out with the group’s own pieces.',
-  'best.shown': 'Groups are told how near they come',
-  'best.not-shown': 'Only you can see it',
   // What pupils read.
-  'best.percent': 'You have reached {percent} % of the best tower that your pieces allow.',
-  'best.percent-about': 'You have reached about {percent} % of the best tower that your pieces allow.',
-  'best.percent-over':
-    'You have reached {percent} % of the best tower. That is more than a tower with each piece in the middle can have!',
+  'best.percent': 'This build reaches {percent} % of the best tower that the group’s pieces allow.',
+  'best.percent-about': 'This build reaches about {percent} % of the best tower that the group’s pieces allow.',
+  'best.percent-over': 'It is better than any tower with each piece in the middle of the one below!',
   'best.percent-working': 'How near is it to the best possible? Working it out …',
-};
+} as const;
