@@ -8,7 +8,7 @@ import { onCard } from './tools/card.ts';
 import { copyChallenge, fold, openChallenge, openFolds, row } from './tools/challenge.ts';
 import { allKept, openScreen, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
-import { english, englishPlan } from './tools/words.ts';
+import { english, englishPlan, englishTalk } from './tools/words.ts';
 
 const record = async (page: Page) => {
   const decoded = decode((await savedClass(page)).text, 'class');
@@ -109,4 +109,21 @@ it('a ready challenge is added with the kit, taken out, and put back', async () 
   await button(page, 'challenge.remove-sure').click();
   await page.getByText('Tall Light is taken out.').waitFor();
   expect((await record(page)).attempts.some(({ challenge }) => challenge === 'tall-light')).toBe(false);
+});
+
+it('the best possible build is worked out when asked, and groups are told a part of it', async () => {
+  const page = await openApp();
+  await openChallenge(page);
+  await openFolds(page, 'best');
+  await page.getByRole('button', { name: englishTalk('best.find'), exact: true }).click();
+  // Five pieces of 80 mm; nothing of the kit is higher.
+  await page.getByText(englishTalk('best.tallest', { value: '40.0 cm' })).waitFor();
+  await page.getByText(englishTalk('best.any')).waitFor();
+  await page.getByLabel(englishTalk('best.show')).check();
+  await allKept(page);
+  expect((await record(page)).challenges.map(({ bestShown }) => bestShown)).toEqual([true, undefined, undefined]);
+  await openScreen(page, 'score');
+  await onCard(page);
+  // 37.9 of 40 cm are 94.75 %, told in steps of 5.
+  await page.getByText(englishTalk('best.percent-about', { percent: 90 })).waitFor();
 });

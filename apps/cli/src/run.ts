@@ -3,7 +3,10 @@
 import type { TerminalWords } from '@cairnmark/words';
 import type { Call, CommandName } from './call.ts';
 import { readCall } from './call.ts';
+import { best } from './commands/best.ts';
 import { check } from './commands/check.ts';
+import { even } from './commands/even.ts';
+import { favour } from './commands/favour.ts';
 import { help } from './commands/help.ts';
 import { measure } from './commands/measure.ts';
 import { print } from './commands/print.ts';
@@ -19,7 +22,20 @@ import { complain } from './speak.ts';
 
 type Command = (call: Call, words: TerminalWords, io: Io) => ExitCode | Promise<ExitCode>;
 
-const TABLE: Readonly<Record<CommandName, Command>> = { score, measure, why, ready, print, trace, solids, check, help };
+const TABLE: Readonly<Record<CommandName, Command>> = {
+  score,
+  measure,
+  why,
+  ready,
+  favour,
+  even,
+  print,
+  trace,
+  best,
+  solids,
+  check,
+  help,
+};
 
 /** `args`: the call without the program's name. */
 export async function run(args: readonly string[], io: Io): Promise<ExitCode> {

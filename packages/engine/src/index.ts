@@ -1,5 +1,10 @@
 // One pipeline for web, server and terminal: evaluate an attempt, rank the reports, score a class.
 
+export { bestLayout } from './best/best-layout.ts';
+export type { BestFor, BestPlan } from './best/best-plan.ts';
+export { bestPlan, USUAL_BEST_LIMIT } from './best/best-plan.ts';
+export type { NearBest } from './best/near-best.ts';
+export { nearBest } from './best/near-best.ts';
 export { challengeIssues } from './check/challenge.ts';
 export { classIssues } from './check/class-record.ts';
 export type { EngineIssue, EngineIssueCode } from './check/issues.ts';
@@ -18,6 +23,11 @@ export { readingErrorMm } from './facts/height.ts';
 export { factIds, POINTS_ID, SETS_ID, STOOD_ID, TILT_ID, unitOf } from './facts/ids.ts';
 export { piecesUsed, wholePieces } from './facts/pieces.ts';
 export { isShown } from './facts/shown.ts';
+export type { LabKit } from './fair/lab-kit.ts';
+export { labKit } from './fair/lab-kit.ts';
+export { pointsTable, todaysRates, underPoints, withRows } from './fair/lab-points.ts';
+export type { LabRow } from './fair/lab-rows.ts';
+export { isCountedRow } from './fair/lab-rows.ts';
 export * from './limits.ts';
 export { ownLines } from './own/own-lines.ts';
 export { piOf } from './own/pi.ts';

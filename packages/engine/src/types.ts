@@ -81,6 +81,8 @@ export interface Challenge {
   readonly hidden: readonly string[];
   /** Curriculum codes or words of the teacher's own, as typed. */
   readonly labels: readonly string[];
+  /** Whether a group is told, as a part of the whole, how near it comes to the best possible build; absent: it is not. */
+  readonly bestShown?: boolean;
 }
 
 /** The pi of a class: 'key' is the number of the calculator's key. */

@@ -238,4 +238,9 @@ describe('kept files', () => {
     expect(traced(keptFile('attempt', 3))).toBe(false);
     expect(keptFile('class', 5).attempts.map(traced)).toEqual([true, false, false, false, false]);
   });
+
+  it('challenge of version 5, class of version 6: whether groups are told how near they come to the best', () => {
+    expect([keptFile('challenge', 5).bestShown, keptFile('challenge', 4).bestShown]).toEqual([true, undefined]);
+    expect(keptFile('class', 6).challenges.map(({ bestShown }) => bestShown)).toEqual([true]);
+  });
 });

@@ -2,6 +2,7 @@
 // its steps. A step gets plain JSON and returns new plain JSON: what it does not find in its place it leaves as it is, for
 // the schema to refuse.
 
+import { BEST_SHOWN_STEPS } from './steps/best-shown.ts';
 import { CRUSHED_STEPS } from './steps/crushed.ts';
 import { FAIRNESS_STEPS } from './steps/fairness.ts';
 import { ON_PHOTOS_STEPS } from './steps/on-photos.ts';
@@ -25,6 +26,7 @@ export const STEPS: readonly Step[] = [
   ...OPEN_RESULT_STEPS,
   ...CRUSHED_STEPS,
   ...ON_PHOTOS_STEPS,
+  ...BEST_SHOWN_STEPS,
 ];
 
 /** The version that is written today: one more than the steps that lead to it. */

@@ -1,9 +1,23 @@
 // From facts to points to places. Rules in RULES.md; errors of a programmer throw, all else is data.
 
+export { bestBuild, bestBuildSteps } from './best/best-build.ts';
+export { heightBaseFront, heightBaseFrontSteps } from './best/front.ts';
+export * from './best/types.ts';
 export { day } from './day/day.ts';
 export type { Totals } from './day/results.ts';
 export type { DayChallenge, GivenMark } from './day/warnings.ts';
 export { dayWarnings } from './day/warnings.ts';
+export { mostEven } from './fairness/even.ts';
+export type * from './fairness/even-types.ts';
+export type { FavourWish } from './fairness/favour.ts';
+export { favour } from './fairness/favour.ts';
+export type * from './fairness/favour-types.ts';
+export { offers } from './fairness/offers.ts';
+export { familyOnKit, riddle } from './fairness/riddle.ts';
+export type * from './fairness/riddle-types.ts';
+export { RULE_FAMILIES, riddlePoints, rulesOf } from './fairness/rule-families.ts';
+export type * from './fairness/types.ts';
+export { whoEarns } from './fairness/who-earns.ts';
 export type { PointsErrors } from './points/errors.ts';
 export { pointsErrors } from './points/errors.ts';
 export type { PointsTable } from './points/lines.ts';

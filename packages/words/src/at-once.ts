@@ -8,6 +8,7 @@ import { plan as enPlan } from './en/plan/index.ts';
 import { printed as enPrinted } from './en/print/index.ts';
 import { cards as enCards } from './en/screens/cards.ts';
 import { screens as enScreens } from './en/screens/index.ts';
+import { talk as enTalk } from './en/talk/index.ts';
 import { trace as enTrace } from './en/trace.ts';
 import { commands as esCommands } from './es/commands.ts';
 import { spanish } from './es/index.ts';
@@ -15,6 +16,7 @@ import { plan as esPlan } from './es/plan/index.ts';
 import { printed as esPrinted } from './es/print/index.ts';
 import { cards as esCards } from './es/screens/cards.ts';
 import { screens as esScreens } from './es/screens/index.ts';
+import { talk as esTalk } from './es/talk/index.ts';
 import { trace as esTrace } from './es/trace.ts';
 import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
@@ -23,6 +25,7 @@ import { printWordsIn } from './print.ts';
 import type { Values } from './say.ts';
 import { fill } from './say.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
+import type { TalkTexts, TalkWords } from './talk.ts';
 import { textWords } from './text-words.ts';
 import type { TraceCatalogue, TraceWords } from './trace.ts';
 import { traceWordsIn } from './trace.ts';
@@ -40,6 +43,7 @@ const CARDS: Readonly<Record<Language, CardTexts>> = { en: enCards, es: esCards 
 const PLANS: Readonly<Record<Language, PlanTexts>> = { en: enPlan, es: esPlan };
 const PRINTED: Readonly<Record<Language, PrintCatalogue>> = { en: enPrinted, es: esPrinted };
 const SCREENS: Readonly<Record<Language, ScreenTexts>> = { en: enScreens, es: esScreens };
+const TALKS: Readonly<Record<Language, TalkTexts>> = { en: enTalk, es: esTalk };
 const TRACES: Readonly<Record<Language, TraceCatalogue>> = { en: enTrace, es: esTrace };
 
 export const wordsFor = (language: Language): Words => wordsIn(CATALOGUES[language]);
@@ -56,6 +60,8 @@ export const cardWords = (language: Language): CardWords =>
   textWords(language, { ...SCREENS[language], ...CARDS[language] });
 
 export const planWords = (language: Language): PlanWords => textWords(language, PLANS[language]);
+
+export const talkWords = (language: Language): TalkWords => textWords(language, TALKS[language]);
 
 export const printWords = (language: Language): PrintWords => printWordsIn(language, PRINTED[language]);
 

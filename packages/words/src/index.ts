@@ -1,7 +1,18 @@
 // The only home of sentences: codes and numbers in, sentences out, in English and Spanish.
 
 export type { TerminalWords } from './at-once.ts';
-export { cardWords, planWords, printWords, screenWords, terminalWords, traceWords, wordsFor } from './at-once.ts';
+export {
+  cardWords,
+  planWords,
+  printWords,
+  screenWords,
+  talkWords,
+  terminalWords,
+  traceWords,
+  wordsFor,
+} from './at-once.ts';
+export type { BestVoice } from './best.ts';
+export { bestSentences, bestValue } from './best.ts';
 export type { CardWords } from './cards.ts';
 export type { Reading } from './class-reader.ts';
 export { classReader } from './class-reader.ts';
@@ -15,6 +26,7 @@ export {
   loadPlanWords,
   loadPrintWords,
   loadScreenWords,
+  loadTalkWords,
   loadTraceWords,
   loadWords,
 } from './on-demand.ts';
@@ -24,6 +36,7 @@ export type { Reader } from './reader.ts';
 export type { ScreenKey, ScreenWords } from './screens.ts';
 export type { StabilityWords } from './stability.ts';
 export type { StabilityBrief } from './stability-brief.ts';
+export type { TalkKey, TalkWords } from './talk.ts';
 export type { PhotoFault, TraceKey, TraceWords } from './trace.ts';
 export { typedText } from './typed.ts';
 export type { Side, Sides } from './why.ts';

@@ -6,6 +6,7 @@ import type { Language } from './language.ts';
 import type { PlanTexts, PlanWords } from './plan.ts';
 import type { PrintCatalogue, PrintWords } from './print.ts';
 import type { ScreenTexts, ScreenWords } from './screens.ts';
+import type { TalkTexts, TalkWords } from './talk.ts';
 import { textWords } from './text-words.ts';
 import type { TraceCatalogue, TraceWords } from './trace.ts';
 import type { Words } from './words.ts';
@@ -37,6 +38,11 @@ const PRINTED: Load<PrintCatalogue> = {
   es: async () => (await import('./es/print/index.ts')).printed,
 };
 
+const TALKS: Load<TalkTexts> = {
+  en: async () => (await import('./en/talk/index.ts')).talk,
+  es: async () => (await import('./es/talk/index.ts')).talk,
+};
+
 const TRACES: Load<TraceCatalogue> = {
   en: async () => (await import('./en/trace.ts')).trace,
   es: async () => (await import('./es/trace.ts')).trace,
@@ -52,6 +58,9 @@ export const loadScreenWords = async (language: Language): Promise<ScreenWords> 
 
 export const loadPlanWords = async (language: Language): Promise<PlanWords> =>
   textWords(language, await PLANS[language]());
+
+export const loadTalkWords = async (language: Language): Promise<TalkWords> =>
+  textWords(language, await TALKS[language]());
 
 export async function loadCardWords(language: Language): Promise<CardWords> {
   const [screens, cards] = await Promise.all([SCREENS[language](), CARDS[language]()]);

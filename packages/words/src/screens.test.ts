@@ -7,21 +7,26 @@ import { plan as englishPlan } from './en/plan/index.ts';
 import { printed as englishPrinted } from './en/print/index.ts';
 import { cards as englishCards } from './en/screens/cards.ts';
 import { screens as englishScreens } from './en/screens/index.ts';
+import { talk as englishTalk } from './en/talk/index.ts';
 import { own as spanishOwn } from './es/own.ts';
 import { plan as spanishPlan } from './es/plan/index.ts';
 import { printed as spanishPrinted } from './es/print/index.ts';
 import { cards as spanishCards } from './es/screens/cards.ts';
 import { screens as spanishScreens } from './es/screens/index.ts';
+import { talk as spanishTalk } from './es/talk/index.ts';
 import type { PlanKey } from './plan.ts';
 import type { PrintKey } from './print.ts';
 import type { ScreenKey } from './screens.ts';
+import type { TalkKey } from './talk.ts';
 
-const english = { ...englishScreens, ...englishCards, ...englishPlan, ...englishPrinted.texts };
-const spanish = { ...spanishScreens, ...spanishCards, ...spanishPlan, ...spanishPrinted.texts };
-const keys = Object.keys(english) as (ScreenKey | keyof EnglishCards | PlanKey | PrintKey)[];
+const english = { ...englishScreens, ...englishCards, ...englishPlan, ...englishTalk, ...englishPrinted.texts };
+const spanish = { ...spanishScreens, ...spanishCards, ...spanishPlan, ...spanishTalk, ...spanishPrinted.texts };
+const keys = Object.keys(english) as (ScreenKey | keyof EnglishCards | PlanKey | TalkKey | PrintKey)[];
 
 it('no text stands under the same name in two catalogues', () => {
-  const all = [englishScreens, englishCards, englishPlan, englishPrinted.texts].flatMap((texts) => Object.keys(texts));
+  const all = [englishScreens, englishCards, englishPlan, englishTalk, englishPrinted.texts].flatMap((texts) =>
+    Object.keys(texts),
+  );
   expect(all.filter((key, k) => all.indexOf(key) !== k)).toEqual([]);
 });
 

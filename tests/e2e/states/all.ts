@@ -4,6 +4,7 @@ import { board } from './board.ts';
 import { build } from './build.ts';
 import { challenge } from './challenge.ts';
 import { classPlan } from './class.ts';
+import { fair } from './fair.ts';
 import { frame } from './frame.ts';
 import { kit } from './kit.ts';
 import { print } from './print.ts';
@@ -21,6 +22,7 @@ export const STATES: readonly State[] = [
   ...build,
   ...scoreCard,
   ...board,
+  ...fair,
   ...classPlan,
   ...challenge,
   ...kit,

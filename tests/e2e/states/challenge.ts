@@ -2,7 +2,7 @@
 
 import type { Page } from 'playwright-core';
 import { copyChallenge, openChallenge, openFolds } from '../tools/challenge.ts';
-import { english, englishPlan } from '../tools/words.ts';
+import { english, englishPlan, englishTalk } from '../tools/words.ts';
 import type { State } from './state.ts';
 
 /** A copy of Harbour Wall: it has rows of every kind, and nobody has built under it. */
@@ -44,6 +44,16 @@ export const challenge: readonly State[] = [
       await page.getByRole('button', { name: englishPlan('challenge.supply-yes'), exact: true }).click();
       await page.getByRole('button', { name: englishPlan('challenge.add-reward'), exact: true }).click();
       await page.getByRole('button', { name: englishPlan('challenge.add-label'), exact: true }).click();
+    },
+  },
+  {
+    name: 'challenge-best',
+    go: async (page) => {
+      await openChallenge(page);
+      await openFolds(page, 'best');
+      await page.getByRole('button', { name: englishTalk('best.find'), exact: true }).click();
+      await page.getByText(englishTalk('best.any')).waitFor();
+      await page.getByLabel(englishTalk('best.show')).check();
     },
   },
   {

@@ -3,7 +3,17 @@
 import type { Locator, Page } from 'playwright-core';
 import { english } from './words.ts';
 
-export type Screen = 'class' | 'challenge' | 'kit' | 'print' | 'supply' | 'build' | 'record' | 'score' | 'board';
+export type Screen =
+  | 'class'
+  | 'challenge'
+  | 'kit'
+  | 'print'
+  | 'supply'
+  | 'build'
+  | 'record'
+  | 'score'
+  | 'board'
+  | 'fair';
 
 /** From Start: opens the demo class, on Build or on another screen; then without waiting until Build stands. */
 export async function openDemo(page: Page, screen: Screen = 'build'): Promise<void> {

@@ -16,6 +16,7 @@ type Manifest = Readonly<Record<string, Chunk>>;
 
 const FIRST = 'index.html';
 const BUILD = 'src/screens/build/build.tsx';
+const BOARD = 'src/screens/board/board.tsx';
 /** Comes when the words of the first screen already stand. */
 const DRAWING = 'src/screens/start/tower.tsx';
 /** Read and written whenever a class is open, so it is there on every screen but Start. */
@@ -27,11 +28,16 @@ const MODELS = 'src/models/saving.ts';
 /** The door for photos comes when somebody goes through it. */
 const TRACE = 'src/screens/trace/trace-door.tsx';
 
+/** The graphs of the Board, with the library that draws them, come when somebody looks at them. */
+const GRAPHS = 'src/screens/board/graphs/graphs-board.tsx';
+
 /** A device loads one language. Both are nearly the same length; the longer one counts. */
 const WORDS = '../../packages/words/src/';
 const SCREEN_TEXTS = `${WORDS}es/screens/index.ts`;
 /** Those of the Score card and the Board come with them. */
 const CARD_TEXTS = `${WORDS}es/screens/cards.ts`;
+/** Those of the graphs and of Fair points. */
+const TALK_TEXTS = `${WORDS}es/talk/index.ts`;
 const TRACE_TEXTS = [`${WORDS}es/trace.ts`, `${WORDS}trace.ts`];
 const BUILD_TEXTS = [`${WORDS}es/index.ts`, `${WORDS}words.ts`];
 
@@ -48,7 +54,8 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
     Build: screen(BUILD),
     'Trace it, beside Build': screen(BUILD, TRACE, ...TRACE_TEXTS) - screen(BUILD),
     'Score card': screen('src/screens/score/score-card.tsx', CARD_TEXTS),
-    Board: screen('src/screens/board/board.tsx', CARD_TEXTS),
+    Board: screen(BOARD, CARD_TEXTS),
+    'graphs, beside the Board': screen(BOARD, GRAPHS, CARD_TEXTS, TALK_TEXTS) - screen(BOARD, CARD_TEXTS),
     'a 3D model': screen(MODELS) - sum(folder, open),
     'the worker that scores': sum(folder, workerOf(folder, 'engine-worker')),
     'the worker that prints': sum(folder, workerOf(folder, 'print-worker')),
@@ -56,7 +63,7 @@ export function sizesOf(folder: string): Readonly<Record<string, number>> {
   };
 }
 
-/** The scripts reached from `sources`; `later`: also by what they import only when it is needed, but for 3D models and photos. */
+/** The scripts reached from `sources`; `later`: also by what they import only when it is needed, but for 3D models, photos and graphs. */
 function reached(manifest: Manifest, sources: readonly string[], later: boolean): ReadonlySet<string> {
   const seen = new Set<string>();
   const follow = (key: string): void => {
@@ -72,7 +79,7 @@ function reached(manifest: Manifest, sources: readonly string[], later: boolean)
   return new Set([...seen].map((key) => manifest[key]?.file ?? '').filter((file) => file.endsWith('.js')));
 }
 
-const isApart = (source: string): boolean => source.startsWith(WORDS) || source === MODELS || source === TRACE;
+const isApart = (source: string): boolean => source.startsWith(WORDS) || [MODELS, TRACE, GRAPHS].includes(source);
 
 /** A worker with what it imports at once; what it loads later (the large solver, words) is not in it. */
 function workerOf(folder: string, name: string): ReadonlySet<string> {

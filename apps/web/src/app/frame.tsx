@@ -21,6 +21,7 @@ const TEXT = {
   '/record': 'tab.record',
   '/score': 'tab.score',
   '/board': 'tab.board',
+  '/fair': 'tab.fair',
 } as const satisfies Readonly<Record<TabPath, ScreenKey>>;
 
 export function Frame({ children }: { readonly children: ComponentChildren }) {

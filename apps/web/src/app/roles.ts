@@ -11,11 +11,12 @@ export type TabPath =
   | '/build'
   | '/record'
   | '/score'
-  | '/board';
+  | '/board'
+  | '/fair';
 
 /** In the order of the day. */
 const TABS: Readonly<Record<Role, readonly [TabPath, ...TabPath[]]>> = {
-  teacher: ['/class', '/challenge', '/kit', '/print', '/supply', '/build', '/record', '/score', '/board'],
+  teacher: ['/class', '/challenge', '/kit', '/print', '/supply', '/build', '/record', '/score', '/board', '/fair'],
   pupil: ['/build', '/supply', '/score', '/board'],
   measurer: ['/record', '/supply', '/score', '/board'],
   judge: ['/record', '/score', '/board'],

@@ -1,7 +1,7 @@
 // The screens that come over the network when they are first opened, by their addresses.
 
 import type { Language } from '@cairnmark/words';
-import { loadCardWords, loadPlanWords } from '@cairnmark/words';
+import { loadCardWords, loadPlanWords, loadTalkWords } from '@cairnmark/words';
 import type { ComponentType } from 'preact';
 
 export type LoadScreen = () => Promise<ComponentType>;
@@ -17,6 +17,7 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
   '/build': async () => (await import('../screens/build/build.tsx')).default,
   '/score': async () => (await import('../screens/score/score-card.tsx')).default,
   '/board': async () => (await import('../screens/board/board.tsx')).default,
+  '/fair': async () => (await import('../screens/fair/fair-points.tsx')).default,
 };
 
 /**
@@ -26,7 +27,8 @@ export const SCREENS: Readonly<Record<string, LoadScreen>> = {
  */
 export function fetchAhead(language: Language): void {
   const fetchAll = (): void => {
-    const all = [...Object.values(SCREENS), () => loadCardWords(language), () => loadPlanWords(language)];
+    const words = [loadCardWords, loadPlanWords, loadTalkWords].map((load) => () => load(language));
+    const all = [...Object.values(SCREENS), ...words];
     for (const load of all) load().catch(() => undefined);
   };
   // Not every browser tells when it is idle.

@@ -12,10 +12,13 @@ interface Drawn {
   readonly token: string;
   /** Drawing units a mm. */
   readonly scale: number;
+  /** An id of its own in the page, for a drawing that stands in no tree of parts; else it finds one. */
+  readonly name?: string | undefined;
 }
 
-export function DrawnSolid({ drawing, token, scale }: Drawn) {
-  const id = useId();
+export function DrawnSolid({ drawing, token, scale, name }: Drawn) {
+  const own = useId();
+  const id = name ?? own;
   const { outline, faces, blend } = drawing;
   const fill = blend === null ? mixed(token, 0) : `url(#${id})`;
   return (
@@ -30,7 +33,7 @@ export function DrawnSolid({ drawing, token, scale }: Drawn) {
   );
 }
 
-interface BlendFillOf extends Omit<Drawn, 'drawing'> {
+interface BlendFillOf extends Omit<Drawn, 'drawing' | 'name'> {
   readonly id: string;
   readonly blend: Blend;
 }

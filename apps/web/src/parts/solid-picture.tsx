@@ -16,9 +16,11 @@ interface SolidPictureOf {
   readonly resting?: string;
   /** px a mm, from `kitScale`: the same for all solids that are seen together. */
   readonly scale: number;
+  /** See `DrawnSolid`. */
+  readonly name?: string;
 }
 
-export function SolidPicture({ solid, resting, scale }: SolidPictureOf) {
+export function SolidPicture({ solid, resting, scale, name }: SolidPictureOf) {
   const drawing = useMemo(() => drawingOf(putDown(solid, resting), VIEWS.corner), [solid, resting]);
   const [x, y] = ringCentre(drawing.outline);
   const half = PICTURE_PX / 2;
@@ -31,7 +33,7 @@ export function SolidPicture({ solid, resting, scale }: SolidPictureOf) {
       aria-hidden="true"
       focusable="false"
     >
-      <DrawnSolid drawing={drawing} token={colourToken(familyOf(solid.id))} scale={scale} />
+      <DrawnSolid drawing={drawing} token={colourToken(familyOf(solid.id))} scale={scale} name={name} />
     </svg>
   );
 }

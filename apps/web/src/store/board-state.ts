@@ -8,7 +8,7 @@ export const WHOLE_DAY = '*';
 export interface BoardState {
   /** Id of a challenge, or the whole day; null: the challenge at work. */
   readonly shown: string | null;
-  readonly view: 'ranking' | 'own';
+  readonly view: 'ranking' | 'graphs' | 'own';
   readonly placesHidden: boolean;
   /** How many places are revealed, the last one first, by what is shown; null: all are shown. */
   readonly reveal: Readonly<Record<string, number>> | null;

@@ -24,7 +24,7 @@ export function stabilityQuestion(
     pieces: layout.pieces,
     solids: solidsOf(layout.pieces, challenge, group),
     stuff: new Map(challenge.kit.kinds.map((kind) => [kind.id, stuffOf(kind)])),
-    table: SMOOTH_AS_THE_PIECE,
+    table: TABLE_SURFACE,
     pairs: challenge.kit.frictions,
     tabsOf,
     rulerStepMm: rulerOf(challenge.ruler).stepMm,
@@ -35,11 +35,16 @@ export function stabilityQuestion(
 }
 
 /** A kind's friction is the one it has on the table too, unless the pair is stated: the smaller of the two counts. */
-const SMOOTH_AS_THE_PIECE: Surface = { material: TABLE, friction: Number.POSITIVE_INFINITY };
+export const TABLE_SURFACE: Surface = { material: TABLE, friction: Number.POSITIVE_INFINITY };
 
 const stuffOf = ({ material, surface, friction }: KindOfPiece): KindStuff => ({
   material,
-  surface: { material: surface, friction },
+  surface: surfaceOf({ surface, friction }),
+});
+
+export const surfaceOf = ({ surface, friction }: Pick<KindOfPiece, 'surface' | 'friction'>): Surface => ({
+  material: surface,
+  friction,
 });
 
 function solidsOf(pieces: readonly LaidPiece[], challenge: Challenge, group: Group): ReadonlyMap<string, Solid> {

@@ -17,7 +17,7 @@ export interface Prints {
 export const PRINT_BITS = 24;
 
 export function printsOf(challenge: Challenge, group: Group | undefined): Prints {
-  const { id, name, labels, hidden, gradePreset, kit, ...rules } = challenge;
+  const { id, name, labels, hidden, bestShown, gradePreset, kit, ...rules } = challenge;
   const kinds = kit.kinds.map(({ name, crushed, ...kind }) => kind);
   return {
     rules: printOf(rules),

@@ -96,4 +96,5 @@ export const challenge: z.ZodMiniType<Challenge> = z.strictObject({
   supply: z.nullable(supplyRule),
   hidden: listOf(measure, FACTS_MOST),
   labels: listOf(name, ROWS_MOST),
+  bestShown: z.exactOptional(z.boolean()),
 });

@@ -3,8 +3,10 @@
 export { frictionCone } from './cone.ts';
 export { contactColumns, weights } from './equilibrium.ts';
 export type { Failure } from './failures.ts';
+export { RIM_CORNERS } from './feature.ts';
 export type { JointMargin, Tilt } from './figures.ts';
 export type { PairFriction, Surface } from './friction.ts';
+export { frictionBetween } from './friction.ts';
 export type { HighsRuntime } from './highs-solver.ts';
 export { highsSolver } from './highs-solver.ts';
 export type { Hinge } from './hinge.ts';
@@ -17,6 +19,7 @@ export type { Material, OwnMass, TabPaper, TabsOf } from './material.ts';
 export { massOf, noTabs } from './material.ts';
 export type { Mend, Side } from './mend.ts';
 export { moveBy } from './mend.ts';
+export { nearestEdgeOf } from './nearest-edge.ts';
 export type { NotPredicted } from './not-predicted.ts';
 export type { WithoutPiece } from './on-request.ts';
 export { tiltTowards, withoutPiece } from './on-request.ts';

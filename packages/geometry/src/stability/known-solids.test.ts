@@ -129,6 +129,15 @@ describe('every solid on its base tips as tabled', () => {
   });
 });
 
+describe('two discs face to face', () => {
+  it('keep their rim when they are equal: a frustum upside down on its like, full, tips at 20 / 34', () => {
+    // R = 40, r = 20, h = 56: the centre of mass stands h (R2 + 2 R r + 3 r2) / (4 (R2 + R r + r2)) = 22 over the base.
+    const pair = [put('it', 0, 0), put('it', 0, 0, { resting: 'top' })];
+    const it = judged(question(pair, { it: roundFrustum(40, 20, 56) }, FULL, GRIPPY));
+    expectNear(Math.tan(it.tipsAt?.tiltRad ?? Number.NaN), 20 / 34, EXACT);
+  });
+});
+
 describe('slide or tip', () => {
   const crate = (friction: number): Stability =>
     alone(cube(1200), FULL, friction, { weighed: { massG: 7, centreMm: 900 } });

@@ -25,18 +25,36 @@ export function patchesOf(stack: Stack, frictionOf: (support: Support) => number
     const plane = planeAt(normal, up.points);
     const shared = commonPart(flat(plane, down.points), flat(plane, up.points));
     const points = shared.map((point) => raise(plane, point));
-    const disc = wholeDisc(down.disc, normal, points) ?? wholeDisc(up.disc, normal, points);
+    const disc =
+      down.disc !== null && up.disc !== null
+        ? smallerDisc(down.disc, up.disc, normal, points)
+        : wholeDisc(down.disc ?? up.disc, normal, points);
     return { upper, lower, normal, friction, points, disc, rolling: up.curved ? [...rollsUpper, lower] : rollsUpper };
   });
 }
 
+/**
+ * The one of two discs that lies wholly on the other, at the height of the contact. Their corners may not say so: those of
+ * equal discs need not lie on each other.
+ */
+function smallerDisc(down: Disc, up: Disc, normal: Vec3, points: readonly Vec3[]): Disc | null {
+  const [small, large] = down.radiusMm <= up.radiusMm ? [down, up] : [up, down];
+  const between = sub3(large.centre, small.centre);
+  const asideMm = length3(sub3(between, scale3(normal, dot3(normal, between))));
+  return asideMm + small.radiusMm <= large.radiusMm + ON_RIM_MM ? atContact(small, normal, points) : null;
+}
+
 /** The disc, at the height of the contact, when all of it is there: every corner of the contact lies on its rim. */
 function wholeDisc(disc: Disc | null, normal: Vec3, points: readonly Vec3[]): Disc | null {
-  const [first] = points;
-  if (disc === null || first === undefined || points.length !== RIM_CORNERS) return null;
-  const centre = add3(disc.centre, scale3(normal, dot3(normal, sub3(first, disc.centre))));
-  const onRim = points.every((point) => Math.abs(length3(sub3(point, centre)) - disc.radiusMm) <= ON_RIM_MM);
-  return onRim ? { centre, radiusMm: disc.radiusMm } : null;
+  if (disc === null || points.length !== RIM_CORNERS) return null;
+  const raised = atContact(disc, normal, points);
+  return points.every((point) => Math.abs(length3(sub3(point, raised.centre)) - disc.radiusMm) <= ON_RIM_MM)
+    ? raised
+    : null;
+}
+
+function atContact({ centre, radiusMm }: Disc, normal: Vec3, [first = centre]: readonly Vec3[]): Disc {
+  return { centre: add3(centre, scale3(normal, dot3(normal, sub3(first, centre)))), radiusMm };
 }
 
 /** mm. Rounding of a corner that was turned, moved and laid into a plane. */

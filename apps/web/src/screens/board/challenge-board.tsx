@@ -1,7 +1,8 @@
-// The board of one challenge: its ranking, or each group's own progress in it.
+// The board of one challenge: its ranking, its graphs, or each group's own progress in it.
 
 import type { Challenge } from '@cairnmark/engine';
 import { useMemo } from 'preact/hooks';
+import { Arriving } from '../../app/arriving.tsx';
 import { useCardWords } from '../../app/card-words.tsx';
 import { useBuildWords } from '../../app/use-build-words.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -26,5 +27,13 @@ export function ChallengeBoard({
   );
   const lines = useMemo(() => boardLines(score, challenge), [score, challenge]);
   if (view === 'own') return <OwnProgress scene={scene} lines={lines} freezing={freezing} />;
+  if (view === 'graphs') {
+    return (
+      <Arriving ask={loadGraphs}>{(Graphs) => <Graphs scene={scene} lines={lines} freezing={freezing} />}</Arriving>
+    );
+  }
   return <Ranking scene={scene} lines={lines} freezing={freezing} />;
 }
+
+/** With the library that draws them, which nothing else of the Board needs. */
+const loadGraphs = async () => (await import('./graphs/graphs-board.tsx')).default;

@@ -50,7 +50,7 @@ export function Head({
         <Choice
           label={words.say('board.view')}
           hideLabel
-          options={(['ranking', 'own'] as const).map((id) => ({ id, text: words.say(`board.${id}`) }))}
+          options={(['ranking', 'graphs', 'own'] as const).map((id) => ({ id, text: words.say(`board.${id}`) }))}
           chosen={view}
           choose={(id) => showOnBoard({ view: id })}
         />

@@ -23,6 +23,7 @@ export function ChallengeHelp() {
         [say('challenge.help-criteria'), say('challenge.criteria')],
         [say('challenge.help-own'), say('challenge.own')],
         [say('challenge.help-supply'), say('challenge.supply')],
+        [say('challenge.help-best'), say('challenge.best')],
         [say('challenge.help-grade'), say('challenge.grade')],
         [say('challenge.help-labels'), say('challenge.labels')],
         [say('challenge.help-day'), say('challenge.day')],

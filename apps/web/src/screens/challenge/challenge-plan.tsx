@@ -9,6 +9,7 @@ import { HelpArea } from '../../parts/asked-help.tsx';
 import { isLocked } from '../../store/challenge-lock.ts';
 import type { At } from '../../store/where-at.ts';
 import './challenge.css';
+import { BestFold } from './best-fold.tsx';
 import { ChallengeHelp } from './challenge-help.tsx';
 import { Chooser } from './chooser.tsx';
 import { DayFold } from './day-fold.tsx';
@@ -45,6 +46,7 @@ function ChallengePlan({ at }: { readonly at: At }) {
             <div className="chal-form">
               <Head arrive={setNamed} name={named === challenge.id} named={() => setNamed(null)} />
               <RuleParts />
+              <BestFold />
               <GradeFold />
               <LabelsFold />
               <DayFold />

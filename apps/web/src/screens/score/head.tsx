@@ -5,6 +5,7 @@ import type { Standing } from '@cairnmark/scoring';
 import type { Card } from './card.ts';
 import { useCard } from './card.ts';
 import { Changed, Headline } from './head-total.tsx';
+import { NearBestLine } from './near-best-line.tsx';
 import { countingTry } from './tries.ts';
 
 export function Head({ standing }: { readonly standing: Standing | null }) {
@@ -24,6 +25,7 @@ export function Head({ standing }: { readonly standing: Standing | null }) {
       )}
       {standing !== null && <Place standing={standing} />}
       <Seen />
+      <NearBestLine />
       <Changed />
     </div>
   );

@@ -110,6 +110,9 @@ export const challengeFolds = {
   'challenge.shown': 'The class sees',
   'challenge.asked-for': 'in the rules',
   // Labels.
+  'challenge.best': 'The best possible build',
+  'challenge.best-shown': 'Groups are told how near they come',
+  'challenge.best-not-shown': 'Only you can see it',
   'challenge.labels': 'Labels',
   'challenge.labels-none': 'None',
   'challenge.labels-note': 'Codes of your curriculum or words of your own. They change no result.',

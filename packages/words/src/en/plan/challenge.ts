@@ -112,6 +112,8 @@ export const challenge = {
   'challenge.help-own': 'Which π the class takes, and how close a result must be.',
   'challenge.help-supply': 'The rules of the game in which groups earn their pieces.',
   'challenge.help-grade': 'Sets ruler, π and what the class sees. You can open each row again.',
+  'challenge.help-best':
+    'The best that the pieces and the rules allow, and whether groups are told how near they come.',
   'challenge.help-labels': 'Codes of your curriculum, or words of your own.',
   'challenge.help-day': 'How the results of all challenges are put together.',
   'challenge.help-remove': 'Takes the challenge out of the class. It can be put back at once.',

@@ -6,6 +6,7 @@ export const board = {
   'board.day': 'Whole day',
   'board.view': 'What is shown',
   'board.ranking': 'Ranking',
+  'board.graphs': 'Graphs',
   'board.own': 'Own progress',
   'board.full-screen': 'Full screen',
   'board.leave-full-screen': 'Leave full screen',

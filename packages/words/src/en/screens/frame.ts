@@ -13,6 +13,7 @@ export const frame = {
   'tab.build': 'Build',
   'tab.score': 'Score card',
   'tab.board': 'Board',
+  'tab.fair': 'Fair points',
   'frame.try': '{group}, try {number}',
   'frame.change-group': 'Change group or challenge',
   'frame.group': 'Group',

@@ -107,6 +107,7 @@ export const challenge = {
   'challenge.help-own': 'Qué π toma la clase, y cómo de cerca debe quedar un resultado.',
   'challenge.help-supply': 'Las reglas del juego en el que los grupos ganan sus piezas.',
   'challenge.help-grade': 'Pone la regla, π y lo que ve la clase. Puedes abrir de nuevo cada fila.',
+  'challenge.help-best': 'Lo mejor que permiten las piezas y las reglas, y si se dice a los grupos cuánto se acercan.',
   'challenge.help-labels': 'Códigos de tu programa, o palabras tuyas.',
   'challenge.help-day': 'Cómo se juntan los resultados de todos los retos.',
   'challenge.help-remove': 'Quita el reto de la clase. Se puede devolver enseguida.',

@@ -8,6 +8,7 @@ export const board: Readonly<Record<keyof typeof pattern, string>> = {
   'board.day': 'Todo el día',
   'board.view': 'Qué se muestra',
   'board.ranking': 'Clasificación',
+  'board.graphs': 'Gráficos',
   'board.own': 'Progreso propio',
   'board.full-screen': 'Pantalla completa',
   'board.leave-full-screen': 'Salir de pantalla completa',

@@ -15,6 +15,7 @@ export const frame: Readonly<Record<keyof typeof pattern, string>> = {
   'tab.build': 'Construir',
   'tab.score': 'Tarjeta de puntos',
   'tab.board': 'Tablero',
+  'tab.fair': 'Puntos justos',
   'frame.try': '{group}, intento {number}',
   'frame.change-group': 'Cambiar de grupo o de reto',
   'frame.group': 'Grupo',

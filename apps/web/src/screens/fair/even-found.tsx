@@ -1,0 +1,52 @@
+// What the search for the fairest points came to, and whether all could ever earn alike.
+
+import type { Evenness, ExactlyEven, Times } from '@cairnmark/scoring';
+import { rounded } from './earned.ts';
+import type { Cost, Lab } from './lab.ts';
+import { kindName, ruleText, useLab } from './lab.ts';
+import { TriedRule } from './tried-rule.tsx';
+
+export function EvenFound({
+  answer,
+  cost,
+  rows,
+}: {
+  readonly answer: Evenness;
+  /** What was to be even. */
+  readonly cost: Cost;
+  readonly rows: readonly string[];
+}) {
+  const lab = useLab();
+  const { say, words } = lab;
+  if (answer.status === 'not-settled') return <p className="note">{say('lab.stopped')}</p>;
+  if (answer.status === 'no-rows') return <p className="warnbox">{say('lab.even-no-rows')}</p>;
+  const { rule, exactly } = answer;
+  const points = (value: number): string => words.counted('points', rounded(value));
+  return (
+    <div className="note fair-found">
+      <p>{say('lab.even-found', { what: say(`lab.for-${cost}`) })}</p>
+      <TriedRule rule={rule} rows={rows}>
+        {rule.gap === 0
+          ? say('lab.even-exact')
+          : say('lab.even-spread', { lowest: points(rule.lowest), highest: points(rule.highest) })}
+      </TriedRule>
+      {rule.gap > 0 && <p>{exactlyText(exactly, rows, lab)}</p>}
+    </div>
+  );
+}
+
+function exactlyText(exactly: ExactlyEven, rows: readonly string[], lab: Lab): string {
+  const { say, words, kit } = lab;
+  if (exactly.possible) {
+    const rates = kit.rows.map(({ id }) => exactly.rule.rates[rows.indexOf(id)] ?? 0);
+    return say('lab.even-exact-rule', { rule: ruleText(kit.rows, rates, lab) });
+  }
+  const listed = (side: readonly Times[]): string =>
+    words.listed(side.map(({ kind, times }) => say('lab.times', { count: times, solid: kindName(kind, lab) })));
+  const count = (side: readonly Times[]): number => side.reduce((sum, { times }) => sum + times, 0);
+  const asMany = count(exactly.these) === count(exactly.those);
+  return say(asMany ? 'lab.even-never' : 'lab.even-never-negative', {
+    these: listed(exactly.these),
+    those: listed(exactly.those),
+  });
+}

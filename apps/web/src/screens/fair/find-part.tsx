@@ -1,0 +1,177 @@
+// Find points: what is looked for, what may count, and what was found or why there is nothing to find.
+
+import { isCountedRow } from '@cairnmark/engine';
+import { useState } from 'preact/hooks';
+import { NumberField } from '../../parts/number-field.tsx';
+import type { Searched } from '../../workers/use-fair.ts';
+import { useFairSearch } from '../../workers/use-fair.ts';
+import { EvenFound } from './even-found.tsx';
+import { Found } from './found.tsx';
+import { rowText, useLab } from './lab.ts';
+import type { Wish } from './task.ts';
+import { evenCost, evenTask, favourTask, furtherRows } from './task.ts';
+
+export function FindPart() {
+  const lab = useLab();
+  const { say, kit } = lab;
+  const favour = useFairSearch('favour');
+  const even = useFairSearch('even');
+  const [wish, setWish] = useState<Wish>(() => ({
+    what: 'favour',
+    favourite: kit.kinds[0]?.id ?? '',
+    lead: 1,
+    most: 10,
+    negative: false,
+    rows: kit.rows.filter(isCountedRow).map(({ id }) => id),
+  }));
+  // Another way of counting has other rows.
+  const rows = wish.rows.filter((id) => kit.rows.some((row) => row.id === id));
+  const asked: Wish = { ...wish, rows };
+  const change = (part: Partial<Wish>): void => {
+    favour.forget();
+    even.forget();
+    setWish({ ...asked, ...part });
+  };
+  const search = (): void => {
+    if (wish.what === 'even') even.ask(evenTask(kit.data, asked, evenCost(lab)));
+    else favour.ask({ task: favourTask(kit.data, asked), further: furtherRows(kit.data, asked), rules: RULES_WANTED });
+  };
+  const { found, stop } = wish.what === 'even' ? even : favour;
+  return (
+    <section className="fair-find" aria-labelledby="fair-find">
+      <h2 id="fair-find">{say('lab.find')}</h2>
+      <WishForm wish={asked} change={change} />
+      <button
+        type="button"
+        className="btn fair-search"
+        aria-disabled={rows.length === 0}
+        onClick={() => rows.length > 0 && search()}
+      >
+        {say('lab.search')}
+      </button>
+      {rows.length === 0 && <p className="warnbox">{say('lab.few-rows')}</p>}
+      <State found={found} stop={stop} />
+      <div role="status" className="fair-result" aria-busy={found.kind === 'working'}>
+        {wish.what === 'favour' && favour.found.kind === 'answered' && (
+          <Found wish={asked} answer={favour.found.answer} rows={rows} />
+        )}
+        {wish.what === 'even' && even.found.kind === 'answered' && (
+          <EvenFound answer={even.found.answer} cost={evenCost(lab)} rows={rows} />
+        )}
+      </div>
+    </section>
+  );
+}
+
+/** More would not be read. */
+const RULES_WANTED = 5;
+
+function State({ found, stop }: { readonly found: Searched<unknown>; readonly stop: () => void }) {
+  const { say } = useLab();
+  switch (found.kind) {
+    case 'working':
+      return (
+        <p className="fair-working">
+          <span role="status">{say('lab.searching', { count: found.steps })}</span>
+          <button type="button" className="btn" onClick={stop}>
+            {say('lab.stop')}
+          </button>
+        </p>
+      );
+    case 'stopped':
+      return (
+        <p className="note" role="status">
+          {say('lab.stopped')}
+        </p>
+      );
+    case 'failed':
+      return (
+        <p className="badbox" role="alert">
+          {say('lab.failed')}
+        </p>
+      );
+    default:
+      return null;
+  }
+}
+
+function WishForm({ wish, change }: { readonly wish: Wish; readonly change: (part: Partial<Wish>) => void }) {
+  const lab = useLab();
+  const { say, kit, ruler } = lab;
+  const number = (key: 'lead' | 'most', most: number) => (
+    <NumberField
+      label={say(`lab.${key}`)}
+      value={wish[key]}
+      unit="count"
+      least={1}
+      most={most}
+      whole
+      ruler={ruler}
+      change={(value) => change({ [key]: value })}
+    />
+  );
+  return (
+    <>
+      <fieldset className="fair-what">
+        <legend className="vh">{say('lab.what')}</legend>
+        {(['favour', 'even'] as const).map((what) => (
+          <label key={what} className="fair-tick">
+            <input type="radio" name="fair-what" checked={wish.what === what} onChange={() => change({ what })} />
+            <span>{say(what === 'favour' ? 'lab.favour-one' : 'lab.most-even')}</span>
+          </label>
+        ))}
+      </fieldset>
+      {wish.what === 'favour' && (
+        <div className="field">
+          <label htmlFor="fair-which">{say('lab.which')}</label>
+          <select
+            id="fair-which"
+            className="in"
+            value={wish.favourite}
+            onChange={({ currentTarget }) => change({ favourite: currentTarget.value })}
+          >
+            {kit.kinds.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </div>
+      )}
+      <div className="fair-two">
+        {wish.what === 'favour' && number('lead', LEAD_MOST)}
+        {number('most', RATE_MOST)}
+      </div>
+      <fieldset className="fair-what fair-two">
+        <legend className="lab">{say('lab.rows')}</legend>
+        {kit.rows.map((row) => (
+          <Tick
+            key={row.id}
+            text={rowText(row, lab)}
+            on={wish.rows.includes(row.id)}
+            turn={(on) => change({ rows: on ? [...wish.rows, row.id] : wish.rows.filter((id) => id !== row.id) })}
+          />
+        ))}
+      </fieldset>
+      <Tick text={say('lab.negative')} on={wish.negative} turn={(negative) => change({ negative })} />
+    </>
+  );
+}
+
+const LEAD_MOST = 1000;
+const RATE_MOST = 100;
+
+const Tick = ({
+  text,
+  on,
+  turn,
+}: {
+  readonly text: string;
+  readonly on: boolean;
+  readonly turn: (on: boolean) => void;
+}) => (
+  <label className="fair-tick">
+    <input type="checkbox" checked={on} onChange={({ currentTarget }) => turn(currentTarget.checked)} />
+    <span>{text}</span>
+  </label>
+);

@@ -1,0 +1,142 @@
+// Guess the rule: a few scored pieces, a secret rule, and one more piece to try a guess on.
+
+import { isCountedRow, withRows } from '@cairnmark/engine';
+import type { RiddleRule, RuleFamily } from '@cairnmark/scoring';
+import { RULE_FAMILIES } from '@cairnmark/scoring';
+import { useMemo, useState } from 'preact/hooks';
+import { kitScale } from '../../drawing/kit-scale.ts';
+import { Choice } from '../../parts/choice.tsx';
+import { Icon } from '../../parts/icon.tsx';
+import { SolidPicture } from '../../parts/solid-picture.tsx';
+import { useFairSearch } from '../../workers/use-fair.ts';
+import { GuessForm } from './guess-form.tsx';
+import type { Lab } from './lab.ts';
+import { kindName, ruleText, useLab } from './lab.ts';
+
+export function RiddlePart() {
+  const lab = useLab();
+  const { say, kit } = lab;
+  const [family, setFamily] = useState<RuleFamily>('one');
+  const { found, ask } = useFairSearch('riddle');
+  // A rule that takes something off goes with rows that are counted; so do all of them, since pupils count by themselves.
+  const data = withRows(kit.data, (id) => kit.rows.some((row) => row.id === id && isCountedRow(row)));
+  return (
+    <details className="fair-fold fair-riddle">
+      <summary>{say('lab.riddle')}</summary>
+      <p className="mut">{say('lab.riddle-lede')}</p>
+      <Choice
+        label={say('lab.family')}
+        options={RULE_FAMILIES.map((id) => ({ id, text: say(`lab.family-${id}`) }))}
+        chosen={family}
+        choose={setFamily}
+      />
+      <button type="button" className="btn" onClick={() => ask({ data, family, pick: Math.random() })}>
+        {say('lab.new-riddle')}
+      </button>
+      {found.kind === 'failed' && (
+        <p className="badbox" role="alert">
+          {say('lab.failed')}
+        </p>
+      )}
+      {found.kind === 'answered' && <Asked key={JSON.stringify(found.answer.riddle)} answer={found.answer} />}
+    </details>
+  );
+}
+
+type Answer = Extract<ReturnType<typeof useFairSearch<'riddle'>>['found'], { kind: 'answered' }>['answer'];
+
+function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
+  const lab = useLab();
+  const { say, words } = lab;
+  const [isTold, tell] = useState(false);
+  const [isShown, show] = useState(false);
+  const points = (value: number): string => words.counted('points', value);
+  const { check } = riddle;
+  return (
+    <div className="fair-asked">
+      <div className="fair-given">
+        <h3>{say('lab.scored')}</h3>
+        <ul className="fair-examples">
+          {riddle.examples.map((piece) => (
+            <li key={piece.kind} className="fair-example">
+              <Picture kind={piece.kind} />
+              <span>{kindName(piece.kind, lab)}</span> <b>{points(piece.points)}</b>
+            </li>
+          ))}
+        </ul>
+        {check !== null && (
+          <div className="fair-check">
+            <Picture kind={check.kind} />
+            <span>{say('lab.try-on', { solid: kindName(check.kind, lab) })}</span>
+            {isShown ? (
+              <b>{points(check.points)}</b>
+            ) : (
+              <>
+                <span className="fair-blank" aria-hidden="true" />
+                <button type="button" className="btn" onClick={() => show(true)}>
+                  {say('lab.show-piece')}
+                </button>
+              </>
+            )}
+          </div>
+        )}
+      </div>
+      <GuessForm riddle={riddle} />
+      <p className="fair-write" aria-hidden="true">
+        {say('lab.write-rule')}
+      </p>
+      <div className="fair-buttons">
+        <button type="button" className="btn" aria-pressed={isTold} onClick={() => tell(!isTold)}>
+          {say('lab.show-rule')}
+        </button>
+        <button type="button" className="btn" onClick={() => window.print()}>
+          <Icon name="print" />
+          {say('lab.print-riddle')}
+        </button>
+      </div>
+      <div role="status" className="fair-told">
+        {isTold && (
+          <>
+            <p>
+              <b>{say('lab.the-rule', { rule: riddleText(riddle.rule, lab) })}</b>
+            </p>
+            {riddle.sameAs.length > 0 && (
+              <p>{say('lab.same-as', { rules: riddle.sameAs.map((rule) => riddleText(rule, lab)).join('; ') })}</p>
+            )}
+          </>
+        )}
+      </div>
+      <Alike onKit={onKit} />
+    </div>
+  );
+}
+
+function Picture({ kind }: { readonly kind: string }) {
+  const { kit } = useLab();
+  const scale = useMemo(() => kitScale(kit.solids.values()), [kit.solids]);
+  const solid = kit.solids.get(kind);
+  return solid === undefined ? null : <SolidPicture solid={solid} scale={scale} />;
+}
+
+/** What this kit cannot tell apart, and what tells all the rest. */
+function Alike({ onKit }: { readonly onKit: Answer['onKit'] }) {
+  const lab = useLab();
+  const { say, words } = lab;
+  const [one, other] = onKit.alike[0] ?? [];
+  return (
+    <p className="mut fair-teacher">
+      {one !== undefined && other !== undefined
+        ? say('lab.cannot-tell', { one: riddleText(one, lab), other: riddleText(other, lab) })
+        : say('lab.tell-all', { solids: words.listed(onKit.examplesForAll.map((kind) => kindName(kind, lab))) })}
+    </p>
+  );
+}
+
+/** "2 points for every face and 1 point for the piece itself". */
+function riddleText({ rates, each }: RiddleRule, lab: Lab): string {
+  const { say, words, kit } = lab;
+  const rows = kit.rows.filter(isCountedRow);
+  const text = ruleText(rows, rates, lab);
+  if (each === 0) return text;
+  return words.listed([text, say('lab.piece-itself', { points: words.counted('points', each) })]);
+}
