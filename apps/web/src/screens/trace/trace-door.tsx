@@ -122,13 +122,12 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
 function AboveSteps(shown: TraceShown) {
   const { say } = useTraceWords();
   const { tracing, bench } = shown;
+  const isPicking = tracing.hand === null && tracing.shapeInHand === null;
   const isLeft = [...kindsLeft(tracing, bench).values()].some((count) => count > 0);
   return (
     <>
       <section className="trace-step">
-        {tracing.hand === null && tracing.shapeInHand === null && (
-          <h2>{say(isLeft ? 'trace.pick' : 'trace.none-left')}</h2>
-        )}
+        <h2 className={isPicking ? undefined : 'vh'}>{say(isLeft || !isPicking ? 'trace.pick' : 'trace.none-left')}</h2>
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />
