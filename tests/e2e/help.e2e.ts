@@ -72,7 +72,9 @@ it('every control of the Board, of the settings and of the choice of a group has
   // A group's name asks why it has its place: told once, for all of them.
   const left = (await unexplained(main(page))).filter((name) => !/, Why \S+\?$/.test(name));
   expect(left).toEqual([]);
-  await main(page).getByRole('button', { name: english('board.graphs'), exact: true }).press('Enter');
+  await main(page)
+    .getByRole('button', { name: english('board.graphs'), exact: true })
+    .press('Enter');
   await page.locator('.graph-drawing svg').first().waitFor();
   expect(await unexplained(main(page)), 'the graphs').toEqual([]);
   for (const name of ['frame.settings', 'frame.change-group'] as const) {

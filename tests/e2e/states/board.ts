@@ -13,13 +13,21 @@ export const board: readonly State[] = [
   ...challenges.map(({ id, name }) => ({ name: `board-${id}`, go: (page: Page) => shown(page, name) })),
   { name: 'board-day', go: (page) => shown(page, english('board.day')) },
   { name: 'board-own', go: (page) => shown(page, english('board.own')) },
-  { name: 'board-graphs', go: graphs },
+  { name: 'board-graphs', go: (page) => graphs(page) },
   {
     name: 'board-graphs-tables',
     go: async (page) => {
       await graphs(page);
       const table = page.getByRole('button', { name: englishTalk('graphs.table'), exact: true });
       while ((await table.count()) > 0) await table.first().click();
+    },
+  },
+  {
+    name: 'board-graphs-best',
+    go: async (page) => {
+      await graphs(page, 'Narrow Rock');
+      await page.getByRole('button', { name: englishTalk('graphs.front-show') }).click();
+      await page.locator('.graph-front [aria-pressed="true"]').waitFor();
     },
   },
   { name: 'board-graphs-twelve', go: (page) => graphsOf(page, twelveGroups('grades-6-8', 'mm')) },
@@ -36,8 +44,8 @@ async function shown(page: Page, ...buttons: readonly string[]): Promise<void> {
   for (const name of buttons) await page.getByRole('button', { name, exact: true }).click();
 }
 
-async function graphs(page: Page): Promise<void> {
-  await shown(page, english('board.graphs'));
+async function graphs(page: Page, challenge = 'Tall Light'): Promise<void> {
+  await shown(page, challenge, english('board.graphs'));
   await page.locator('.graph-drawing svg').first().waitFor();
 }
 

@@ -35,7 +35,11 @@ export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
   const yPx = (at: number): number => drawn.bottom - ((at - y.from) / (y.to - y.from)) * (drawn.bottom - drawn.top);
   const spots = spotsOf(of, ({ base, height }) => [Math.round(xPx(base)), Math.round(yPx(height))], sheet);
   const sides = labelPlaces(
-    spots.map(({ base, height, label }) => ({ x: xPx(base), y: yPx(height), widthPx: sheet.textWidth(label) })),
+    spots.map(({ base, height, label }) => ({
+      x: xPx(base),
+      y: yPx(height),
+      widthPx: sheet.textWidth(label) + APART_PX,
+    })),
     sheet.fontPx * 1.15,
     { widthPx: sheet.widthPx, heightPx: drawn.bottom },
   );
@@ -113,6 +117,9 @@ function roomy(values: readonly number[]): readonly number[] {
 }
 
 const ROOM_SHARE = 0.04;
+
+/** px. Between two names on one line. */
+const APART_PX = 10;
 
 /** Dots that lie on each other are one spot, with one label. */
 function spotsOf(of: ScatterDrawing, at: (dot: ScatterDrawing['dots'][number]) => readonly number[], sheet: Sheet) {
