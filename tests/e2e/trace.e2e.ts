@@ -9,7 +9,7 @@ import { number, through, verdict } from './tools/building.ts';
 import { onCard } from './tools/card.ts';
 import { allKept, savedClass } from './tools/classes.ts';
 import { tabTo } from './tools/keyboard.ts';
-import { NARROW, openApp } from './tools/open-app.ts';
+import { NARROW, openApp, TABLET } from './tools/open-app.ts';
 import { blurred, damaged, HEIC, HUGE, onItsSide, plain, TEXT } from './tools/photo-files.ts';
 import { choose, clickOn, keyTo, kindId, openTrace, photo, TRUTH, tapsOf, traceAbove } from './tools/tracing.ts';
 import { english, englishTrace } from './tools/words.ts';
@@ -77,6 +77,9 @@ it('a shape that is not on the list is traced round its edge, and what no photo 
   expect(Math.abs(observed.photoHeightMm - TRUTH.heightMm)).toBeLessThan(HEIGHT_MM);
   // Back at Build its outlines are seen from above.
   await page.getByRole('link', { name: english('tab.build'), exact: true }).click();
+  await page.getByRole('img', { name: englishTrace('trace.drawn') }).waitFor();
+  // On a tablet too.
+  await page.setViewportSize(TABLET);
   await page.getByRole('img', { name: englishTrace('trace.drawn') }).waitFor();
 });
 

@@ -129,9 +129,9 @@ function AboveSteps(shown: TraceShown) {
   return (
     <>
       <section className="trace-step">
-        {tracing.hand === null && tracing.shapeInHand === null && (
-          <h2>{say(isLeft ? 'trace.pick' : 'trace.none-left')}</h2>
-        )}
+        <h2 className={tracing.hand === null && tracing.shapeInHand === null ? undefined : 'vh'}>
+          {say(isLeft ? 'trace.pick' : 'trace.none-left')}
+        </h2>
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />
