@@ -31,6 +31,7 @@ export type PhotoIssueCode =
   | 'nothing-to-tap'
   /** Sides of a traced outline cross each other. first, second. */
   | 'outline-crosses-itself'
+  | 'taps-in-a-line'
   /** The height at which the piece stands cannot be told from the pieces below it. */
   | 'level-not-clear'
   /** The line of sight to the top is too near to upright to tell a height. tiltRad, leastRad. */

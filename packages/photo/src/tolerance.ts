@@ -174,6 +174,9 @@ export const ON_LINE_PX = 0.9;
 /** Share of a side that must show an edge before it is set there. */
 export const LEAST_SIDE_SUPPORT = 0.8;
 
+/** mm. What is narrower all along is no piece that anybody builds with: its corners were tapped in one line. */
+export const LEAST_OUTLINE_WIDTH_MM = 1;
+
 /** Support less cost of another line: from here on nobody can say which of two edges was tapped, and the side stays as tapped. */
 export const MOST_RIVAL_WORTH = 0.5;
 

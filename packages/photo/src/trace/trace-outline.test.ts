@@ -57,6 +57,28 @@ it('a corner that was tapped twice, and the first one tapped again to close the 
   expect(folded.ok ? null : folded.issues[0]?.code).toBe('taps-too-few');
 });
 
+it('three corners in one line are no shape, and a ring that crosses itself is told as that', () => {
+  const codeOf = (ring: readonly Vec2[]): string | undefined => {
+    const shape = traceOutline(null, camera, PLANE, { pixels: tapsOn(ring), sigmaPx: 2 });
+    return shape.ok ? undefined : shape.issues[0]?.code;
+  };
+  expect(
+    codeOf([
+      [0, 0],
+      [30, 20],
+      [60, 40],
+    ]),
+  ).toBe('taps-in-a-line');
+  expect(
+    codeOf([
+      [0, 0],
+      [50, 50],
+      [50, 0],
+      [0, 50],
+    ]),
+  ).toBe('outline-crosses-itself');
+});
+
 it('states its uncertainty: over 200 seeds errors are as large as stated', () => {
   let [area, perimeter] = [0, 0];
   for (let seed = 1; seed <= 200; seed += 1) {

@@ -11,7 +11,7 @@ import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import { propagate } from '../numbers/matrix.ts';
-import { EDGE_CORNER_SIGMA_PX, SAME_CORNER_PX } from '../tolerance.ts';
+import { EDGE_CORNER_SIGMA_PX, LEAST_OUTLINE_WIDTH_MM, SAME_CORNER_PX } from '../tolerance.ts';
 import type { Taps } from './fit-solid.ts';
 import { firstCrossing } from './self-crossing.ts';
 import { snapSides } from './snap-sides.ts';
@@ -53,6 +53,9 @@ export function traceOutline(
   if (crossed !== null) {
     const [first, second] = crossed;
     return failure([issue('outline-crosses-itself', 'tap-again', ['taps'], { first, second })]);
+  }
+  if (areaOf(ring) < (LEAST_OUTLINE_WIDTH_MM * perimeterOf(ring)) / 2) {
+    return failure([issue('taps-in-a-line', 'tap-again', ['taps'])]);
   }
   const sure = corners.map((_, k) => onEdge[k] === true && onEdge.at(k - 1) === true);
   const [areaSigmaMm2, perimeterSigmaMm] = sigmas(camera, corners, plane, (k) =>

@@ -28,6 +28,7 @@ const texts = {
   'trace.delete': 'Delete the photos',
   'trace.reading': 'Looking for the sheet',
   'trace.failed': 'The photo could not be looked at. Try again.',
+  'trace.fit-failed': 'That could not be worked out. Tap again.',
   'trace.good': 'Photo: good',
   'trace.fair': 'Photo: fair',
   'trace.take-again': 'Take it again',
@@ -150,6 +151,7 @@ const issues: TraceCatalogue['issues'] = {
   'tap-not-on-plane': 'That tap is past the end of the table.',
   'nothing-to-tap': 'Lying like this, the piece has no corners that can be tapped.',
   'outline-crosses-itself': 'This outline crosses itself.',
+  'taps-in-a-line': 'These corners all lie in one line.',
   'level-not-clear': 'I cannot tell what this piece stands on.',
   'view-too-steep': 'The camera was too high up to tell the height.',
 };

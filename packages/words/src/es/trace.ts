@@ -28,6 +28,7 @@ const texts: TraceCatalogue['texts'] = {
   'trace.delete': 'Borrar las fotos',
   'trace.reading': 'Buscando la hoja',
   'trace.failed': 'No se pudo mirar la foto. Inténtalo otra vez.',
+  'trace.fit-failed': 'No se pudo calcular. Toca otra vez.',
   'trace.good': 'Foto: buena',
   'trace.fair': 'Foto: regular',
   'trace.take-again': 'Tómala otra vez',
@@ -149,6 +150,7 @@ const issues: TraceCatalogue['issues'] = {
   'tap-not-on-plane': 'Ese toque queda más allá de la mesa.',
   'nothing-to-tap': 'Así puesta, la pieza no tiene vértices que se puedan tocar.',
   'outline-crosses-itself': 'Este contorno se cruza a sí mismo.',
+  'taps-in-a-line': 'Todos estos vértices están en una línea.',
   'level-not-clear': 'No sé en qué se apoya esta pieza.',
   'view-too-steep': 'La cámara estaba demasiado arriba para ver la altura.',
 };

@@ -50,7 +50,9 @@ export function HandStep(props: TraceShown) {
         </h2>
       )}
       {asked > 0 && !hasFit && <p className="mut trace-keys">{say('trace.keys')}</p>}
-      {hand.issue !== null && <Told lines={trace.issue(hand.issue, decimals(words))} />}
+      {hand.issue !== null && (
+        <Told lines={hand.issue === 'failed' ? [say('trace.fit-failed')] : trace.issue(hand.issue, decimals(words))} />
+      )}
       {hasFit && (
         <div role="status">
           <h2>{say('trace.fits')}</h2>

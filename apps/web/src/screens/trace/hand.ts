@@ -40,6 +40,9 @@ export const withWays = (taps: readonly Vec2[], answer: FitAnswer): Step =>
     return { ...hand, ways, way: 0, issue };
   });
 
+export const fitFailed = (taps: readonly Vec2[]): Step =>
+  inHand((hand) => (hand.taps === taps ? { ...hand, issue: 'failed' } : hand));
+
 export const otherWay: Step = inHand((hand) => ({ ...hand, way: (hand.way + 1) % Math.max(1, hand.ways.length) }));
 
 /** The piece in hand where it is shown; null: not yet. */

@@ -35,7 +35,11 @@ export function ShapeStep(props: TraceShown) {
           {taps.length >= 3 && planeMm === null ? `. ${say('trace.close-first')}` : ''}
         </p>
       )}
-      {shape.issue !== null && <Told lines={trace.issue(shape.issue, decimals(words))} />}
+      {shape.issue !== null && (
+        <Told
+          lines={shape.issue === 'failed' ? [say('trace.fit-failed')] : trace.issue(shape.issue, decimals(words))}
+        />
+      )}
       {found !== null && (
         <div role="status">
           <h2>{say('trace.fits')}</h2>

@@ -60,6 +60,9 @@ export const withOutline = (taps: readonly Vec2[], planeMm: number, answer: Outl
     return answer.ok ? { ...shape, found: answer.value } : { ...shape, closed: false, issue: answer.issues[0] ?? null };
   });
 
+export const outlineFailed = (taps: readonly Vec2[]): Step =>
+  changed((shape) => (shape.taps === taps ? { ...shape, closed: false, issue: 'failed' } : shape));
+
 export const shapeKept: Step = (before) => {
   const shape = before.shapeInHand;
   if (shape === null || shape.found === null || shape.planeMm === null) return before;

@@ -4,6 +4,7 @@ import type { FittedCamera } from '@cairnmark/photo';
 import { describe, expect, it } from 'vitest';
 import type { TracedSpot } from '../../photo/fit-piece.ts';
 import {
+  fitFailed,
   handPiece,
   kept,
   nudged,
@@ -86,6 +87,23 @@ describe('pieces', () => {
     expect(onSheet({ what: 'fort', paper: 'a4' })(after).pieces).toEqual([]);
     expect(withoutPhotos(withFile('side', new Blob())(after)).shots).toEqual({ above: null, side: null });
     expect(withoutPhotos(after).pieces).toHaveLength(1);
+  });
+
+  it('of a fort the photo from the side is looked at anew once the one from above says where the pages lie', () => {
+    const [above, side] = [new Blob(), new Blob()];
+    const taken = withFile('above', above)(withFile('side', side)(onSheet({ what: 'fort', paper: 'a4' })(NOT_BEGUN)));
+    const sideRead = withShot('side', side, { read: 'failed' })(taken);
+    expect(withShot('above', above, { share: 0.5 })(sideRead).shots.side?.read).toBe('failed');
+    expect(withShot('above', above, { read: 'failed' })(sideRead).shots.side?.read).toBeNull();
+    const onOne = withShot('side', side, { read: 'failed' })(onSheet({ what: 'ground', paper: 'a4' })(taken));
+    expect(withShot('above', above, { read: 'failed' })(onOne).shots.side?.read).toBe('failed');
+  });
+
+  it('nobody could look: the taps can be taken back, and other taps are asked about anew', () => {
+    const failed = fitFailed(two.hand?.taps ?? [])(two);
+    expect(failed.hand?.issue).toBe('failed');
+    expect(withoutTap(failed).hand?.issue).toBeNull();
+    expect(fitFailed([])(two)).toBe(two);
   });
 
   it('what becomes of a photo that was put away changes nothing', () => {

@@ -29,7 +29,8 @@ export interface Hand {
   /** Places that fit the taps, the likeliest first, and which of them is shown; none before the last tap. */
   readonly ways: readonly TracedSpot[];
   readonly way: number;
-  readonly issue: PhotoIssue | null;
+  /** 'failed': nobody could look. */
+  readonly issue: PhotoIssue | 'failed' | null;
 }
 
 /** A shape that is not on the list, while it is tapped corner by corner. */
@@ -42,7 +43,8 @@ export interface ShapeInHand {
   /** Every corner is tapped. */
   readonly closed: boolean;
   readonly found: TracedShape | null;
-  readonly issue: PhotoIssue | null;
+  /** 'failed': nobody could look. */
+  readonly issue: PhotoIssue | 'failed' | null;
   /** The piece of the kit that it is; null: none of them. */
   readonly kind: string | null;
 }
@@ -133,7 +135,14 @@ export const withShot =
   (view: View, file: Blob, change: Partial<Shot>): Step =>
   (before) => {
     const shot = before.shots[view];
-    return shot?.file !== file ? before : { ...before, shots: { ...before.shots, [view]: { ...shot, ...change } } };
+    if (shot?.file !== file) return before;
+    const shots = { ...before.shots, [view]: { ...shot, ...change } };
+    // Where the pages of a fort's sheet lie, the photo from above says: the one from the side is looked at anew.
+    const isAnew = view === 'above' && before.sheet.what === 'fort' && change.read !== undefined && shots.side !== null;
+    return {
+      ...before,
+      shots: isAnew && shots.side ? { ...shots, side: { ...shots.side, read: null, share: 0 } } : shots,
+    };
   };
 
 /** The pieces stay where they were traced. */

@@ -6,8 +6,8 @@ import { makeRoom } from '@cairnmark/photo';
 import { useEffect, useState } from 'preact/hooks';
 import type { PhotoClient } from '../../workers/photo-questions.ts';
 import { usePhotoClient } from '../../workers/use-photo.ts';
-import { tapsAsked, withWays } from './hand.ts';
-import { withOutline } from './shape.ts';
+import { fitFailed, tapsAsked, withWays } from './hand.ts';
+import { outlineFailed, withOutline } from './shape.ts';
 import { placesFound, sheetFor } from './sheets.ts';
 import type { Step, Tracing, View } from './tracing.ts';
 import { measured, NOT_BEGUN, onSheet, withShot } from './tracing.ts';
@@ -83,7 +83,7 @@ function useFitting(client: PhotoClient, tracing: Tracing, bench: Bench, step: (
       .then((answer) => {
         if (answer !== null && 'ok' in answer) step(withWays(taps, answer));
       })
-      .catch(() => undefined);
+      .catch(() => step(fitFailed(taps)));
   }, [client, taps]);
   return taps !== null;
 }
@@ -103,7 +103,7 @@ function useOutlining(client: PhotoClient, tracing: Tracing, step: (how: Step) =
       .then((answer) => {
         if (answer !== null && 'ok' in answer) step(withOutline(taps, zMm, answer));
       })
-      .catch(() => undefined);
+      .catch(() => step(outlineFailed(taps)));
   }, [client, taps, zMm]);
   return taps !== null;
 }
