@@ -24,7 +24,7 @@ export function compared(seed: number): Compared {
   const found = bestBuild(task, LIMIT);
   const tried = tryEverything(task, MOST_TOWERS);
   if (found.kind === 'not-finished') throw new RangeError(`kit ${seed} was not finished`);
-  const outcome = found.kind === 'best' ? found.scope : 'none';
+  const outcome: Compared['outcome'] = found.kind === 'best' ? found.scope : 'none';
   const said = { goal: task.goal.kind, outcome, towers: tried.towers };
   if (found.kind === 'none' || tried.value === null || tried.baseMm2 === null) {
     return { ...said, agree: found.kind === 'none' && tried.value === null };

@@ -150,4 +150,5 @@ export const challenge: fc.Arbitrary<Challenge> = fc
       hidden: fc.subarray([...MEASURES]),
       labels: listOf(text),
     }),
-  );
+  )
+  .chain((bare) => optional({ bestShown: fc.boolean() }).map((some) => ({ ...bare, ...some })));

@@ -46,8 +46,8 @@ export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
       ({ up }) => up.heightMm,
       ({ up }) => -up.bottomInsideMm,
     ),
-    finish: (placed, used, above) =>
-      placed.heightMm < heightAtLeastMm ? null : finishAs(isAllowed, pushOf)(placed, used, above),
+    finish: (placed, used, above, spend) =>
+      placed.heightMm < heightAtLeastMm ? null : finishAs(isAllowed, pushOf)(placed, used, above, spend),
     boundBelow: (placed, used) => {
       const room = most - placed.count;
       const insideMm = firstLeft(lowestInsides, stock, used);

@@ -6,30 +6,51 @@ import { onTable } from './placing.ts';
 import type { PointsModel } from './points-model.ts';
 import { gainLeft } from './points-model.ts';
 import type { Prepared, WayOf } from './prepared.ts';
+import type { MostOf } from './room-below.ts';
 import { mostOf } from './room-below.ts';
 import { BASE, pointsFor } from './row-bounds.ts';
 import type { Finished } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 
+/** `spend` counts one set that is looked at; false: the work limit is met. */
+export type Spend = () => boolean;
+
 interface Tower {
   readonly placed: Placed;
   readonly used: readonly number[];
   readonly above: number;
+  readonly spend: Spend;
 }
 
-/** null: the rules do not allow the tower, or none of the sets earns more than `above`. */
-export function besidePoints(prepared: Prepared, model: PointsModel, tower: Tower): Finished | null {
+/**
+ * A function from a tower to the tower with what earns most beside it. null: the rules do not allow the tower, or none of the
+ * sets earns more than `above`.
+ */
+export function besidePoints(prepared: Prepared, model: PointsModel): (tower: Tower) => Finished | null {
   const { task } = prepared;
-  const { placed } = tower;
-  if (!placed.way.mayBeLowest || onTable(placed, prepared).stands < task.pushAtLeast * (1 - SAME_VALUE)) return null;
-  const kinds = [...model.aside].sort((a, b) => model.pieceGain(b.kind) - model.pieceGain(a.kind));
-  const start = {
-    beside: [],
-    used: tower.used,
-    totals: model.totalsOf(placed, tower.used),
-    baseMm2: placed.way.up.baseMm2,
+  const ways = [...model.aside].sort((a, b) => model.pieceGain(b.kind) - model.pieceGain(a.kind));
+  const stages = ways.map((way, k): Stage => {
+    const rest = ways.slice(k);
+    return {
+      way,
+      gains: mostOf(rest, ({ kind }) => model.pieceGain(kind)),
+      measures: model.rows.map((_, j) => mostOf(rest, ({ kind }) => model.perPiece[j]?.[kind] ?? 0)),
+      widestMm2: Math.max(...rest.map(({ up }) => up.baseMm2)),
+    };
+  });
+  return ({ placed, used, above, spend }) => {
+    if (!placed.way.mayBeLowest || onTable(placed, prepared).stands < task.pushAtLeast * (1 - SAME_VALUE)) return null;
+    const start = { beside: [], used, totals: model.totalsOf(placed, used), baseMm2: placed.way.up.baseMm2 };
+    return bestFrom(start, 0, { prepared, model, stages, placed, above, spend });
   };
-  return bestFrom(start, kinds, { prepared, model, placed, above: tower.above });
+}
+
+/** A way in which the next pieces may stand beside, and what it and all after it bring at most. */
+interface Stage {
+  readonly way: WayOf;
+  readonly gains: MostOf;
+  readonly measures: readonly MostOf[];
+  readonly widestMm2: number;
 }
 
 interface Chosen {
@@ -39,47 +60,38 @@ interface Chosen {
   readonly baseMm2: number;
 }
 
-interface Setting {
+interface Setting extends Omit<Tower, 'used'> {
   readonly prepared: Prepared;
   readonly model: PointsModel;
-  readonly placed: Placed;
-  readonly above: number;
+  readonly stages: readonly Stage[];
 }
 
-function bestFrom(chosen: Chosen, kinds: readonly WayOf[], setting: Setting): Finished | null {
-  const { prepared, model, placed } = setting;
+function bestFrom(chosen: Chosen, from: number, setting: Setting): Finished | null {
+  const { prepared, model, placed, above } = setting;
   const { task, stock } = prepared;
   const { beside, used, totals, baseMm2 } = chosen;
   const count = placed.count + beside.length;
+  if (!setting.spend()) return null;
   if (task.baseAtMostMm2 !== null && baseMm2 > task.baseAtMostMm2 * (1 + SAME_VALUE)) return null;
-  const [way, ...rest] = kinds;
-  if (way === undefined) {
+  const stage = setting.stages[from];
+  if (stage === undefined) {
     const complete = count >= task.pieces.least && task.kinds.every(({ least }, kind) => (used[kind] ?? 0) >= least);
-    const value = pointsFor(model.rows, totals);
-    return complete && value > setting.above ? { placed, beside, value } : null;
+    const value = complete ? pointsFor(model.rows, totals) : above;
+    return value > above ? { placed, beside, value } : null;
   }
-  const room = task.pieces.most - count;
+  const { way } = stage;
+  const room = Math.min(task.pieces.most, prepared.most) - count;
   const left = { stock, used, room, forced: task.pieces.least - count };
   const most = model.most(totals, {
     heightMm: 0,
-    gain: gainLeft(
-      mostOf(kinds, ({ kind }) => model.pieceGain(kind)),
-      left,
-    ),
-    measure: (j) =>
-      gainLeft(
-        mostOf(kinds, ({ kind }) => model.perPiece[j]?.[kind] ?? 0),
-        { ...left, forced: 0 },
-      ),
-    baseMm2: [baseMm2, baseMm2 + room * Math.max(...kinds.map(({ up }) => up.baseMm2))],
+    gain: gainLeft(stage.gains, left),
+    measure: (j) => gainLeft(stage.measures[j] ?? [], { ...left, forced: 0 }),
+    baseMm2: [baseMm2, baseMm2 + room * stage.widestMm2],
   });
-  if (most <= setting.above) return null;
+  if (most <= above) return null;
   let best: Finished | null = null;
   for (let more = Math.min(room, (stock[way.kind] ?? 0) - (used[way.kind] ?? 0)); more >= 0; more -= 1) {
-    const next = bestFrom(withMore(chosen, way, more, model), rest, {
-      ...setting,
-      above: best?.value ?? setting.above,
-    });
+    const next = bestFrom(withMore(chosen, way, more, model), from + 1, { ...setting, above: best?.value ?? above });
     best = next ?? best;
   }
   return best;

@@ -113,6 +113,14 @@ describe('where there is none, it says why', () => {
   });
 });
 
+describe('most points', () => {
+  it('a row without points gives its floor all the same, and the ceiling knows of it', () => {
+    const rows = [{ id: 'gift', measure: 'base-area', points: 0, per: 8, rounding: 'up', floorPoints: 2 }] as const;
+    const one = taskOf({ ...LEVEL, kit: { cube: 1 }, pieces: 1 }, { kind: 'most-points', rows });
+    expect(bestOf(one)).toMatchObject({ value: 2, scope: 'any', ceiling: 2 });
+  });
+});
+
 describe('friction', () => {
   it('caps the tilt at its angle: a cube alone tips at 45 degrees and slides at 0.4', () => {
     const grips = { between: [[0.4]], onTable: [0.4] };

@@ -83,7 +83,8 @@ const STEADIER_TRIES = 200_000;
 
 function notFinished(prepared: Prepared, { best, looked, noMoreThan }: Outcome): BestAnswer {
   const tower = best === null ? null : towerOf(prepared, best);
-  return { kind: 'not-finished', tower, value: best?.value ?? null, noMoreThan, looked };
+  const most = Math.min(noMoreThan, ceilingOf(prepared) ?? Number.POSITIVE_INFINITY);
+  return { kind: 'not-finished', tower, value: best?.value ?? null, noMoreThan: most, looked };
 }
 
 function ceilingOf({ task }: Prepared): number | null {

@@ -9,7 +9,7 @@ import { bestBuild, bestBuildSteps } from './best-build.ts';
 import { ceilingMm } from './ceiling.ts';
 import type { BestTask } from './types.ts';
 
-const runs = { numRuns: share(2000, 100) };
+const runs = { numRuns: share(3000, 100) };
 const LIMIT = 10_000_000;
 const seed = fc.integer({ min: 1, max: 2 ** 30 });
 const taskOf = (of: number): BestTask => seededTask(of, SMALL_KITS, true);
@@ -90,6 +90,7 @@ describe('the best build', () => {
         expectNoMore(task.pushAtLeast, standsPush);
         expectNoMore(baseMm2, task.baseAtMostMm2 ?? Number.POSITIVE_INFINITY);
         expectNoMore(heightMm, ceilingMm(task));
+        expectNoMore(answer.value, answer.ceiling ?? Number.POSITIVE_INFINITY);
       }),
       runs,
     );

@@ -19,6 +19,7 @@ export function mostPoints(prepared: Prepared, rows: readonly PointsRow[]): Aim 
   const { ways } = prepared;
   const model = pointsModel(prepared, rows);
   const isAllowed = allowed(prepared);
+  const withBeside = besidePoints(prepared, model);
   return {
     ways: sorted(
       ways,
@@ -26,8 +27,8 @@ export function mostPoints(prepared: Prepared, rows: readonly PointsRow[]): Aim 
       ({ massG }) => massG,
       ({ up }) => -up.bottomInsideMm,
     ),
-    finish: (placed, used, above) => {
-      if (model.aside.length > 0) return besidePoints(prepared, model, { placed, used, above });
+    finish: (placed, used, above, spend) => {
+      if (model.aside.length > 0) return withBeside({ placed, used, above, spend });
       if (isAllowed(placed, used) === null) return null;
       return { placed, beside: [], value: pointsFor(rows, model.totalsOf(placed, used)) };
     },

@@ -13,6 +13,7 @@ export function heightBelow(prepared: Prepared): RoomBelow {
   const carriers = prepared.ways.filter(({ carries }) => carries);
   const heights = mostOf(carriers, ({ up }) => up.heightMm);
   const flattest = mostOf(carriers, ({ up }) => -up.heightMm);
+  const lightest = mostOf(carriers, ({ massG }) => -massG);
   const lowest = carriers.filter(({ mayBeLowest }) => mayBeLowest);
   const lowestHeights = mostOf(lowest, ({ up }) => up.heightMm);
   const lowestInsides = mostOf(lowest, ({ up }) => up.bottomInsideMm);
@@ -26,16 +27,27 @@ export function heightBelow(prepared: Prepared): RoomBelow {
     const room = most - placed.count;
     const lastMm = firstLeft(lowestHeights, stock, used);
     if (room <= 0 || lastMm === null) return Number.NEGATIVE_INFINITY;
-    const freelyMm = Math.min(sumLeft(heights, stock, used, room), sumLeft(heights, stock, used, room - 1) + lastMm);
-    if (task.pushAtLeast <= 0) return freelyMm;
+    if (task.pushAtLeast <= 0) {
+      const freelyMm = sumLeft(heights, stock, used, room);
+      return Math.min(freelyMm, sumLeft(heights, stock, used, room - 1) + lastMm);
+    }
     // On the table the common centre of mass is no higher than the widest foot allows. What goes below brings it down by its
-    // own weight, and lifts all that is above.
+    // own weight, and lifts all that is above: what is placed, and of the pieces below each one those over it.
     const insideMm = firstLeft(lowestInsides, stock, used) ?? 0;
-    const balance = sumLeft(balances.get(insideMm) ?? [], stock, used, room);
-    const steadyMm = (balance - placed.moment) / placed.massG + insideMm / task.pushAtLeast;
+    const balance = sums(balances.get(insideMm) ?? [], stock, used, room);
+    const tallest = sums(heights, stock, used, room);
+    const leastLift = (firstLeft(flattest, stock, used) ?? 0) * (firstLeft(lightest, stock, used) ?? 0);
+    const levelMm = insideMm / task.pushAtLeast - placed.moment / placed.massG;
     const fewest = task.beside ? 1 : Math.max(1, task.pieces.least - placed.count);
-    const leastMm = -sumLeft(flattest, stock, used, fewest);
-    return steadyMm < leastMm * (1 - SAME_VALUE) ? Number.NEGATIVE_INFINITY : Math.min(freelyMm, steadyMm);
+    let mostMm = Number.NEGATIVE_INFINITY;
+    for (let below = fewest; below < tallest.length; below += 1) {
+      const lift = (leastLift * below * (below - 1)) / 2;
+      const steadyMm = levelMm + ((balance[below] ?? 0) - lift) / placed.massG;
+      const leastMm = -sumLeft(flattest, stock, used, below);
+      const freelyMm = Math.min(tallest[below] ?? 0, (tallest[below - 1] ?? 0) + lastMm);
+      if (steadyMm >= leastMm * (1 - SAME_VALUE)) mostMm = Math.max(mostMm, Math.min(freelyMm, steadyMm));
+    }
+    return mostMm;
   };
 }
 
@@ -78,4 +90,17 @@ export function sumLeft(order: MostOf, stock: readonly number[], used: readonly 
     left -= count;
   }
   return sum;
+}
+
+/** The same for no piece, one, two and so on, as far as there are pieces and room. */
+function sums(order: MostOf, stock: readonly number[], used: readonly number[], room: number): readonly number[] {
+  const all = [0];
+  let sum = 0;
+  for (const { kind, value } of order) {
+    for (let left = (stock[kind] ?? 0) - (used[kind] ?? 0); left > 0 && all.length <= room; left -= 1) {
+      sum += value;
+      all.push(sum);
+    }
+  }
+  return all;
 }

@@ -29,7 +29,8 @@ export function liftOf({ points, per, rounding }: PointsRow): number {
 
 /** The most that a row gives when its measure lies between two totals. */
 export function mostOfRow(row: PointsRow, least: number, most: number): number {
-  const total = row.points >= 0 ? most : least;
-  if (!Number.isFinite(total)) return row.points === 0 ? 0 : (row.capPoints ?? Number.POSITIVE_INFINITY);
+  // A row without points may have a floor all the same.
+  const total = row.points > 0 ? most : least;
+  if (!Number.isFinite(total)) return row.capPoints ?? Number.POSITIVE_INFINITY;
   return fromMillionths(rowPoints(row, toMillionths(total)).points);
 }

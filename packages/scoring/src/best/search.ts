@@ -1,6 +1,7 @@
 // Branch and bound from the top of the tower down. A tower that cannot beat the best found, or that another one of the same
 // pieces is no worse than in every way that matters below, is not gone on with. Work is counted in pieces tried.
 
+import type { Spend } from './beside-points.ts';
 import { dominance } from './dominance.ts';
 import type { Placed } from './placing.ts';
 import { placeUnder } from './placing.ts';
@@ -20,8 +21,11 @@ export interface Finished {
 export interface Aim {
   /** The ways up in the order in which they are tried. */
   readonly ways: readonly WayOf[];
-  /** The tower set on the table; null when the rules do not allow it, or when it has no greater value than `above`. */
-  readonly finish: (placed: Placed, used: readonly number[], above: number) => Finished | null;
+  /**
+   * The tower set on the table; null when the rules do not allow it, or when it has no greater value than `above`. What it
+   * looks at beside the tower it counts by `spend`, and stops when that says false.
+   */
+  readonly finish: (placed: Placed, used: readonly number[], above: number, spend: Spend) => Finished | null;
   /** No tower that goes on below has a greater value. */
   readonly boundBelow: (placed: Placed, used: readonly number[]) => number;
   /** What of a tower matters to its value beside its pieces. */
@@ -56,7 +60,12 @@ export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<
     { placed: null, used: prepared.stock.map(() => 0), bound: Number.POSITIVE_INFINITY, next: 0 },
   ];
   let best: Finished | null = null;
-  let looked = 0;
+  let [looked, told, isCut] = [0, PACE, false];
+  const spend: Spend = () => {
+    isCut ||= looked >= limit;
+    if (!isCut) looked += 1;
+    return !isCut;
+  };
   const enough = (): number => beyond(best?.value ?? aim.above);
   for (let frame = stack.at(-1); frame !== undefined; frame = stack.at(-1)) {
     const way = frame.bound > enough() ? aim.ways[frame.next] : undefined;
@@ -66,19 +75,22 @@ export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<
     }
     frame.next += 1;
     if ((frame.used[way.kind] ?? 0) >= (prepared.stock[way.kind] ?? 0)) continue;
-    if (looked >= limit)
-      return { best, noMoreThan: Math.max(...stack.map(({ bound }) => bound)), finished: false, looked };
-    looked += 1;
-    if (looked % PACE === 0) yield { looked, value: best?.value ?? null };
+    if (spend() && looked >= told) {
+      told = looked + PACE;
+      yield { looked, value: best?.value ?? null };
+    }
+    if (isCut) return { best, noMoreThan: Math.max(...stack.map(({ bound }) => bound)), finished: false, looked };
     const placed = placeUnder(frame.placed, way, prepared);
     if (placed === null) continue;
     const used = frame.used.map((count, kind) => (kind === way.kind ? count + 1 : count));
     if (!fits(placed, used)) continue;
-    const finished = aim.finish(placed, used, enough());
+    const finished = aim.finish(placed, used, enough(), spend);
     if (finished !== null && finished.value > enough()) best = finished;
     const bound = aim.boundBelow(placed, used);
     if (bound > enough() && !isWorse(placed, used)) stack.push({ placed, used, bound, next: 0 });
   }
+  // Cut while sets beside the last tower were tried: any may be better.
+  if (isCut) return { best, noMoreThan: Number.POSITIVE_INFINITY, finished: false, looked };
   return { best, noMoreThan: best?.value ?? aim.above, finished: true, looked };
 }
 

@@ -49,10 +49,10 @@ export const best = {
   'best.teacher-only': 'Pupils never see this build.',
   'best.show': 'Tell groups how near they come',
   'best.show-what':
-    'When a group has its first result, its Score card says what part of the best possible it has reached. It is worked out with the group’s own pieces.',
+    'When a group has its first result, its Score card says what part of the best possible it has reached. It is worked out with the pieces that the group has earned, in the sizes that it measured.',
   // What pupils read.
-  'best.percent': 'This build reaches {percent} % of the best tower that the group’s pieces allow.',
-  'best.percent-about': 'This build reaches about {percent} % of the best tower that the group’s pieces allow.',
+  'best.percent': 'This build reaches {percent} % of the best tower that the pieces allow.',
+  'best.percent-about': 'This build reaches about {percent} % of the best tower that the pieces allow.',
   'best.percent-over': 'It is better than any tower with each piece in the middle of the one below!',
   'best.percent-working': 'How near is it to the best possible? Working it out …',
 } as const;

@@ -49,11 +49,10 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.teacher-only': 'El alumnado nunca ve esta construcción.',
   'best.show': 'Decir a los grupos cuánto se acercan',
   'best.show-what':
-    'Cuando un grupo tiene su primer resultado, su tarjeta de puntos dice qué parte de lo mejor posible ha alcanzado. Se calcula con las piezas del propio grupo.',
-  'best.percent':
-    'Esta construcción llega al {percent} % de la mejor torre que se puede hacer con las piezas del grupo.',
+    'Cuando un grupo tiene su primer resultado, su tarjeta de puntos dice qué parte de lo mejor posible ha alcanzado. Se calcula con las piezas que el grupo ha ganado, con las medidas que él mismo tomó.',
+  'best.percent': 'Esta construcción llega al {percent} % de la mejor torre que se puede hacer con las piezas.',
   'best.percent-about':
-    'Esta construcción llega más o menos al {percent} % de la mejor torre que se puede hacer con las piezas del grupo.',
+    'Esta construcción llega más o menos al {percent} % de la mejor torre que se puede hacer con las piezas.',
   'best.percent-over': '¡Es mejor que cualquier torre que tenga cada pieza en el centro de la de abajo!',
   'best.percent-working': '¿Cuánto se acerca a lo mejor posible? Calculando …',
 };
