@@ -47,7 +47,7 @@ it('favours the cone, shows who would have won, keeps the copy, and leaves the o
   expect(kept.attempts.slice(0, demo.attempts.length)).toEqual(demo.attempts);
 });
 
-it('says in plain words why the cube cannot be favoured, and what would help the triangular prism', async () => {
+it('says in plain words why the cube cannot be favoured; finds the fairest points; a riddle is guessed by the keys', async () => {
   const page = await openApp();
   await openFair(page);
   await favour(page, 'Cube');
@@ -62,11 +62,6 @@ it('says in plain words why the cube cannot be favoured, and what would help the
     .first()
     .click();
   expect(await page.locator('.fair-said').first().innerText()).toContain('These points favour the Triangular prism');
-});
-
-it('finds the fairest points, and with the keyboard alone a riddle is guessed', async () => {
-  const page = await openApp();
-  await openFair(page);
   await mostEven(page);
   expect(await page.locator('.fair-found').innerText()).toMatch(
     /The lowest earns \d+ points?, the highest \d+ points?\./,

@@ -1,12 +1,11 @@
 // The graphs of the Board: they show what the ranking shows, in words and in a table too.
 
 import { expect, it } from 'vitest';
-import { openClass, openDemo, openScreen } from './tools/classes.ts';
+import { openDemo } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
-import { twelveGroups } from './tools/twelve-groups.ts';
 import { english, englishTalk } from './tools/words.ts';
 
-it('while places are shown one by one only the groups that are shown are drawn, told and listed', async () => {
+it('while places are shown one by one only their groups are drawn, told and listed; pupils see no best possible', async () => {
   const page = await openApp();
   await openDemo(page, 'board');
   const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
@@ -29,18 +28,13 @@ it('while places are shown one by one only the groups that are shown are drawn, 
     .click();
   expect(await page.locator('.graph-table').first().locator('tbody tr').allInnerTexts()).toEqual(['Petrels\t32.0 cm']);
   expect(await page.locator('.graphs').innerText()).not.toContain('Puffins');
-});
-
-it('a class of twelve has a box plot, with the quartiles of either rule', async () => {
-  const page = await openApp();
-  await openClass(page, twelveGroups('grades-6-8', 'mm'));
-  await openScreen(page, 'board');
-  await page.getByRole('button', { name: english('board.graphs'), exact: true }).click();
-  const box = page.getByRole('img', { name: /^Box plot/ });
-  // By hand, of 27.0 29.6 30.5 30.5 31.7 32.5 | 33.6 34.1 34.7 34.9 36.2 37.9 cm.
-  const five = 'Least 27.0 cm, lower quartile 30.5 cm, median 33.05 cm, upper quartile 34.8 cm, greatest 37.9 cm.';
-  expect(await box.getAttribute('aria-label')).toContain(five);
-  await page.getByRole('button', { name: englishTalk('graphs.with-median'), exact: true }).click();
-  await page.getByText(englishTalk('graphs.rule-with-median')).waitFor();
-  expect(await box.getAttribute('aria-label')).toContain(five);
+  // The best possible is the teacher's.
+  const best = page.getByRole('button', { name: englishTalk('graphs.front-show'), exact: true });
+  await press(english('board.all-places'));
+  expect(await best.count()).toBe(1);
+  await page.getByRole('button', { name: english('frame.settings') }).click();
+  await press(english('role.pupil'));
+  await page.keyboard.press('Escape');
+  expect(await high.locator('circle').count()).toBe(5);
+  expect(await best.count()).toBe(0);
 });

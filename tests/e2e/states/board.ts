@@ -13,9 +13,8 @@ export const board: readonly State[] = [
   ...challenges.map(({ id, name }) => ({ name: `board-${id}`, go: (page: Page) => shown(page, name) })),
   { name: 'board-day', go: (page) => shown(page, english('board.day')) },
   { name: 'board-own', go: (page) => shown(page, english('board.own')) },
-  { name: 'board-graphs', go: (page) => graphs(page) },
   {
-    name: 'board-graphs-tables',
+    name: 'board-graphs',
     go: async (page) => {
       await graphs(page);
       const table = page.getByRole('button', { name: englishTalk('graphs.table'), exact: true });

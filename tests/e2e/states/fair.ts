@@ -8,7 +8,6 @@ import type { State } from './state.ts';
 const press = (page: Page, name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
 
 export const fair: readonly State[] = [
-  { name: 'fair', go: openFair },
   {
     name: 'fair-favour-cone',
     go: async (page) => {
@@ -26,12 +25,15 @@ export const fair: readonly State[] = [
     },
   },
   {
-    name: 'fair-even',
+    name: 'fair-even-and-riddle',
     go: async (page) => {
       await openFair(page);
       await mostEven(page);
       await page.getByText(englishTalk('lab.table'), { exact: true }).click();
       await page.getByText(englishTalk('lab.minutes'), { exact: true }).click();
+      await page.getByText(englishTalk('lab.riddle'), { exact: true }).click();
+      await press(page, englishTalk('lab.new-riddle'));
+      await press(page, englishTalk('lab.show-rule'));
     },
   },
   {
@@ -45,15 +47,6 @@ export const fair: readonly State[] = [
         .locator('main')
         .getByRole('button', { name: english('frame.help'), exact: true })
         .click();
-    },
-  },
-  {
-    name: 'fair-riddle',
-    go: async (page) => {
-      await openFair(page);
-      await page.getByText(englishTalk('lab.riddle'), { exact: true }).click();
-      await press(page, englishTalk('lab.new-riddle'));
-      await press(page, englishTalk('lab.show-rule'));
     },
   },
 ];

@@ -22,6 +22,7 @@ export function FindPart() {
     lead: 1,
     most: 10,
     negative: false,
+    half: false,
     rows: kit.rows.filter(isCountedRow).map(({ id }) => id),
   }));
   // Another way of counting has other rows.
@@ -153,7 +154,10 @@ function WishForm({ wish, change }: { readonly wish: Wish; readonly change: (par
           />
         ))}
       </fieldset>
-      <Tick text={say('lab.negative')} on={wish.negative} turn={(negative) => change({ negative })} />
+      <div>
+        <Tick text={say('lab.negative')} on={wish.negative} turn={(negative) => change({ negative })} />
+        <Tick text={say('lab.half')} on={wish.half} turn={(half) => change({ half })} />
+      </div>
     </>
   );
 }

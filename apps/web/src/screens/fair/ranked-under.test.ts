@@ -41,7 +41,15 @@ it('the class under other points: old places stay, the points decide the new one
 });
 
 it('a wish becomes a task of the rows that are ticked, and leaves the others to be offered', () => {
-  const wish: Wish = { what: 'favour', favourite: 'cone', lead: 3, most: 7, negative: true, rows: ['edges', 'height'] };
+  const wish: Wish = {
+    what: 'favour',
+    favourite: 'cone',
+    lead: 3,
+    most: 7,
+    negative: true,
+    half: true,
+    rows: ['edges', 'height'],
+  };
   const task = favourTask(kit.data, wish);
   expect([task.favourite, task.lead, task.most, task.negative, task.data.rows]).toEqual([
     'cone',
@@ -53,7 +61,7 @@ it('a wish becomes a task of the rows that are ticked, and leaves the others to 
   // A cone of the demo class has no straight edge and stands 4 cm high.
   expect(task.data.kinds.find(({ id }) => id === 'cone')?.measures).toEqual([0, 4]);
   expect(furtherRows(kit.data, wish).rows).toEqual(['faces', 'curved-surfaces', 'corners', 'volume', 'paper']);
-  expect(evenTask(kit.data, wish, 'paper')).toMatchObject({ goal: 'share', per: '100-cm2', most: 7 });
+  expect(evenTask(kit.data, wish, 'paper')).toMatchObject({ goal: 'share', per: '100-cm2', most: 7, step: 0.5 });
 });
 
 it('time is made even only where the minutes of every solid are told', () => {

@@ -30,7 +30,7 @@ export function RiddlePart() {
         chosen={family}
         choose={setFamily}
       />
-      <button type="button" className="btn" onClick={() => ask({ data, family, pick: Math.random() })}>
+      <button type="button" className="btn" onClick={() => ask({ data, family, pick: chance() })}>
         {say('lab.new-riddle')}
       </button>
       {found.kind === 'failed' && (
@@ -140,3 +140,6 @@ function riddleText({ rates, each }: RiddleRule, lab: Lab): string {
   if (each === 0) return text;
   return words.listed([text, say('lab.piece-itself', { points: words.counted('points', each) })]);
 }
+
+/** From 0 to below 1: nobody can tell which rule comes next. */
+const chance = (): number => (crypto.getRandomValues(new Uint32Array(1))[0] ?? 0) / 2 ** 32;

@@ -11,26 +11,28 @@ export interface Wish {
   readonly lead: number;
   readonly most: number;
   readonly negative: boolean;
+  /** Half points are looked for too. */
+  readonly half: boolean;
   /** Ids of the rows that may count. */
   readonly rows: readonly string[];
 }
 
-export const favourTask = (data: LabData, { favourite, lead, most, negative, rows }: Wish): FavourTask => ({
+export const favourTask = (data: LabData, { favourite, lead, most, negative, half, rows }: Wish): FavourTask => ({
   data: withRows(data, (row) => rows.includes(row)),
   favourite,
   lead,
   most,
   negative,
-  step: 1,
+  step: half ? 0.5 : 1,
 });
 
-export const evenTask = (data: LabData, { most, negative, rows }: Wish, cost: Cost): EvenTask => ({
+export const evenTask = (data: LabData, { most, negative, half, rows }: Wish, cost: Cost): EvenTask => ({
   data: withRows(data, (row) => rows.includes(row)),
   goal: 'share',
   per: PER[cost],
   most,
   negative,
-  step: 1,
+  step: half ? 0.5 : 1,
 });
 
 /** What is to be even: what the bars are held against, as long as the minutes of every solid are told. */

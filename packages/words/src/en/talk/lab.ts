@@ -43,6 +43,7 @@ export const lab = {
   'lab.lead': 'At least so many points ahead',
   'lab.most': 'No more points a row than',
   'lab.negative': 'Rows may take points away',
+  'lab.half': 'Half points too',
   'lab.rows': 'What may count',
   'lab.search': 'Find the smallest points',
   'lab.searching': 'Trying points: {count} steps so far',

@@ -43,6 +43,7 @@ export const lab = {
   'lab.lead': 'Puntos de ventaja como mínimo',
   'lab.most': 'Puntos por fila como máximo',
   'lab.negative': 'Las filas pueden quitar puntos',
+  'lab.half': 'También medios puntos',
   'lab.rows': 'Qué puede contar',
   'lab.search': 'Buscar los puntos más pequeños',
   'lab.searching': 'Probando puntos: {count} pasos hasta ahora',
