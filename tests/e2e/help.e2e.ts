@@ -4,9 +4,10 @@ import type { Locator, Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { goTo, openDemo, openScreen } from './tools/classes.ts';
+import { favour, openFair, useFirstRule } from './tools/fair.ts';
 import { openApp } from './tools/open-app.ts';
 import { choose, clickOn, kindId, openTrace, photo, TRUTH, tapsOf } from './tools/tracing.ts';
-import { english, englishPlan, englishTrace, spanish } from './tools/words.ts';
+import { english, englishPlan, englishTalk, englishTrace, spanish } from './tools/words.ts';
 
 const ask = async (scope: Locator, text = english('frame.help')): Promise<void> =>
   scope.getByRole('button', { name: text, exact: true }).press('Enter');
@@ -71,6 +72,11 @@ it('every control of the Board, of the settings and of the choice of a group has
   // A group's name asks why it has its place: told once, for all of them.
   const left = (await unexplained(main(page))).filter((name) => !/, Why \S+\?$/.test(name));
   expect(left).toEqual([]);
+  await main(page)
+    .getByRole('button', { name: english('board.graphs'), exact: true })
+    .press('Enter');
+  await page.locator('.graph-drawing svg').first().waitFor();
+  expect(await unexplained(main(page)), 'the graphs').toEqual([]);
   for (const name of ['frame.settings', 'frame.change-group'] as const) {
     await page.getByRole('button', { name: english(name) }).click();
     const dialog = page.getByRole('dialog', { name: english(name) });
@@ -79,6 +85,18 @@ it('every control of the Board, of the settings and of the choice of a group has
     expect(rest, name).toEqual([]);
     await page.keyboard.press('Escape');
   }
+});
+
+it('every control of Fair points has its sentence, with points found, the class ranked anew and a riddle', async () => {
+  const page = await openApp();
+  await openFair(page);
+  await favour(page, 'Hexagonal prism');
+  await useFirstRule(page);
+  for (const fold of await page.locator('.fair-fold > summary').all()) await fold.press('Enter');
+  await page.getByRole('button', { name: englishTalk('lab.new-riddle') }).press('Enter');
+  await page.locator('.fair-examples li').first().waitFor();
+  await ask(main(page));
+  expect(await unexplained(main(page))).toEqual([]);
 });
 
 it('every control of the Challenge screen has its sentence, those in its folds too', async () => {

@@ -24,6 +24,8 @@ it('two photos become a build with points by the mouse, and nothing of them leav
   });
   await openTrace(page);
   await traceAbove(page);
+  // The steps scroll, the page does not.
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0);
   await choose(page, photo('side'));
   await clickOn(page, TOP);
   await page.getByText(englishTrace('trace.same', { stacked: '14.4 cm' })).waitFor();
@@ -91,6 +93,8 @@ it('the same by keys alone', async () => {
     const fits = page.getByRole('button', { name: englishTrace('trace.it-fits') });
     await fits.waitFor();
     await pressTab(page, fits);
+    // The button is gone, and Tab goes on from the steps.
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('trace-steps');
   }
   await pressTab(page, page.getByRole('button', { name: englishTrace('trace.to-side') }));
   await choose(page, photo('side'));
@@ -133,8 +137,21 @@ it('what is no photo to measure by is told with what to do', async () => {
   expect(await told(await plain(page, 800, 600, 'white'))).toContain('800 by 600 pixels');
   expect(await told(await plain(page, 1632, 1224, 'white'))).toContain('cannot see the sheet');
   // None of them is in the way of a good one.
+  await choose(page, photo('side'));
+  await page.getByText(englishTrace('trace.is-side')).waitFor();
   await choose(page, photo('top'));
   await page.getByRole('heading', { name: englishTrace('trace.good') }).waitFor();
+  expect(await page.getByText(englishTrace('trace.is-side')).count()).toBe(0);
+});
+
+it('without a photo of the side what was traced is still a build', async () => {
+  const page = await openApp();
+  await openTrace(page);
+  await traceAbove(page, 1);
+  await choose(page, TEXT);
+  await page.getByRole('button', { name: englishTrace('trace.use-build') }).click();
+  expect(await verdict(page)).toBe('Steady');
+  expect(await page.locator('[data-piece]').count()).toBe(1);
 });
 
 /** mm. What a photo promises of places and of the height. */

@@ -18,6 +18,7 @@ describe('a call', () => {
       pieces: null,
       language: 'en',
       print: {},
+      fair: {},
     });
     expect(call('measure', '--without', '3', '--tilt', 'left')).toMatchObject({ without: '3', tilt: 'left' });
     expect(call('why', 'Puffins', '--challenge', 'tall')).toMatchObject({ rest: ['Puffins'], challenge: 'tall' });
@@ -44,7 +45,7 @@ describe('a call', () => {
 describe('a call that is not understood', () => {
   it('says what was wrong and what would be right', () => {
     expect(call('rank')).toBe(
-      'There is no command "rank". Use one of: score, measure, why, ready, print, trace, best, solids, check, help.',
+      'There is no command "rank". Use one of: score, measure, why, ready, favour, even, best, print, trace, solids, check, help.',
     );
     expect(call('check', '--rows')).toBe('There is no option "--rows" here. See: cairnmark help check');
     expect(call('score', '--colour', 'red')).toBe('There is no option "--colour" here. See: cairnmark help score');
@@ -57,7 +58,7 @@ describe('a call that is not understood', () => {
 
   it('says so in the language asked for', () => {
     expect(call('rank', '--lang', 'es')).toBe(
-      'No hay ninguna orden "rank". Usa una de estas: score, measure, why, ready, print, trace, best, solids, check, help.',
+      'No hay ninguna orden "rank". Usa una de estas: score, measure, why, ready, favour, even, best, print, trace, solids, check, help.',
     );
     expect(call('score', '--lang', 'fr')).toBe('The option "--lang" cannot be "fr". Use one of: en, es.');
   });

@@ -3,6 +3,8 @@
 import { parseArgs } from 'node:util';
 import type { Language, TerminalWords } from '@cairnmark/words';
 import { LANGUAGES, terminalWords } from '@cairnmark/words';
+import type { FairOptionName, FairTyped } from './fair/options.ts';
+import { FAIR_OPTIONS } from './fair/options.ts';
 import type { PrintOptionName, PrintTyped } from './printing/options.ts';
 import { PRINT_CHOICES, PRINT_OPTIONS } from './printing/options.ts';
 
@@ -11,9 +13,11 @@ export const COMMANDS = [
   'measure',
   'why',
   'ready',
+  'favour',
+  'even',
+  'best',
   'print',
   'trace',
-  'best',
   'solids',
   'check',
   'help',
@@ -41,6 +45,7 @@ export interface Call {
   /** The file of taps, as typed. */
   readonly taps: string | null;
   readonly print: PrintTyped;
+  readonly fair: FairTyped;
 }
 
 export interface Reading {
@@ -60,10 +65,12 @@ type OptionName =
   | 'pieces'
   | 'taps'
   | 'help'
-  | PrintOptionName;
+  | PrintOptionName
+  | FairOptionName;
 
 const OPTIONS = {
   ...PRINT_OPTIONS,
+  ...FAIR_OPTIONS,
   lang: { type: 'string' },
   as: { type: 'string' },
   attempt: { type: 'string' },
@@ -82,7 +89,9 @@ const TAKES: Readonly<Record<CommandName, readonly OptionName[]>> = {
   measure: ['attempt', 'without', 'tilt'],
   why: ['challenge'],
   ready: ['pieces', 'rows'],
-  print: ['challenge', ...(Object.keys(PRINT_OPTIONS) as PrintOptionName[])],
+  favour: ['challenge', 'as', ...namesOf(FAIR_OPTIONS)],
+  even: ['challenge', 'as', 'most', 'negative', 'half', 'count', 'counting'],
+  print: ['challenge', ...namesOf(PRINT_OPTIONS)],
   trace: ['taps', 'as'],
   best: ['challenge', 'as'],
   solids: [],
@@ -121,16 +130,31 @@ export function readCall(args: readonly string[]): Reading {
   };
   return {
     words,
-    call: { command, rest, form, rows: values.rows === true, ...texts, language, print: printTyped(values) },
+    call: {
+      command,
+      rest,
+      form,
+      rows: values.rows === true,
+      ...texts,
+      language,
+      print: typedOf(PRINT_OPTIONS, values),
+      fair: typedOf(FAIR_OPTIONS, values),
+    },
   };
 }
 
-const printTyped = (values: PrintTyped): PrintTyped =>
+/** What was typed behind the options of a table. */
+const typedOf = <Name extends string>(
+  table: Readonly<Record<Name, unknown>>,
+  values: Readonly<Partial<Record<Name, string | boolean>>>,
+): Readonly<Partial<Record<Name, string | boolean>>> =>
   Object.fromEntries(
-    (Object.keys(PRINT_OPTIONS) as PrintOptionName[]).flatMap((name) =>
-      values[name] === undefined ? [] : [[name, values[name]]],
-    ),
-  );
+    namesOf(table).flatMap((name) => (values[name] === undefined ? [] : [[name, values[name]]])),
+  ) as Partial<Record<Name, string | boolean>>;
+
+function namesOf<Name extends string>(table: Readonly<Record<Name, unknown>>): readonly Name[] {
+  return Object.keys(table) as Name[];
+}
 
 /** The call that tells more about a command. */
 export const helpAbout = (command: CommandName): string =>
@@ -148,6 +172,7 @@ const PLAIN = {
   pieces: null,
   taps: null,
   print: {},
+  fair: {},
 } as const;
 
 interface OptionToken {

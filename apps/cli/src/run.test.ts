@@ -12,7 +12,7 @@ const CORPUS = fileURLToPath(new URL('../../../tests/corpus/', import.meta.url))
 
 describe('help', () => {
   it('is given for everything, in both languages', async () => {
-    for (const name of ['', 'score', 'measure', 'why', 'ready', 'print', 'best', 'solids', 'check']) {
+    for (const name of ['', 'score', 'measure', 'why', 'ready', 'favour', 'even', 'best', 'print', 'solids', 'check']) {
       const [en, es] = [
         await tried(['help', name].filter(Boolean)),
         await tried(['help', name, '--lang', 'es'].filter(Boolean)),

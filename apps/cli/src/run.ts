@@ -5,6 +5,8 @@ import type { Call, CommandName } from './call.ts';
 import { readCall } from './call.ts';
 import { best } from './commands/best.ts';
 import { check } from './commands/check.ts';
+import { even } from './commands/even.ts';
+import { favour } from './commands/favour.ts';
 import { help } from './commands/help.ts';
 import { measure } from './commands/measure.ts';
 import { print } from './commands/print.ts';
@@ -25,6 +27,8 @@ const TABLE: Readonly<Record<CommandName, Command>> = {
   measure,
   why,
   ready,
+  favour,
+  even,
   print,
   trace,
   best,

@@ -95,6 +95,9 @@ export const MOST_PULL_SIGMAS = 3;
 /** px. Two taps nearer than this say nothing about a turn. */
 export const LEAST_TAP_DISTANCE_PX = 8;
 
+/** px. Two taps of a free outline nearer than this are on one corner: two deviations of a tap with the loupe. */
+export const SAME_CORNER_PX = 4;
+
 /** Standard deviations of a tap: a piece of the listed size does not lie under taps further off than this. */
 export const MOST_TAP_OFF_SIGMAS = 6;
 

@@ -6,5 +6,6 @@ import type { TextsOf, TextWords } from './text-words.ts';
 
 export type EnglishCards = typeof cards;
 export type CardTexts = TextsOf<EnglishCards>;
+export type CardKey = keyof (EnglishScreens & EnglishCards);
 /** With the texts of the first screens: the cards use both. */
 export type CardWords = TextWords<EnglishScreens & EnglishCards>;

@@ -13,7 +13,7 @@ export {
 } from './at-once.ts';
 export type { BestVoice } from './best.ts';
 export { bestSentences, bestValue } from './best.ts';
-export type { CardWords } from './cards.ts';
+export type { CardKey, CardWords } from './cards.ts';
 export type { Reading } from './class-reader.ts';
 export { classReader } from './class-reader.ts';
 export type { ClassWords } from './class-words.ts';

@@ -2,7 +2,8 @@
 
 import { demoClass } from '@cairnmark/demo';
 import type { Page } from 'playwright-core';
-import { openDemo } from '../tools/classes.ts';
+import { openClass, openDemo, openScreen } from '../tools/classes.ts';
+import { twelveGroups } from '../tools/twelve-groups.ts';
 import { english, englishTalk } from '../tools/words.ts';
 import type { State } from './state.ts';
 
@@ -12,7 +13,7 @@ export const board: readonly State[] = [
   ...challenges.map(({ id, name }) => ({ name: `board-${id}`, go: (page: Page) => shown(page, name) })),
   { name: 'board-day', go: (page) => shown(page, english('board.day')) },
   { name: 'board-own', go: (page) => shown(page, english('board.own')) },
-  { name: 'board-graphs', go: graphs },
+  { name: 'board-graphs', go: (page) => graphs(page) },
   {
     name: 'board-graphs-tables',
     go: async (page) => {
@@ -21,6 +22,16 @@ export const board: readonly State[] = [
       while ((await table.count()) > 0) await table.first().click();
     },
   },
+  {
+    name: 'board-graphs-best',
+    go: async (page) => {
+      await graphs(page, 'Narrow Rock');
+      await page.getByRole('button', { name: englishTalk('graphs.front-show') }).click();
+      await page.locator('.graph-front [aria-pressed="true"]').waitFor();
+    },
+  },
+  { name: 'board-graphs-twelve', go: (page) => graphsOf(page, twelveGroups('grades-6-8', 'mm')) },
+  { name: 'board-graphs-youngest', go: (page) => graphsOf(page, twelveGroups('grades-2-3', 'quarter-inch')) },
   { name: 'board-hidden', go: (page) => shown(page, english('board.hide-places')) },
   { name: 'board-one-by-one', go: (page) => shown(page, english('board.one-by-one'), english('board.next-place')) },
   { name: 'board-help', go: (page) => shown(page, english('frame.help')) },
@@ -33,7 +44,14 @@ async function shown(page: Page, ...buttons: readonly string[]): Promise<void> {
   for (const name of buttons) await page.getByRole('button', { name, exact: true }).click();
 }
 
-async function graphs(page: Page): Promise<void> {
-  await shown(page, english('board.graphs'));
+async function graphs(page: Page, challenge = 'Tall Light'): Promise<void> {
+  await shown(page, challenge, english('board.graphs'));
+  await page.locator('.graph-drawing svg').first().waitFor();
+}
+
+async function graphsOf(page: Page, classFile: string): Promise<void> {
+  await openClass(page, classFile);
+  await openScreen(page, 'board');
+  await page.getByRole('button', { name: english('board.graphs'), exact: true }).click();
   await page.locator('.graph-drawing svg').first().waitFor();
 }

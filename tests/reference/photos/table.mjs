@@ -8,7 +8,7 @@ import { bundle } from '../../tools/bundle.mjs';
 import { NO_PICTURES } from '../../tools/pictures.mjs';
 
 const HERE = fileURLToPath(new URL('.', import.meta.url));
-const load = await bundle('photos', ['accuracy', 'truth', 'table'], HERE);
+const load = await bundle('photos', ['accuracy', 'truth', 'table', 'chessboards', 'opencv'], HERE);
 const { viewsOf, tried } = await load('accuracy');
 const { TOWERS } = await load('truth');
 const { tableOf, focalTable, boardTable } = await load('table');

@@ -3,7 +3,9 @@ import { ROLES } from '../store/device.ts';
 import { asksPin, may, tabsOf } from './roles.ts';
 
 it('only the teacher plans, decides and freezes', () => {
-  expect(ROLES.filter((role) => tabsOf(role).includes('/challenge'))).toEqual(['teacher']);
+  for (const path of ['/challenge', '/fair'] as const) {
+    expect(ROLES.filter((role) => tabsOf(role).includes(path))).toEqual(['teacher']);
+  }
   expect(ROLES.filter((role) => may(role, 'decide'))).toEqual(['teacher']);
 });
 

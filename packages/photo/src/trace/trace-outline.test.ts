@@ -41,6 +41,22 @@ it('exact taps give area and perimeter, tapped either way round', () => {
   }
 });
 
+it('a corner that was tapped twice, and the first one tapped again to close the ring, are one corner each', () => {
+  const taps = tapsOn(L);
+  const [[u, v] = [0, 0], [p, q] = [0, 0]] = taps;
+  const doubled = traced([[u, v], [p, q], [p + 1, q - 2], ...taps.slice(2), [u + 3, v + 1]]);
+  expect(doubled).toEqual(traced(taps));
+  const folded = traceOutline(null, camera, PLANE, {
+    pixels: [
+      [u, v],
+      [u, v],
+      [p, q],
+    ],
+    sigmaPx: 2,
+  });
+  expect(folded.ok ? null : folded.issues[0]?.code).toBe('taps-too-few');
+});
+
 it('states its uncertainty: over 200 seeds errors are as large as stated', () => {
   let [area, perimeter] = [0, 0];
   for (let seed = 1; seed <= 200; seed += 1) {

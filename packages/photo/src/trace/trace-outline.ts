@@ -11,7 +11,7 @@ import type { Photo } from '../image/photo.ts';
 import type { PhotoIssue } from '../issues.ts';
 import { issue } from '../issues.ts';
 import { propagate } from '../numbers/matrix.ts';
-import { EDGE_CORNER_SIGMA_PX } from '../tolerance.ts';
+import { EDGE_CORNER_SIGMA_PX, SAME_CORNER_PX } from '../tolerance.ts';
 import type { Taps } from './fit-solid.ts';
 import { firstCrossing } from './self-crossing.ts';
 import { snapSides } from './snap-sides.ts';
@@ -28,17 +28,18 @@ export interface TracedShape {
   readonly areaSigmaMm2: number;
   readonly perimeterMm: number;
   readonly perimeterSigmaMm: number;
-  /** For every side, as tapped, whether it was set on an edge of the photo. */
+  /** For every side, in the order of the taps less those on one corner, whether it was set on an edge of the photo. */
   readonly onEdge: readonly boolean[];
 }
 
-/** `photo`: null takes the taps as they are. */
+/** `photo`: null takes the taps as they are. A corner tapped twice, or the first one again at the end, is one corner. */
 export function traceOutline(
   photo: Photo | null,
   camera: FittedCamera,
   plane: TracingPlane,
-  { pixels, sigmaPx }: Taps,
+  { pixels: tapped, sigmaPx }: Taps,
 ): Result<TracedShape, PhotoIssue> {
+  const pixels = eachCornerOnce(tapped);
   if (pixels.length < 3) {
     return failure([issue('taps-too-few', 'tap-again', ['taps'], { given: pixels.length, least: 3 })]);
   }
@@ -65,6 +66,16 @@ export function traceOutline(
     perimeterSigmaMm,
     onEdge,
   });
+}
+
+/** Less every tap that is on the corner of the tap before it; the first follows the last. */
+function eachCornerOnce(taps: readonly Vec2[]): readonly Vec2[] {
+  const isOn = (a: Vec2, b: Vec2 | undefined): boolean =>
+    b !== undefined && Math.hypot(a[0] - b[0], a[1] - b[1]) < SAME_CORNER_PX;
+  const kept: Vec2[] = [];
+  for (const tap of taps) if (!isOn(tap, kept.at(-1))) kept.push(tap);
+  while (kept.length > 1 && isOn(kept.at(-1) ?? [0, 0], kept[0])) kept.pop();
+  return kept;
 }
 
 const onPlane = (camera: Camera, corners: readonly Vec2[], zMm: number): readonly (Vec2 | null)[] =>

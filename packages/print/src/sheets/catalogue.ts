@@ -10,6 +10,7 @@ import { record } from './record.ts';
 import { recordPieces } from './record-pieces.ts';
 import { reflection } from './reflection.ts';
 import { results } from './results.ts';
+import { riddle, riddleKey } from './riddle-sheets.ts';
 import { roles } from './roles.ts';
 import { rubric } from './rubric.ts';
 import { rules } from './rules.ts';
@@ -30,6 +31,8 @@ export const SHEETS: Readonly<Record<SheetId, SheetKind>> = {
   'record-pieces': recordPieces,
   rubric,
   results,
+  riddle,
+  'riddle-key': riddleKey,
   reflection,
   'table-cards': tableCards,
 };

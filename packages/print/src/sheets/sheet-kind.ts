@@ -18,6 +18,8 @@ export type SheetId =
   | 'results'
   | 'materials'
   | 'lesson-plan'
+  | 'riddle'
+  | 'riddle-key'
   | 'reflection'
   | 'table-cards';
 

@@ -40,7 +40,7 @@ const upTo = (length: number): readonly number[] => Array.from({ length }, (_, k
 describe('favour a kind', () => {
   it(`[F5] [F6] [F7] is what trying all points says (seed ${seed})`, () => {
     const seen = new Map<string, number>();
-    favourTasks(seed, share(count, 150)).forEach((task, k) => {
+    favourTasks(seed, share(count, 110)).forEach((task, k) => {
       const { answer, wrong } = comparedFavour(task);
       expect({ k, wrong }).toEqual({ k, wrong: [] });
       seen.set(answer, (seen.get(answer) ?? 0) + 1);
@@ -50,7 +50,7 @@ describe('favour a kind', () => {
     }
   });
 
-  const tasks = [...favourTasks(4243, share(300, 60)), ...largeTasks(4244, share(100, 20))];
+  const tasks = [...favourTasks(4243, share(300, 40)), ...largeTasks(4244, share(100, 12))];
 
   it('[F6] another order of kinds or rows changes nothing (seeds 4243, 4244)', () => {
     const random = seeded(4245);
@@ -122,7 +122,7 @@ describe('favour a kind', () => {
   const fresh = freshSeed('few rows');
   it(`[F6] trying few rows and parting the limits say the same, to the rate (fresh seed ${fresh})`, () => {
     const meter = meterOf({ branchesMost: 1_000_000 });
-    for (const task of favourTasks(fresh, share(400, 60))) {
+    for (const task of favourTasks(fresh, share(400, 30))) {
       const whole = wholeFavour({ ...task, most: Math.min(task.most, 12) });
       for (const rows of [[0], [1], [0, 1], [1, 2].filter((row) => row < whole.rows)]) {
         expect(areFew(rows, whole)).toBe(true);

@@ -164,6 +164,21 @@ describe('what is offered instead', () => {
     }
   });
 
+  it('[F8] where two do not help, of all only what is needed', () => {
+    // b has less of w than c, of x than d, of y than a; by all three together it wins, and z parts nobody.
+    const kind = (id: string, ...measures: number[]) => ({ id, measures, paperMm2: null, minutes: null });
+    const own = { rows: ['v'], kinds: [kind('a', 1), kind('b', 1), kind('c', 1), kind('d', 1)] };
+    const further = {
+      rows: ['w', 'x', 'y', 'z'],
+      kinds: [kind('a', 0, 0, 5, 3), kind('b', 2, 2, 2, 3), kind('c', 5, 0, 0, 3), kind('d', 0, 5, 0, 3)],
+    };
+    const task = { data: own, favourite: 'b', lead: 1, most: 5, negative: true, step: 1 } as const;
+    const tried = offers(task, further, WORK);
+    expect(tried).toMatchObject({
+      offers: [{ rows: ['w', 'x', 'y'], negative: false, rule: { rates: [0, 1, 1, 1], lead: 1 } }],
+    });
+  });
+
   it('[F8] says that the work limit was reached, and refuses rows of another kit', () => {
     const task = named('pyramid dominated');
     expect(offers(task, further(task, ['hcm']), { branchesMost: 1 }).status).toBe('not-settled');

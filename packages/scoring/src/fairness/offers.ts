@@ -10,22 +10,41 @@ import type { LabData, Work } from './types.ts';
  * `further`: the same kinds in the same order, under rows that the task lacks. Throws RangeError where they are others.
  */
 export function offers(task: FavourTask, further: LabData, work: Work): Offers {
-  const tried = triedAdditions(task, further);
   let branches = 0;
-  for (const additions of tried) {
+  for (const additions of additionsTo(task, further)) {
     const found: Offer[] = [];
     for (const addition of additions) {
-      const wider = widened(task, further, addition);
-      const left = { ...work, branchesMost: work.branchesMost - branches };
-      const answer = favour(wider, { order: 'fewest-rows', rules: 1 }, left);
-      branches += answer.branches;
-      if (answer.status === 'not-settled') return { status: 'not-settled', branches };
-      const [rule] = answer.status === 'possible' ? answer.rules : [];
-      if (rule !== undefined) found.push({ ...named(addition, further), task: wider, rule });
+      const tried = offered(task, further, addition, { ...work, branchesMost: work.branchesMost - branches });
+      branches += tried.branches;
+      if (tried.offer === 'not-settled') return { status: 'not-settled', branches };
+      if (tried.offer !== null) found.push(tried.offer);
     }
     if (found.length > 0) return { status: 'tried', offers: found, branches };
   }
   return { status: 'tried', offers: [], branches };
+}
+
+interface Tried {
+  readonly offer: Offer | null | 'not-settled';
+  readonly branches: number;
+}
+
+/** What the addition makes possible; what the rule that was found does not need is left out of it, and that is tried too. */
+function offered(task: FavourTask, further: LabData, addition: Addition, work: Work): Tried {
+  const wider = widened(task, further, addition);
+  const answer = favour(wider, { order: 'fewest-rows', rules: 1 }, work);
+  const { branches } = answer;
+  if (answer.status === 'not-settled') return { offer: 'not-settled', branches };
+  const [rule] = answer.status === 'possible' ? answer.rules : [];
+  if (rule === undefined) return { offer: null, branches };
+  const rows = addition.rows.filter((_, k) => rule.rates[task.data.rows.length + k] !== 0);
+  const negative = addition.negative && rule.rates.some((rate) => rate < 0);
+  if (rows.length === addition.rows.length && negative === addition.negative) {
+    return { offer: { ...named(addition, further), task: wider, rule }, branches };
+  }
+  const left = { ...work, branchesMost: work.branchesMost - branches };
+  const less = offered(task, further, { rows, negative }, left);
+  return { offer: less.offer, branches: branches + less.branches };
 }
 
 interface Addition {
@@ -37,7 +56,7 @@ interface Addition {
 
 const NOTHING: Addition = { rows: [], negative: false };
 
-function triedAdditions({ negative }: FavourTask, { rows }: LabData): readonly (readonly Addition[])[] {
+function additionsTo({ negative }: FavourTask, { rows }: LabData): readonly (readonly Addition[])[] {
   const byRows = rows.map((_, j): Addition => ({ rows: [j], negative: false }));
   const singles = negative ? byRows : [...byRows, { ...NOTHING, negative: true }];
   const pairs = singles.flatMap((one, k) => singles.slice(k + 1).map((other) => together(one, other)));

@@ -54,6 +54,17 @@ describe('guess the rule', () => {
     ]);
   });
 
+  it('[F13] the piece to check on tells something new, where there is such a one', () => {
+    // 1 a curved surface: the cuboid is like the cube, the triangular prism earns nothing, the cone earns some.
+    const data = exampleData(['cube', 'cylinder', 'cuboid', 'triPrism', 'cone'], ['Ff', 'Cs', 'Se', 'V']);
+    const curved = riddle(data, 'one+c', { rates: [0, 1, 0, 0], each: 0 });
+    expect([curved.examples.map(({ kind }) => kind), curved.check]).toEqual([
+      ['cube', 'cylinder'],
+      { kind: 'cone', points: 1 },
+    ]);
+    expect(riddle(data, 'one', { rates: [0, 0, 0, 1], each: 0 }).check).toEqual({ kind: 'cylinder', points: 0 });
+  });
+
   it('[F13] without a further piece there is none to check the guess on', () => {
     const data = exampleData(['cube'], ['F']);
     expect(riddle(data, 'one', { rates: [3], each: 0 })).toMatchObject({

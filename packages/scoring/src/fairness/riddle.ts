@@ -21,15 +21,27 @@ export function riddle(data: LabData, family: RuleFamily, rule: RiddleRule): Rid
   );
   const examples = all.filter((_, k) => shown.includes(k));
   const left = all.filter((_, k) => !shown.includes(k));
-  const fresh = left.find((piece) => !examples.some((example) => example.points === piece.points));
   return {
     family,
     rule,
     examples,
-    check: fresh ?? left[0] ?? null,
+    check: checkOf(left, examples, data),
     all,
     sameAs: rules.filter((one, k) => !isIt(one) && differing(points, others[k] ?? []).length === 0),
   };
+}
+
+/** One that tells something new: other points than the examples; else another solid that earns some; else what is left. */
+function checkOf(
+  left: readonly ScoredPiece[],
+  examples: readonly ScoredPiece[],
+  { kinds }: LabData,
+): ScoredPiece | null {
+  const counts = ({ kind }: ScoredPiece): string => kinds.find(({ id }) => id === kind)?.measures.join() ?? '';
+  const isOther = (piece: ScoredPiece): boolean => !examples.some((example) => counts(example) === counts(piece));
+  const isFresh = (piece: ScoredPiece): boolean => !examples.some((example) => example.points === piece.points);
+  const others = left.filter(isOther);
+  return left.find(isFresh) ?? others.find(({ points }) => points !== 0) ?? others[0] ?? left[0] ?? null;
 }
 
 /** What the kit can tell apart of the family. */

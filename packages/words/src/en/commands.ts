@@ -1,10 +1,12 @@
 // English texts of the terminal: help, headings, and what is wrong with a call or a file.
 
 import { bestCommand } from './best-command.ts';
+import { fairCommand } from './fair-command.ts';
 import { printCommand } from './print-command.ts';
 import { traceCommand } from './trace-command.ts';
 
 export const commands = {
+  ...fairCommand,
   ...bestCommand,
   ...printCommand,
   ...traceCommand,
@@ -14,9 +16,11 @@ export const commands = {
   cairnmark measure [FILE...]             all facts of one build, each with its working
   cairnmark why [FILE...] GROUP [OTHER]   what separates two groups, or two tries of one group
   cairnmark ready [ID] [FILE...]          challenges ready to run; with an ID, a class's builds under it
+  cairnmark favour [FILE]                 what the points favour, and points that favour a solid
+  cairnmark even [FILE]                   points that are as fair as can be
+  cairnmark best [FILE...]                the best build that the pieces allow
   cairnmark print [FILE] -o OUT.pdf       nets and sheets for the lesson, as a PDF
   cairnmark trace TOP.jpg [SIDE.jpg]      a build measured from photos, by a file of taps
-  cairnmark best [FILE...]                the best build that the pieces allow
   cairnmark solids                        the solids, their sizes and how they rest
   cairnmark check FILE...                 say what is wrong with a file
   cairnmark help [COMMAND]                this text, or more about one command

@@ -15,7 +15,8 @@ whole; if something goes wrong, the old one stays.
     --svg FOLDER     also a drawing of each net (SVG), for machines that cut; then -o can be left out
   --what sheets    the sheets for a challenge, one copy of each; with it:
     --sheet ID       only this one: lesson-plan, materials, measure-young, measure-older, measure-own,
-                     answer-key, rules, roles, game, record, record-pieces, rubric, results, reflection
+                     answer-key, rules, roles, game, record, record-pieces, rubric, results,
+                     riddle, riddle-key, reflection
     --large-print    larger writing on more pages, for those who need it
     --pupils N       pupils in the class, by which copies are counted; 5 a group unless stated
   --what ground    the ground sheet by which photos are measured; with it:

@@ -18,7 +18,8 @@ está entero; si algo falla, se queda el viejo.
                      puede faltar
   --what sheets    las hojas de un reto, una copia de cada una; con esto:
     --sheet ID       solo esta: lesson-plan, materials, measure-young, measure-older, measure-own,
-                     answer-key, rules, roles, game, record, record-pieces, rubric, results, reflection
+                     answer-key, rules, roles, game, record, record-pieces, rubric, results,
+                     riddle, riddle-key, reflection
     --large-print    letra más grande en más páginas, para quien la necesita
     --pupils N       alumnos de la clase, para contar las copias; 5 por grupo si no se dice
   --what ground    la hoja de suelo con la que se miden las fotos; con esto:

@@ -3,9 +3,10 @@
 import type { ClassRecord } from '@cairnmark/engine';
 import type { CardWords } from '@cairnmark/words';
 import type { RefObject } from 'preact';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useCardWords } from '../../app/card-words.tsx';
 import { frameHelp } from '../../app/frame-help.ts';
-import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
+import { HelpButton } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { WHOLE_DAY } from '../../store/board-state.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -57,7 +58,7 @@ export function Head({
         <FullScreen section={section} />
         <HelpButton />
       </div>
-      <HelpList items={boardHelp(words)} />
+      <CardHelp items={boardHelp(words)} />
     </div>
   );
 }

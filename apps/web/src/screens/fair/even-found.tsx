@@ -1,20 +1,30 @@
 // What the search for the fairest points came to, and whether all could ever earn alike.
 
 import type { Evenness, ExactlyEven, Times } from '@cairnmark/scoring';
-import type { Lab } from './lab.ts';
+import { rounded } from './earned.ts';
+import type { Cost, Lab } from './lab.ts';
 import { kindName, ruleText, useLab } from './lab.ts';
 import { TriedRule } from './tried-rule.tsx';
 
-export function EvenFound({ answer, rows }: { readonly answer: Evenness; readonly rows: readonly string[] }) {
+export function EvenFound({
+  answer,
+  cost,
+  rows,
+}: {
+  readonly answer: Evenness;
+  /** What was to be even. */
+  readonly cost: Cost;
+  readonly rows: readonly string[];
+}) {
   const lab = useLab();
   const { say, words } = lab;
   if (answer.status === 'not-settled') return <p className="note">{say('lab.stopped')}</p>;
   if (answer.status === 'no-rows') return <p className="warnbox">{say('lab.even-no-rows')}</p>;
   const { rule, exactly } = answer;
-  const points = (value: number): string => words.counted('points', value);
+  const points = (value: number): string => words.counted('points', rounded(value));
   return (
     <div className="note fair-found">
-      <p>{say('lab.even-found')}</p>
+      <p>{say('lab.even-found', { what: say(`lab.for-${cost}`) })}</p>
       <TriedRule rule={rule} rows={rows}>
         {rule.gap === 0
           ? say('lab.even-exact')

@@ -11,6 +11,7 @@ import './fair.css';
 import { FairHead } from './fair-head.tsx';
 import { FindPart } from './find-part.tsx';
 import { LabContext } from './lab.ts';
+
 import './narrow.css';
 import { PointsColumn } from './points-column.tsx';
 import { RiddlePart } from './riddle-part.tsx';

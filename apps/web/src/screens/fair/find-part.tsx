@@ -1,5 +1,6 @@
 // Find points: what is looked for, what may count, and what was found or why there is nothing to find.
 
+import { isCountedRow } from '@cairnmark/engine';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { Searched } from '../../workers/use-fair.ts';
@@ -8,7 +9,7 @@ import { EvenFound } from './even-found.tsx';
 import { Found } from './found.tsx';
 import { rowText, useLab } from './lab.ts';
 import type { Wish } from './task.ts';
-import { evenTask, favourTask, furtherRows } from './task.ts';
+import { evenCost, evenTask, favourTask, furtherRows } from './task.ts';
 
 export function FindPart() {
   const lab = useLab();
@@ -21,7 +22,7 @@ export function FindPart() {
     lead: 1,
     most: 10,
     negative: false,
-    rows: kit.rows.filter(({ per }) => per === 1).map(({ id }) => id),
+    rows: kit.rows.filter(isCountedRow).map(({ id }) => id),
   }));
   // Another way of counting has other rows.
   const rows = wish.rows.filter((id) => kit.rows.some((row) => row.id === id));
@@ -32,7 +33,7 @@ export function FindPart() {
     setWish({ ...asked, ...part });
   };
   const search = (): void => {
-    if (wish.what === 'even') even.ask(evenTask(kit.data, asked));
+    if (wish.what === 'even') even.ask(evenTask(kit.data, asked, evenCost(lab)));
     else favour.ask({ task: favourTask(kit.data, asked), further: furtherRows(kit.data, asked), rules: RULES_WANTED });
   };
   const { found, stop } = wish.what === 'even' ? even : favour;
@@ -54,7 +55,9 @@ export function FindPart() {
         {wish.what === 'favour' && favour.found.kind === 'answered' && (
           <Found wish={asked} answer={favour.found.answer} rows={rows} />
         )}
-        {wish.what === 'even' && even.found.kind === 'answered' && <EvenFound answer={even.found.answer} rows={rows} />}
+        {wish.what === 'even' && even.found.kind === 'answered' && (
+          <EvenFound answer={even.found.answer} cost={evenCost(lab)} rows={rows} />
+        )}
       </div>
     </section>
   );
@@ -119,23 +122,21 @@ function WishForm({ wish, change }: { readonly wish: Wish; readonly change: (par
         ))}
       </fieldset>
       {wish.what === 'favour' && (
-        <>
-          <div className="field">
-            <label htmlFor="fair-which">{say('lab.which')}</label>
-            <select
-              id="fair-which"
-              className="in"
-              value={wish.favourite}
-              onChange={({ currentTarget }) => change({ favourite: currentTarget.value })}
-            >
-              {kit.kinds.map(({ id, name }) => (
-                <option key={id} value={id}>
-                  {name}
-                </option>
-              ))}
-            </select>
-          </div>
-        </>
+        <div className="field">
+          <label htmlFor="fair-which">{say('lab.which')}</label>
+          <select
+            id="fair-which"
+            className="in"
+            value={wish.favourite}
+            onChange={({ currentTarget }) => change({ favourite: currentTarget.value })}
+          >
+            {kit.kinds.map(({ id, name }) => (
+              <option key={id} value={id}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </div>
       )}
       <div className="fair-two">
         {wish.what === 'favour' && number('lead', LEAD_MOST)}

@@ -1,16 +1,16 @@
 // A guess at the secret rule: points for each row, held against every piece of the kit.
 
+import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { Riddle } from '@cairnmark/scoring';
 import { riddlePoints } from '@cairnmark/scoring';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import { kindName, rowText, useLab } from './lab.ts';
-import { countedRows } from './riddle-rows.ts';
 
 export function GuessForm({ riddle }: { readonly riddle: Riddle }) {
   const lab = useLab();
   const { say, kit, words, ruler } = lab;
-  const rows = kit.rows.filter(({ per }) => per === 1);
+  const rows = kit.rows.filter(isCountedRow);
   const [rates, setRates] = useState<readonly number[]>(rows.map(() => 0));
   const [each, setEach] = useState(0);
   const [told, tell] = useState('');
@@ -31,7 +31,8 @@ export function GuessForm({ riddle }: { readonly riddle: Riddle }) {
     />
   );
   const check = (): void => {
-    const points = riddlePoints(countedRows(kit.data, kit.rows), { rates, each });
+    const data = withRows(kit.data, (id) => rows.some((row) => row.id === id));
+    const points = riddlePoints(data, { rates, each });
     const wrong = riddle.all.findIndex((piece, k) => piece.points !== points[k]);
     const piece = riddle.all[wrong];
     if (piece === undefined) {

@@ -1,5 +1,6 @@
 // What the parts of Fair points share: the kit as the lab sees it, the points that are tried, and the words.
 
+import type { LabKit, LabRow } from '@cairnmark/engine';
 import type { CountingConvention } from '@cairnmark/geometry';
 import type { Earnings } from '@cairnmark/scoring';
 import type { TalkWords } from '@cairnmark/words';
@@ -7,7 +8,6 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import type { At } from '../../store/where-at.ts';
-import type { LabKit, LabRow } from './lab-kit.ts';
 
 /** What the points are held against. */
 export type Cost = 'piece' | 'paper' | 'minutes';

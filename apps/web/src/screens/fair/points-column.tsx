@@ -1,10 +1,10 @@
 // The points that are tried, row by row, and the way of counting.
 
+import type { LabRow } from '@cairnmark/engine';
 import { usePlanWords } from '../../app/plan-words.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { COUNTINGS, WAYS } from '../challenge/ways.ts';
 import { named, rowText, useLab } from './lab.ts';
-import type { LabRow } from './lab-kit.ts';
 
 /** No points table of a class goes further. */
 const MOST = 99;

@@ -2,7 +2,8 @@
 // side by side. The class itself stays as it is until somebody keeps the copy.
 
 import type { Challenge, ClassRecord, ClassScore } from '@cairnmark/engine';
-import { POINTS_ID } from '@cairnmark/engine';
+import { underPoints } from '@cairnmark/engine';
+import type { CountingConvention } from '@cairnmark/geometry';
 import type { PointsRow, Standing } from '@cairnmark/scoring';
 import { addWithBuilds, copyOf } from '../../store/challenge-copies.ts';
 import type { Change } from '../../store/class-changes.ts';
@@ -13,16 +14,13 @@ export interface Retried {
   readonly add: Change;
 }
 
-/** The points come first; of groups alike in points what decided before decides. */
-export function withPoints(record: ClassRecord, challenge: Challenge, points: readonly PointsRow[]): Retried {
-  const { first, tieBreaks } = challenge.ranking;
-  const before = [first, ...tieBreaks].filter(({ by }) => by !== POINTS_ID);
-  const byPoints = [first, ...tieBreaks].find(({ by }) => by === POINTS_ID);
-  const copy: Challenge = {
-    ...copyOf(record, challenge),
-    points,
-    ranking: { first: byPoints ?? { by: POINTS_ID, better: 'more', roundTo: 1 }, tieBreaks: before },
-  };
+export function withPoints(
+  record: ClassRecord,
+  challenge: Challenge,
+  points: readonly PointsRow[],
+  counting: CountingConvention,
+): Retried {
+  const copy = underPoints(copyOf(record, challenge), points, counting);
   return { copy, add: addWithBuilds(copy, challenge.id) };
 }
 

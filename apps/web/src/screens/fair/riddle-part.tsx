@@ -1,15 +1,17 @@
 // Guess the rule: a few scored pieces, a secret rule, and one more piece to try a guess on.
 
+import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { RiddleRule, RuleFamily } from '@cairnmark/scoring';
 import { RULE_FAMILIES } from '@cairnmark/scoring';
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
+import { kitScale } from '../../drawing/kit-scale.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
+import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { useFairSearch } from '../../workers/use-fair.ts';
 import { GuessForm } from './guess-form.tsx';
 import type { Lab } from './lab.ts';
 import { kindName, ruleText, useLab } from './lab.ts';
-import { countedRows } from './riddle-rows.ts';
 
 export function RiddlePart() {
   const lab = useLab();
@@ -17,7 +19,7 @@ export function RiddlePart() {
   const [family, setFamily] = useState<RuleFamily>('one');
   const { found, ask } = useFairSearch('riddle');
   // A rule that takes something off goes with rows that are counted; so do all of them, since pupils count by themselves.
-  const data = countedRows(kit.data, kit.rows);
+  const data = withRows(kit.data, (id) => kit.rows.some((row) => row.id === id && isCountedRow(row)));
   return (
     <details className="fair-fold fair-riddle">
       <summary>{say('lab.riddle')}</summary>
@@ -52,29 +54,33 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
   const { check } = riddle;
   return (
     <div className="fair-asked">
-      <h3>{say('lab.scored')}</h3>
-      <ul className="fair-examples">
-        {riddle.examples.map(({ kind, points: earned }) => (
-          <li key={kind}>
-            <span>{kindName(kind, lab)}</span> <b>{points(earned)}</b>
-          </li>
-        ))}
-      </ul>
-      {check !== null && (
-        <p className="fair-check">
-          {say('lab.try-on', { solid: kindName(check.kind, lab) })}{' '}
-          {isShown ? (
-            <b>{points(check.points)}</b>
-          ) : (
-            <>
-              <span className="fair-blank" aria-hidden="true" />
-              <button type="button" className="btn" onClick={() => show(true)}>
-                {say('lab.show-piece')}
-              </button>
-            </>
-          )}
-        </p>
-      )}
+      <div className="fair-given">
+        <h3>{say('lab.scored')}</h3>
+        <ul className="fair-examples">
+          {riddle.examples.map((piece) => (
+            <li key={piece.kind} className="fair-example">
+              <Picture kind={piece.kind} />
+              <span>{kindName(piece.kind, lab)}</span> <b>{points(piece.points)}</b>
+            </li>
+          ))}
+        </ul>
+        {check !== null && (
+          <div className="fair-check">
+            <Picture kind={check.kind} />
+            <span>{say('lab.try-on', { solid: kindName(check.kind, lab) })}</span>
+            {isShown ? (
+              <b>{points(check.points)}</b>
+            ) : (
+              <>
+                <span className="fair-blank" aria-hidden="true" />
+                <button type="button" className="btn" onClick={() => show(true)}>
+                  {say('lab.show-piece')}
+                </button>
+              </>
+            )}
+          </div>
+        )}
+      </div>
       <GuessForm riddle={riddle} />
       <p className="fair-write" aria-hidden="true">
         {say('lab.write-rule')}
@@ -88,7 +94,7 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
           {say('lab.print-riddle')}
         </button>
       </div>
-      <div role="status">
+      <div role="status" className="fair-told">
         {isTold && (
           <>
             <p>
@@ -103,6 +109,13 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
       <Alike onKit={onKit} />
     </div>
   );
+}
+
+function Picture({ kind }: { readonly kind: string }) {
+  const { kit } = useLab();
+  const scale = useMemo(() => kitScale(kit.solids.values()), [kit.solids]);
+  const solid = kit.solids.get(kind);
+  return solid === undefined ? null : <SolidPicture solid={solid} scale={scale} />;
 }
 
 /** What this kit cannot tell apart, and what tells all the rest. */
@@ -122,7 +135,7 @@ function Alike({ onKit }: { readonly onKit: Answer['onKit'] }) {
 /** "2 points for every face and 1 point for the piece itself". */
 function riddleText({ rates, each }: RiddleRule, lab: Lab): string {
   const { say, words, kit } = lab;
-  const rows = kit.rows.filter(({ per }) => per === 1);
+  const rows = kit.rows.filter(isCountedRow);
   const text = ruleText(rows, rates, lab);
   if (each === 0) return text;
   return words.listed([text, say('lab.piece-itself', { points: words.counted('points', each) })]);

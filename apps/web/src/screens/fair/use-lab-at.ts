@@ -1,5 +1,6 @@
 // The state of Fair points for the challenge at work: how is counted, which points are tried, minutes that the teacher told.
 
+import { labKit, todaysRates } from '@cairnmark/engine';
 import type { CountingConvention } from '@cairnmark/geometry';
 import { whoEarns } from '@cairnmark/scoring';
 import { useMemo, useState } from 'preact/hooks';
@@ -10,7 +11,6 @@ import { useSession } from '../../store/use-session.ts';
 import type { At } from '../../store/where-at.ts';
 import type { Cost, Lab } from './lab.ts';
 import { named } from './lab.ts';
-import { labKit, todaysRates } from './lab-kit.ts';
 
 export function useLabAt(at: At): Lab {
   const { challenge, record } = at;

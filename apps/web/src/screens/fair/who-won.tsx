@@ -1,6 +1,7 @@
 // "Who would have won?": the class ranked as it was and by the points that are tried, side by side; and the copy of the
 // challenge that keeps them.
 
+import { pointsTable } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
@@ -9,28 +10,27 @@ import { useEdit } from '../../store/edit-class.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useClassScore } from '../../workers/use-engine.ts';
 import { useLab } from './lab.ts';
-import { pointsTable } from './lab-kit.ts';
 import { RankedTable } from './ranked-table.tsx';
 import type { Retried } from './ranked-under.ts';
 import { withPoints } from './ranked-under.ts';
 
 export function WhoWon({ close }: { readonly close: () => void }) {
-  const { say, at, kit, rates } = useLab();
+  const { say, at, kit, rates, counting } = useLab();
   const heading = useRef<HTMLHeadingElement>(null);
   const { challenge } = at;
   const [kept, setKept] = useState<string | null>(null);
   // Of the class as it was when the copy was asked for: once it is kept, the copy is part of the class itself.
-  const [asked, setAsked] = useState({ record: at.record, rates });
+  const [asked, setAsked] = useState({ record: at.record, rates, counting });
   const retried = useMemo(
-    () => withPoints(asked.record, challenge, pointsTable(kit.rows, asked.rates)),
+    () => withPoints(asked.record, challenge, pointsTable(kit.rows, asked.rates), asked.counting),
     [asked, challenge, kit.rows],
   );
   const record = useMemo(() => retried.add(asked.record), [retried, asked.record]);
   const { value: score, working, failed, issues } = useClassScore(record);
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
-    if (kept === null) setAsked({ record: at.record, rates });
-  }, [kept, at.record, rates]);
+    if (kept === null) setAsked({ record: at.record, rates, counting });
+  }, [kept, at.record, rates, counting]);
   return (
     <section className="fair-won" aria-labelledby="fair-won" aria-busy={working}>
       <div className="fair-head">

@@ -3,8 +3,8 @@
 import type { DecisionMade } from '@cairnmark/engine';
 import { decisionsMade } from '@cairnmark/engine';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useMay } from '../../app/use-may.ts';
-import { HelpList } from '../../parts/asked-help.tsx';
 import { useMoments } from '../../parts/use-moments.ts';
 import { withDecisionTakenBack } from '../../store/class-changes.ts';
 import { nowWithZone } from '../../store/clock.ts';
@@ -35,7 +35,7 @@ export function ByHand() {
       </ul>
       {mayDecide && (
         <>
-          <HelpList
+          <CardHelp
             items={[
               ['help.take-back', say('score-card.take-back')],
               ['help.give', say('score-card.give')],

@@ -1,7 +1,7 @@
 // The large number of the card: points or the value that decides, against the try before, and what changed since.
 
 import { unmeasuredLosses } from '@cairnmark/engine';
-import { HelpList } from '../../parts/asked-help.tsx';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useCard } from './card.ts';
 import { headlineFact } from './headline.ts';
 import type { SinceLastTry } from './last-try.ts';
@@ -74,7 +74,7 @@ export function Changed() {
   const title = say('score-card.what-changed', { number: since.number });
   return (
     <>
-      <HelpList items={[['help.since', title]]} />
+      <CardHelp items={[['help.since', title]]} />
       <details className="card-since">
         <summary>{title}</summary>
         <ul className="card-told">

@@ -1,7 +1,7 @@
 // All lines of the card: those that earn points with the bill below them, what was measured besides, and the rest in a fold.
 
 import type { ComponentChildren } from 'preact';
-import { HelpList } from '../../parts/asked-help.tsx';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useCard } from './card.ts';
 import { Line } from './line.tsx';
 import type { ScoreLine } from './lines.ts';
@@ -25,7 +25,7 @@ export function LinesTable() {
           <span>{say('score-card.own')}</span>
           <span className="card-p">{say('score-card.points-head')}</span>
         </div>
-        <HelpList
+        <CardHelp
           items={[
             ['help.line', say('score-card.what')],
             ['help.own', say('score-card.enter-own'), say('score-card.change-own')],

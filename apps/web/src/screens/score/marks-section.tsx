@@ -2,8 +2,8 @@
 
 import { MARK_MOST } from '@cairnmark/engine';
 import { useRef, useState } from 'preact/hooks';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useMay } from '../../app/use-may.ts';
-import { HelpList } from '../../parts/asked-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { PersonField } from '../../parts/person-field.tsx';
@@ -28,7 +28,7 @@ export function Marks() {
       {mayJudge && (
         <>
           <p className="mut">{say('score-card.marks-what')}</p>
-          <HelpList items={[['help.marks', say('score-card.marks')]]} />
+          <CardHelp items={[['help.marks', say('score-card.marks')]]} />
           <PersonField label={`${say('score-card.judge')}. ${say('score-card.judge-hint')}`} person={person} />
           <p role="status" className="oops">
             {missing && judge === '' ? say('score-card.judge-missing') : ''}

@@ -1,8 +1,9 @@
 // What to do next: another try with the same layout, the Board, the card on paper.
 
 import { Link, useLocation } from 'wouter-preact';
+import { CardHelp } from '../../app/card-help.tsx';
 import { frameHelp } from '../../app/frame-help.ts';
-import { HelpButton, HelpList } from '../../parts/asked-help.tsx';
+import { HelpButton } from '../../parts/asked-help.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useSession } from '../../store/use-session.ts';
 import { ShareDoor } from '../share/share-door.tsx';
@@ -30,7 +31,7 @@ export function NextSteps() {
       </button>
       <ShareDoor />
       <HelpButton />
-      <HelpList
+      <CardHelp
         items={[
           ['help.again', say('score-card.again')],
           ['help.to-board', say('score-card.board')],

@@ -1,7 +1,7 @@
 // The switch "Our own result first", with what it does now.
 
 import { useId } from 'preact/hooks';
-import { HelpList } from '../../parts/asked-help.tsx';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useCard } from './card.ts';
 
 export function OursFirstSwitch() {
@@ -18,7 +18,7 @@ export function OursFirstSwitch() {
       <p className="mut" id={id} role="status">
         {usual ? `${now} ${say('ours-first.usual')}` : now}
       </p>
-      <HelpList items={[['help.ours-first', say('ours-first.switch'), say('ours-first.look')]]} />
+      <CardHelp items={[['help.ours-first', say('ours-first.switch'), say('ours-first.look')]]} />
     </div>
   );
 }

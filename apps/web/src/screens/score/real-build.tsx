@@ -1,7 +1,7 @@
 // What people saw of the real build: how it ended, the seconds, the ruler, and that somebody has seen it. Open until then.
 
 import { useState } from 'preact/hooks';
-import { HelpList } from '../../parts/asked-help.tsx';
+import { CardHelp } from '../../app/card-help.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { withState } from '../../store/observed-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -23,7 +23,7 @@ export function RealBuild() {
   const [open, setOpen] = useState(() => built && (confirmedBy === null || isTimed(classId, at.attempt.id)));
   return (
     <>
-      <HelpList items={[['help.real', say('score-card.real')]]} />
+      <CardHelp items={[['help.real', say('score-card.real')]]} />
       <details className="card-real" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
         <summary>
           <span className="card-real-head">
@@ -36,7 +36,7 @@ export function RealBuild() {
           </span>
         </summary>
         <div className="card-real-parts">
-          <HelpList
+          <CardHelp
             items={[
               ['help.state', say('score-card.state')],
               ...(built

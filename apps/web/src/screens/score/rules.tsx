@@ -1,8 +1,8 @@
 // Which rules the build keeps, each with its number. Yes/no rules are judged here by a person.
 
 import type { Requirement, RequirementLine } from '@cairnmark/scoring';
+import { CardHelp } from '../../app/card-help.tsx';
 import { useMay } from '../../app/use-may.ts';
-import { HelpList } from '../../parts/asked-help.tsx';
 import type { IconName } from '../../parts/icon.tsx';
 import { Icon } from '../../parts/icon.tsx';
 import { useCard } from './card.ts';
@@ -25,7 +25,7 @@ export function Rules() {
       <h2>{say('score-card.rules')}</h2>
       {rules.length === 0 && report.stockBreaches.length === 0 && <p className="mut">{say('score-card.no-rules')}</p>}
       {rules.some(({ rule }) => rule.kind === 'judged') && (
-        <HelpList items={[['help.judge', say('score-card.kept'), say('score-card.broken'), say('score-card.note')]]} />
+        <CardHelp items={[['help.judge', say('score-card.kept'), say('score-card.broken'), say('score-card.note')]]} />
       )}
       <ul>
         {rules.map(({ rule, line }) => (

@@ -2,7 +2,7 @@
 
 import { piecesUsed } from '@cairnmark/engine';
 import type { StabilityWords } from '@cairnmark/words';
-import { HelpList } from '../../parts/asked-help.tsx';
+import { CardHelp } from '../../app/card-help.tsx';
 import { VerdictSign } from '../../parts/verdict-sign.tsx';
 import { useCard } from './card.ts';
 
@@ -24,7 +24,7 @@ export function Stands() {
               <Told sentence={told.verdict} /> {stood && say('score-card.it-stood')}
             </p>
           </div>
-          {told.lines.length > 0 && <HelpList items={[['help.why', say('score-card.why')]]} />}
+          {told.lines.length > 0 && <CardHelp items={[['help.why', say('score-card.why')]]} />}
           {told.lines.length > 0 && (
             <details>
               <summary>{say('score-card.why')}</summary>
@@ -49,7 +49,7 @@ export function Limits() {
   return (
     <section className="card-limits">
       <p>{caution}</p>
-      {limits.length > 0 && <HelpList items={[['help.limits', say('score-card.limits')]]} />}
+      {limits.length > 0 && <CardHelp items={[['help.limits', say('score-card.limits')]]} />}
       {limits.length > 0 && (
         <details>
           <summary>{say('score-card.limits')}</summary>

@@ -1,7 +1,7 @@
 // All tries of the group at the challenge, with what they brought, and which of them counts.
 
+import { CardHelp } from '../../app/card-help.tsx';
 import { useMay } from '../../app/use-may.ts';
-import { HelpList } from '../../parts/asked-help.tsx';
 import { useMoments } from '../../parts/use-moments.ts';
 import { chooseAttempt } from '../../store/class-changes.ts';
 import { useSession } from '../../store/use-session.ts';
@@ -15,7 +15,7 @@ export function Tries() {
     <section className="sec card-tries" aria-busy={placing}>
       <h2>{say('score-card.tries')}</h2>
       <p className="mut">{say(`score-card.counts-${at.challenge.attemptCounts}`)}</p>
-      <HelpList items={[['help.tries', say('score-card.tries')]]} />
+      <CardHelp items={[['help.tries', say('score-card.tries')]]} />
       <ul className="card-ruled">
         {tryRows(at.tries, reports, at.challenge, at.group).map((row) => (
           <Try key={row.attempt.id} row={row} />

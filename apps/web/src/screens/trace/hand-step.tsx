@@ -55,7 +55,7 @@ export function HandStep(props: TraceShown) {
         <div role="status">
           <h2>{say('trace.fits')}</h2>
           <p className="mut">
-            {say('trace.nudge')} {say('trace.step')}
+            {say('trace.nudge')} {words.ruler.unit !== 'in' && say('trace.step')}
           </p>
           <p>{say('trace.stands-on', { what: standsOn(props) })}</p>
         </div>

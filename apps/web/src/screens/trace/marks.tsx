@@ -3,6 +3,8 @@
 import type { Vec2 } from '@cairnmark/geometry';
 import type { FittedCamera, FoundMarker, PaperId } from '@cairnmark/photo';
 import { imagePoint, paperSizeMm, topSeen } from '@cairnmark/photo';
+import type { RulerUnit } from '../../drawing/ruler-marks.ts';
+import { SQUARES } from '../../drawing/sheet.ts';
 import { figurePixels } from '../../photo/figure-pixels.ts';
 import type { Stood, TopOf } from './heights.ts';
 import type { KeptShape } from './tracing.ts';
@@ -112,24 +114,27 @@ export const TapMarks = ({ taps }: { readonly taps: readonly Vec2[] }) => (
   </>
 );
 
-/** A level line through the top, and a staff with a mark each centimetre that stands on the sheet below it. */
+/** A level line through the top, and a staff with a mark each centimetre or inch that stands on the sheet below it. */
 export function TopMarks({
   camera,
   highest: { pose, shape },
   heightMm,
+  unit,
 }: {
   readonly camera: FittedCamera;
   readonly highest: TopOf;
   readonly heightMm: number;
+  readonly unit: RulerUnit;
 }) {
+  const { squareMm, boldEvery } = SQUARES[unit];
   const at = (xMm: number, yMm: number, zMm: number): Vec2 | null => imagePoint(camera, [xMm, yMm, zMm]);
   const beside = awayMm(camera);
   const level = [-1.6, 1.6].map((times) => at(pose.xMm + times * beside[0], pose.yMm + times * beside[1], heightMm));
   const [left, right] = level;
   const [x, y] = [pose.xMm + 1.4 * beside[0], pose.yMm + 1.4 * beside[1]];
-  const ticks = Array.from({ length: Math.floor(heightMm / 10) + 1 }, (_, k) => {
-    const long = k % 5 === 0 ? 0.18 : 0.1;
-    const [from, to] = [at(x, y, 10 * k), at(x + long * beside[0], y + long * beside[1], 10 * k)];
+  const ticks = Array.from({ length: Math.floor(heightMm / squareMm) + 1 }, (_, k) => {
+    const long = k % boldEvery === 0 ? 0.18 : 0.1;
+    const [from, to] = [at(x, y, k * squareMm), at(x + long * beside[0], y + long * beside[1], k * squareMm)];
     return from && to ? `M${from.join(' ')}L${to.join(' ')}` : '';
   });
   const [foot, head] = [at(x, y, 0), at(x, y, heightMm)];

@@ -4,7 +4,7 @@ import type { FittedCamera } from '@cairnmark/photo';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { decimals } from './decimals.ts';
 import { PickPhoto } from './pick-photo.tsx';
-import { qualityOf, upOf } from './quality.ts';
+import { looksLike, qualityOf, upOf } from './quality.ts';
 import { markersOn } from './sheets.ts';
 import { Told } from './told.tsx';
 import { useTraceWords } from './trace-words.ts';
@@ -16,9 +16,11 @@ interface OutcomeOf {
   readonly sheet: SheetChoice;
   readonly words: BuildWords;
   readonly pick: (file: File) => void;
+  /** Another photo, or another sheet, ends what is traced. */
+  readonly isLost: boolean;
 }
 
-export function Outcome({ shot: { read, share }, view, sheet, words, pick }: OutcomeOf) {
+export function Outcome({ shot: { read, share }, words, ...others }: OutcomeOf) {
   const trace = useTraceWords();
   const { say } = trace;
   if (read === null) {
@@ -35,7 +37,7 @@ export function Outcome({ shot: { read, share }, view, sheet, words, pick }: Out
     const told = read.warning === null ? [] : trace.issue(read.warning, decimals(words));
     return (
       <>
-        <Found camera={read.camera.value} {...{ view, sheet, words, pick }} />
+        <Found camera={read.camera.value} words={words} {...others} />
         {told.length > 0 && <p className="warnbox">{told.join(' ')}</p>}
       </>
     );
@@ -45,10 +47,18 @@ export function Outcome({ shot: { read, share }, view, sheet, words, pick }: Out
   return <Told title={say('trace.take-again')} lines={read.fault === null ? told : [trace.fault(read.fault, {})]} />;
 }
 
-function Found({ camera, view, sheet, words, pick }: Omit<OutcomeOf, 'shot'> & { readonly camera: FittedCamera }) {
+function Found({
+  camera,
+  view,
+  sheet,
+  words,
+  pick,
+  isLost,
+}: Omit<OutcomeOf, 'shot'> & { readonly camera: FittedCamera }) {
   const { say } = useTraceWords();
   const most = markersOn(sheet);
   const quality = qualityOf(view, camera, most);
+  const isOther = looksLike(camera) !== view;
   const number = decimals(words);
   const degrees = (rad: number): string => `${number((rad * 180) / Math.PI, 0)}°`;
   return (
@@ -60,14 +70,17 @@ function Found({ camera, view, sheet, words, pick }: Omit<OutcomeOf, 'shot'> & {
           {view === 'above'
             ? say('trace.tilt', { tilt: degrees(camera.tiltRad) })
             : say('trace.camera-up', { up: degrees(upOf(camera)) })}{' '}
-          {quality === 'fair' && say(view === 'above' ? 'trace.tilt-more' : 'trace.up-more')}
+          {quality === 'fair' && !isOther && say(view === 'above' ? 'trace.tilt-more' : 'trace.up-more')}
         </p>
+        {isOther && <p className="warnbox">{say(view === 'above' ? 'trace.is-side' : 'trace.is-above')}</p>}
       </div>
+      {isOther && <PickPhoto isMain={false} pick={pick} />}
       <details className="trace-detail">
         <summary>{say('trace.detail')}</summary>
         <p>{say('trace.focal', { share: `${number(100 * camera.focalSigmaShare, 1)} %` })}</p>
         <p>{say('trace.rms', { pixels: number(camera.rmsPx, 2) })}</p>
-        <PickPhoto isMain={false} pick={pick} />
+        {!isOther && <PickPhoto isMain={false} pick={pick} />}
+        {isLost && <p>{say('trace.anew')}</p>}
       </details>
     </>
   );

@@ -1,6 +1,8 @@
 // The photo of the view at work, with what is found and traced drawn over it.
 
+import type { Ruler } from '@cairnmark/geometry';
 import { tapsFor } from '@cairnmark/photo';
+import type { RulerUnit } from '../../drawing/ruler-marks.ts';
 import { tapsAsked, withoutTap, withTap } from './hand.ts';
 import { camerasOf, heightOf, highestOf } from './heights.ts';
 import { HowDrawing } from './how-drawing.tsx';
@@ -13,6 +15,8 @@ import { useTraceWords } from './trace-words.ts';
 import { TracedDrawing } from './traced-drawing.tsx';
 import { withoutTopTap, withTopTap } from './tracing.ts';
 
+const unitOf = ({ unit }: Ruler): RulerUnit => (unit === 'in' ? 'in' : 'cm');
+
 export function PhotoPart(shown: TraceShown) {
   const { tracing } = shown;
   const read = tracing.shots[tracing.view]?.read;
@@ -21,7 +25,7 @@ export function PhotoPart(shown: TraceShown) {
   if (!isSeen && tracing.shots[tracing.view] === null && layout?.kind === 'traced') {
     return (
       <div className="trace-photo trace-none">
-        <TracedDrawing outlines={layout.outlines} />
+        <TracedDrawing outlines={layout.outlines} unit={unitOf(shown.words.ruler)} />
       </div>
     );
   }
@@ -70,7 +74,7 @@ function Above({ tracing, step, bench, above, stood, hand }: TraceShown) {
   );
 }
 
-function Side({ tracing, step, side, stood }: TraceShown) {
+function Side({ tracing, step, side, stood, words }: TraceShown) {
   const { say } = useTraceWords();
   const read = tracing.shots.side?.read;
   if (read === null || read === undefined || read === 'failed' || read.photo === null) return null;
@@ -94,7 +98,7 @@ function Side({ tracing, step, side, stood }: TraceShown) {
       <MarkerMarks markers={read.markers} used={side?.camera.markers ?? []} />
       {side !== null && read.markers.length === 0 && <EdgeMarks camera={side.camera} paper={tracing.sheet.paper} />}
       <TapMarks taps={taps} />
-      {found?.ok && <TopMarks {...found.value} />}
+      {found?.ok && <TopMarks {...found.value} unit={unitOf(words.ruler)} />}
     </PhotoView>
   );
 }

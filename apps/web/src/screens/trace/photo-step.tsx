@@ -13,6 +13,7 @@ import type { TracingAtWork } from './use-tracing.ts';
 export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly words: BuildWords }) {
   const { say } = useTraceWords();
   const { view, sheet } = tracing;
+  const isLost = view === 'above' && tracing.pieces.length + tracing.shapes.length > 0;
   const shot = tracing.shots[view];
   const pick = (file: File): void => step(withFile(view, file));
   const isWarned =
@@ -28,11 +29,12 @@ export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly w
       {shot === null ? (
         <h2>{say(view === 'above' ? 'trace.first-above' : 'trace.first-side')}</h2>
       ) : (
-        <Outcome {...{ shot, view, sheet, words, pick }} />
+        <Outcome {...{ shot, view, sheet, words, pick, isLost }} />
       )}
       {!isReady && shot?.read !== null && <How view={view} sheet={sheet} />}
       {view === 'above' && (!isReady || isWarned) && <SheetChoices sheet={sheet} choose={(to) => step(onSheet(to))} />}
       {!isReady && shot?.read !== null && <PickPhoto isMain pick={pick} />}
+      {isLost && (!isReady || isWarned) && <p className="mut">{say('trace.anew')}</p>}
     </section>
   );
 }

@@ -60,7 +60,10 @@ export function PhotoView({
       aria-label={label}
       data-taps={canTap}
       onKeyDown={keys}
-      onFocus={() => canTap && cross === null && setCross(middle)}
+      // By keys alone: a finger or the mouse has its own place, and a magnifier in the middle would be in the way.
+      onFocus={({ currentTarget }) =>
+        canTap && cross === null && currentTarget.matches(':focus-visible') && setCross(middle)
+      }
       onPointerMove={(event) => canTap && setCross(pointed(event))}
       onPointerDown={(event) => {
         if (!canTap || event.button !== 0) return;
@@ -69,7 +72,9 @@ export function PhotoView({
       }}
       onPointerUp={(event) => {
         const at = pointed(event);
-        if (canTap && event.button === 0 && at !== null) tap(at);
+        // What was pressed elsewhere and let go here is no tap.
+        const isBegun = event.currentTarget.hasPointerCapture(event.pointerId);
+        if (canTap && isBegun && event.button === 0 && at !== null) tap(at);
         if (event.pointerType !== 'mouse') setCross(null);
       }}
       onPointerCancel={() => setCross(null)}

@@ -1,29 +1,25 @@
 // The kinds of piece that can be traced, and the pieces that are done, from the table up.
 
-import { stockLeft } from '@cairnmark/editing';
 import { kindsOf } from '@cairnmark/engine';
 import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { pickedUp, putAway, takenOff, tapsAsked } from './hand.ts';
+import { kindsLeft } from './kinds-left.ts';
 import { shapeBegun, shapePutAway, shapeTakenOff } from './shape.ts';
 import type { TraceShown } from './shown.ts';
 import { useTraceWords } from './trace-words.ts';
 
-export function KindRows({ tracing, step, words, bench, at, scale, stood }: TraceShown) {
+export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown) {
   const { say } = useTraceWords();
-  const { hand, pieces } = tracing;
-  const left = stockLeft(
-    pieces.map(({ laid }) => laid),
-    bench,
-  );
+  const { hand } = tracing;
+  const left = kindsLeft(tracing, bench);
   const sizes = kindsOf(at.challenge, at.group);
   const shape = tracing.shapeInHand;
-  const highestMm = Math.max(0, ...stood.map(({ piece }) => piece.topMm));
   return (
     <ul className="trace-rows">
       {at.challenge.kit.kinds.map((kind) => {
         const solid = bench.solids.get(kind.id);
-        const count = Math.max(0, left.get(kind.id) ?? 0);
+        const count = left.get(kind.id) ?? 0;
         const isPicked = hand?.kind === kind.id;
         // With a piece in hand its own row is left, so that what to do with it stands in sight; a tap puts it back.
         if (solid === undefined || shape !== null || (hand === null ? count === 0 : !isPicked)) return null;
@@ -56,7 +52,7 @@ export function KindRows({ tracing, step, words, bench, at, scale, stood }: Trac
             type="button"
             className="row"
             aria-pressed={shape !== null}
-            onClick={() => step(shape === null ? shapeBegun(highestMm > 0 ? highestMm : null) : shapePutAway)}
+            onClick={() => step(shape === null ? shapeBegun : shapePutAway)}
           >
             <svg className="trace-shape" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
               <path d="M8 30L14 10L34 8L42 26L28 40Z" />

@@ -13,10 +13,16 @@ export function qualityOf(view: View, { markers, focalSigmaShare, tiltRad }: Fit
   return isAimed && isFull && focalSigmaShare <= SURE_SHARE ? 'good' : 'fair';
 }
 
+/** From where a photo was taken, whatever it is taken for. */
+export const looksLike = ({ tiltRad }: FittedCamera): View => (tiltRad > HALF_WAY ? 'side' : 'above');
+
 /** How far a photo from the side was taken over the table, rad. */
 export const upOf = ({ tiltRad }: FittedCamera): number => Math.PI / 2 - tiltRad;
 
 const DEGREE = Math.PI / 180;
+
+/** rad off straight down: between the steepest photo from above that is good, and the flattest one from the side. */
+const HALF_WAY = 47 * DEGREE;
 
 /** rad off straight down: 10 to 30 degrees from above, 5 to 25 degrees over the table from the side, with a little slack. */
 const TILTS: Readonly<Record<View, readonly [number, number]>> = {

@@ -1,10 +1,10 @@
 // A shape that is not on the list: its height, its corners, whether the line fits, which piece it is.
 
-import { stockLeft } from '@cairnmark/editing';
 import { useId } from 'preact/hooks';
 import { Choice } from '../../parts/choice.tsx';
 import { LengthField } from '../../parts/length-field.tsx';
 import { decimals } from './decimals.ts';
+import { kindsLeft } from './kinds-left.ts';
 import { canClose, shapeClosed, shapeKept, shapeSaid, withoutCorners } from './shape.ts';
 import type { TraceShown } from './shown.ts';
 import { Told } from './told.tsx';
@@ -81,12 +81,8 @@ function AboutShape({ tracing, step, bench, at }: TraceShown) {
   const id = useId();
   const shape = tracing.shapeInHand;
   if (shape === null) return null;
-  const left = stockLeft(
-    tracing.pieces.map(({ laid }) => laid),
-    bench,
-  );
-  const used = (kind: string): number => tracing.shapes.filter((one) => one.kind === kind).length;
-  const kinds = at.challenge.kit.kinds.filter(({ id }) => (left.get(id) ?? 0) - used(id) > 0);
+  const left = kindsLeft(tracing, bench);
+  const kinds = at.challenge.kit.kinds.filter(({ id }) => (left.get(id) ?? 0) > 0);
   return (
     <>
       <Choice

@@ -7,22 +7,12 @@ import type { Stood } from './heights.ts';
 import type { KeptShape, ShapeInHand, Step } from './tracing.ts';
 import { OTHER_BUILD } from './tracing.ts';
 
-/** `planeMm`: what is likely the height of its edge; null: nothing is. */
-export const shapeBegun =
-  (planeMm: number | null): Step =>
-  (before) => ({
-    ...before,
-    hand: null,
-    shapeInHand: {
-      taps: [],
-      planeMm,
-      onTable: true,
-      closed: false,
-      found: null,
-      issue: null,
-      kind: null,
-    },
-  });
+/** How high its edge is nobody knows yet: a height that is only likely would be believed. */
+export const shapeBegun: Step = (before) => ({
+  ...before,
+  hand: null,
+  shapeInHand: { taps: [], planeMm: null, onTable: true, closed: false, found: null, issue: null, kind: null },
+});
 
 export const shapePutAway: Step = (before) => ({ ...before, shapeInHand: null });
 
@@ -63,10 +53,10 @@ export const canClose = ({ taps, closed, planeMm }: ShapeInHand): boolean =>
 
 export const shapeClosed: Step = changed((shape) => (canClose(shape) ? { ...shape, closed: true } : shape));
 
-/** What came of the taps; for those that were asked about alone. */
-export const withOutline = (taps: readonly Vec2[], answer: OutlineAnswer): Step =>
+/** What came of the taps on an edge so high; for what was asked about alone. */
+export const withOutline = (taps: readonly Vec2[], planeMm: number, answer: OutlineAnswer): Step =>
   changed((shape) => {
-    if (shape.taps !== taps) return shape;
+    if (shape.taps !== taps || shape.planeMm !== planeMm) return shape;
     return answer.ok ? { ...shape, found: answer.value } : { ...shape, closed: false, issue: answer.issues[0] ?? null };
   });
 

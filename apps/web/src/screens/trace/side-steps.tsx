@@ -18,7 +18,13 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
   const highest = highestOf(stood, tracing.shapes, tracing.highest);
   const [first] = highest;
   if (first === undefined) return <Told lines={[say('trace.needs-pieces')]} />;
-  if (side === null) return null;
+  const withoutHeight = (
+    <button type="button" className="btn" onClick={() => props.use(null)}>
+      {say('trace.use-build')}
+    </button>
+  );
+  // No photo of the side, or none to measure by: what was traced from above is not lost for that.
+  if (side === null) return withoutHeight;
   const { taps } = tracing.top;
   const asked = tapsFor(first.shape);
   const found = taps.length === asked ? heightOf(camerasOf(side), highest, tracing.top) : null;
@@ -69,8 +75,17 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
         </ul>
       </section>
       <section className="trace-step">
-        <h2>{say(asked === 1 ? 'trace.top' : 'trace.top-ends')}</h2>
-        <p className="mut">{say('trace.top-how')}</p>
+        {found?.ok ? (
+          <>
+            <h2>{say('trace.top-fits')}</h2>
+            <p className="mut">{say('trace.nudge')}</p>
+          </>
+        ) : (
+          <>
+            <h2>{say(asked === 1 ? 'trace.top' : 'trace.top-ends')}</h2>
+            <p className="mut">{say('trace.top-how')}</p>
+          </>
+        )}
         {found !== null && !found.ok && found.issues[0] !== undefined && (
           <Told lines={trace.issue(found.issues[0], decimals(words))} />
         )}
@@ -97,11 +112,7 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
       {found?.ok && (
         <Height {...props} heightMm={found.value.heightMm} sigmaMm={found.value.sigmaMm} stackedMm={meant.stackedMm} />
       )}
-      {found?.ok !== true && (
-        <button type="button" className="btn" onClick={() => props.use(null)}>
-          {say('trace.use-build')}
-        </button>
-      )}
+      {found?.ok !== true && withoutHeight}
     </>
   );
 }

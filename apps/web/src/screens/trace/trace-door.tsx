@@ -23,6 +23,7 @@ import './shape.css';
 import { SoFar } from './so-far.tsx';
 import './trace.css';
 import { handPiece } from './hand.ts';
+import { kindsLeft } from './kinds-left.ts';
 import { TraceHelp } from './trace-help.tsx';
 import { TraceContext, useTraceWords } from './trace-words.ts';
 import type { View } from './tracing.ts';
@@ -78,6 +79,8 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
     else location.hash = SCORE_CARD;
   };
   const hasTraced = tracing.pieces.length + tracing.shapes.length > 0;
+  // With something in hand, what to do with it stands in sight; the photo was said to be good before.
+  const isBusy = tracing.view === 'above' && (tracing.hand !== null || tracing.shapeInHand !== null);
   const hasPhoto = tracing.shots.above !== null || tracing.shots.side !== null;
   const hasOld = (at.attempt?.layout.pieces.length ?? 0) > 0;
   return (
@@ -92,11 +95,11 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
           chosen={tracing.view}
           choose={(view) => step(toView(view))}
         />
-        <PhotoStep {...atWork} words={words} />
+        {!isBusy && <PhotoStep {...atWork} words={words} />}
         {tracing.view === 'above' && above !== null && <AboveSteps {...shown} />}
         {tracing.view === 'above' && <DoneRows {...shown} />}
         {tracing.view === 'above' && <SoFar {...shown} />}
-        {tracing.view === 'above' && hasTraced && tracing.hand === null && tracing.shapeInHand === null && (
+        {tracing.view === 'above' && hasTraced && !isBusy && (
           <button type="button" className="btn main" onClick={() => step(toView('side'))}>
             {say('trace.to-side')}
           </button>
@@ -118,12 +121,13 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
 
 function AboveSteps(shown: TraceShown) {
   const { say } = useTraceWords();
+  const { tracing, bench } = shown;
+  const isPicking = tracing.hand === null && tracing.shapeInHand === null;
+  const isLeft = [...kindsLeft(tracing, bench).values()].some((count) => count > 0);
   return (
     <>
       <section className="trace-step">
-        <h2 className={shown.tracing.hand === null && shown.tracing.shapeInHand === null ? undefined : 'vh'}>
-          {say('trace.pick')}
-        </h2>
+        <h2 className={isPicking ? undefined : 'vh'}>{say(isLeft || !isPicking ? 'trace.pick' : 'trace.none-left')}</h2>
         <KindRows {...shown} />
       </section>
       <HandStep {...shown} />

@@ -1,19 +1,29 @@
-// Traced outlines seen from above, on squared paper: a square is a centimetre.
+// Traced outlines seen from above, on squared paper: a square is a centimetre or an inch.
 
 import type { Outline, TracedOutline, Vec2 } from '@cairnmark/geometry';
+import type { RulerUnit } from '../../drawing/ruler-marks.ts';
+import { SQUARES } from '../../drawing/sheet.ts';
 import { useTraceWords } from './trace-words.ts';
 
-export function TracedDrawing({ outlines }: { readonly outlines: readonly TracedOutline[] }) {
+export function TracedDrawing({
+  outlines,
+  unit,
+}: {
+  readonly outlines: readonly TracedOutline[];
+  readonly unit: RulerUnit;
+}) {
   const { say } = useTraceWords();
+  const { squareMm } = SQUARES[unit];
+  const down = (mm: number): number => squareMm * Math.floor(mm / squareMm);
   const reach = outlines.flatMap(({ outline }) => reachOf(outline));
   const [left, right] = [Math.min(...reach.map(([x]) => x)), Math.max(...reach.map(([x]) => x))];
   const [low, high] = [Math.min(...reach.map(([, y]) => y)), Math.max(...reach.map(([, y]) => y))];
-  const [x, y] = [down(left) - SQUARE_MM, down(-high) - SQUARE_MM];
-  const [width, height] = [right - x + 2 * SQUARE_MM, -low - y + 2 * SQUARE_MM];
+  const [x, y] = [down(left) - squareMm, down(-high) - squareMm];
+  const [width, height] = [right - x + 2 * squareMm, -low - y + 2 * squareMm];
   return (
     <figure className="trace-drawn">
       <svg viewBox={`${x} ${y} ${width} ${height}`} role="img" aria-label={say('trace.drawn')}>
-        <path className="trace-squares" d={squares(x, y, width, height)} />
+        <path className="trace-squares" d={squares([x, y], [width, height], squareMm)} />
         {outlines.map(({ outline }, k) => (
           <path key={k} className="trace-drawn-outline" d={pathOf(outline)} />
         ))}
@@ -24,10 +34,6 @@ export function TracedDrawing({ outlines }: { readonly outlines: readonly Traced
     </figure>
   );
 }
-
-const SQUARE_MM = 10;
-
-const down = (mm: number): number => SQUARE_MM * Math.floor(mm / SQUARE_MM);
 
 function reachOf(outline: Outline): readonly Vec2[] {
   if (outline.kind === 'polygon') return outline.points;
@@ -41,15 +47,11 @@ function reachOf(outline: Outline): readonly Vec2[] {
   ];
 }
 
-function squares(x: number, y: number, width: number, height: number): string {
-  const across = Array.from(
-    { length: Math.floor(width / SQUARE_MM) + 1 },
-    (_, k) => `M${x + k * SQUARE_MM} ${y}v${height}`,
-  );
-  const along = Array.from(
-    { length: Math.floor(height / SQUARE_MM) + 1 },
-    (_, k) => `M${x} ${y + k * SQUARE_MM}h${width}`,
-  );
+function squares([x, y]: Vec2, [width, height]: Vec2, squareMm: number): string {
+  const lines = (length: number): readonly number[] =>
+    Array.from({ length: Math.floor(length / squareMm) + 1 }, (_, k) => k * squareMm);
+  const across = lines(width).map((away) => `M${x + away} ${y}v${height}`);
+  const along = lines(height).map((away) => `M${x} ${y + away}h${width}`);
   return [...across, ...along].join('');
 }
 

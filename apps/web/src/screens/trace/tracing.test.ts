@@ -16,7 +16,9 @@ import {
   withWays,
 } from './hand.ts';
 import { highestOf, stoodOf } from './heights.ts';
-import { qualityOf } from './quality.ts';
+import { kindsLeft } from './kinds-left.ts';
+import { looksLike, qualityOf } from './quality.ts';
+import { shapeBegun, shapeClosed, shapeKept, shapeSaid, withCorner, withOutline } from './shape.ts';
 import { moveBy } from './taps.ts';
 import { NOT_BEGUN, onSheet, withFile, withoutPhotos, withShot } from './tracing.ts';
 
@@ -94,6 +96,45 @@ describe('pieces', () => {
   });
 });
 
+describe('a shape that is not on the list', () => {
+  const corners: readonly Vec2[] = [
+    [3, 5],
+    [70, 5],
+    [30, 70],
+  ];
+  const tapped = corners.reduce((before, corner) => withCorner(corner)(before), shapeBegun(NOT_BEGUN));
+  const found = {
+    outline: { kind: 'polygon', points: corners },
+    areaMm2: 2100,
+    areaSigmaMm2: 30,
+    perimeterMm: 200,
+    perimeterSigmaMm: 3,
+    onEdge: [true, true, false],
+  } as const;
+
+  it('has no height that nobody measured, and no outline without one', () => {
+    expect(tapped.shapeInHand?.planeMm).toBeNull();
+    expect(shapeClosed(tapped)).toBe(tapped);
+  });
+
+  it('what was found for another height of its edge says nothing', () => {
+    const asked = shapeClosed(shapeSaid({ planeMm: 50 })(tapped));
+    const taps = asked.shapeInHand?.taps ?? [];
+    const emptied = shapeSaid({ planeMm: null })(asked);
+    expect(withOutline(taps, 50, { ok: true, value: found })(emptied)).toBe(emptied);
+    expect(withOutline(taps, 50, { ok: true, value: found })(asked).shapeInHand?.found).toBe(found);
+  });
+
+  it('that is a piece of the kit is not left to be traced again', () => {
+    const closed = shapeClosed(shapeSaid({ planeMm: 50, kind: 'prism' })(tapped));
+    const after = shapeKept(withOutline(closed.shapeInHand?.taps ?? [], 50, { ok: true, value: found })(closed));
+    expect(kindsLeft(NOT_BEGUN, BENCH).get('prism')).toBe(3);
+    expect(kindsLeft(after, BENCH).get('prism')).toBe(2);
+    const all = { ...after, shapes: Array.from({ length: 7 }, () => after.shapes[0]!) };
+    expect(kindsLeft(all, BENCH).get('prism')).toBe(0);
+  });
+});
+
 describe('the traced stack', () => {
   it('what was traced a millimetre into its neighbour stands beside it', () => {
     const stood = stoodOf([spotAt(0, 0), spotAt(49, 0)], BENCH);
@@ -147,5 +188,10 @@ describe('how good a photo is', () => {
     ['side', 45, 8, 0.01, 'fair'],
   ] as const)('from %s at %d degrees, %d squares, focal length to %d: %s', (view, tilt, markers, sigma, word) => {
     expect(qualityOf(view, camera(tilt, markers, sigma), 8)).toBe(word);
+  });
+
+  it('tells the one from above and the one from the side apart', () => {
+    for (const tilt of [0, 30, 41]) expect(looksLike(camera(tilt, 8, 0.005))).toBe('above');
+    for (const tilt of [60, 75, 85]) expect(looksLike(camera(tilt, 8, 0.005))).toBe('side');
   });
 });

@@ -5,11 +5,10 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 
 export function useFocusNear<T extends HTMLElement>(): RefObject<T> {
   const near = useRef<T>(null);
-  const had = useRef(false);
+  // Asked before anything on the page changes: afterwards the button that was pressed is gone.
+  const had = near.current?.contains(document.activeElement) ?? false;
   useLayoutEffect(() => {
-    const { activeElement, body } = document;
-    if (had.current && activeElement === body) near.current?.focus({ preventScroll: true });
-    had.current = near.current?.contains(document.activeElement) ?? false;
+    if (had && document.activeElement === document.body) near.current?.focus({ preventScroll: true });
   });
   return near;
 }

@@ -101,7 +101,7 @@ function useOutlining(client: PhotoClient, tracing: Tracing, step: (how: Step) =
     client
       .ask('fit', 'outline', { photo, camera, plane: { zMm, sigmaMm: RULER_SIGMA_MM }, taps }, () => undefined)
       .then((answer) => {
-        if (answer !== null && 'ok' in answer) step(withOutline(taps, answer));
+        if (answer !== null && 'ok' in answer) step(withOutline(taps, zMm, answer));
       })
       .catch(() => undefined);
   }, [client, taps, zMm]);

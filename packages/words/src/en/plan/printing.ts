@@ -60,6 +60,8 @@ export const printing = {
   'printing.what-record-pieces': 'Which pieces a group used. It goes with the record sheet.',
   'printing.what-lesson-plan': 'Make, earn, build, and questions to talk about.',
   'printing.what-gores': 'Strips to tape together, where no ball is bought. It takes an adult an hour.',
+  'printing.what-riddle': 'Scored pieces: which rule gives these points?',
+  'printing.what-riddle-key': 'The rules of the riddles.',
   'printing.what-reflection': 'What went well, and what we would change.',
   'printing.what-ground-one-page': 'For towers: to build and photograph on.',
   'printing.what-ground-four-pages': 'For forts: four pages, laid two by two.',

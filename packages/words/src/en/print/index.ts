@@ -9,6 +9,7 @@ import { materials } from './materials.ts';
 import { measuring } from './measuring.ts';
 import { nets } from './nets.ts';
 import { records } from './records.ts';
+import { riddles } from './riddles.ts';
 import { rules } from './rules.ts';
 import { sheets } from './sheets.ts';
 
@@ -20,6 +21,7 @@ export const printed = {
     ...sheets,
     ...measuring,
     ...rules,
+    ...riddles,
     ...records,
     ...lesson,
     ...materials,

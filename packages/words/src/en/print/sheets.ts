@@ -14,6 +14,8 @@ export const sheets = {
   'print.sheet-record': 'Record sheet',
   'print.sheet-record-pieces': 'Pieces of the builds',
   'print.sheet-lesson-plan': 'Lesson plan',
+  'print.sheet-riddle': 'Guess the rule',
+  'print.sheet-riddle-key': 'Guess the rule: answers',
   'print.sheet-reflection': 'Looking back',
   'print.sheet-table-cards': 'Table cards',
   'print.invented': '{sheet}, invented class',

@@ -82,7 +82,7 @@ export const lab = {
   'lab.offer-both': 'Count this too, and let rows take points away: {rows}.',
   'lab.offer-none': 'None of the other rows would help, not even with points taken away.',
   // As fair as can be.
-  'lab.even-found': 'The fairest points that were looked for:',
+  'lab.even-found': 'The fairest points for {what}:',
   'lab.even-spread': 'The lowest earns {lowest}, the highest {highest}.',
   'lab.even-exact': 'So everybody earns the same.',
   'lab.even-exact-rule': 'With larger points all could earn the same: {rule}.',

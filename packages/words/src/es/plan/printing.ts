@@ -61,6 +61,8 @@ export const printing = {
   'printing.what-record-pieces': 'Qué piezas usó un grupo. Va con la hoja de registro.',
   'printing.what-lesson-plan': 'Hacer, ganar, construir y preguntas para hablar.',
   'printing.what-gores': 'Tiras para unir con cinta, si no se compra una bola. A un adulto le lleva una hora.',
+  'printing.what-riddle': 'Piezas con puntos: ¿qué regla los da?',
+  'printing.what-riddle-key': 'Las reglas de las adivinanzas.',
   'printing.what-reflection': 'Qué salió bien y qué cambiaríamos.',
   'printing.what-ground-one-page': 'Para torres: para construir y fotografiar encima.',
   'printing.what-ground-four-pages': 'Para fuertes: cuatro páginas, dos por dos.',

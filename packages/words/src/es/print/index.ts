@@ -10,6 +10,7 @@ import { materials } from './materials.ts';
 import { measuring } from './measuring.ts';
 import { nets } from './nets.ts';
 import { records } from './records.ts';
+import { riddles } from './riddles.ts';
 import { rules } from './rules.ts';
 import { sheets } from './sheets.ts';
 
@@ -21,6 +22,7 @@ export const printed: PrintCatalogue = {
     ...sheets,
     ...measuring,
     ...rules,
+    ...riddles,
     ...records,
     ...lesson,
     ...materials,

@@ -14,6 +14,8 @@ export const sheets = {
   'print.sheet-record': 'Hoja de registro',
   'print.sheet-record-pieces': 'Piezas de las construcciones',
   'print.sheet-lesson-plan': 'Plan de las lecciones',
+  'print.sheet-riddle': 'Adivina la regla',
+  'print.sheet-riddle-key': 'Adivina la regla: respuestas',
   'print.sheet-reflection': 'Mirar atrás',
   'print.sheet-table-cards': 'Tarjetas de mesa',
   'print.invented': '{sheet}, clase inventada',

@@ -2,6 +2,7 @@
 
 import type { CardTexts } from '../../cards.ts';
 import { board } from './board.ts';
+import { cardHelp } from './card-help.ts';
 import { scoreCard } from './score-card.ts';
 
-export const cards: CardTexts = { ...scoreCard, ...board };
+export const cards: CardTexts = { ...scoreCard, ...board, ...cardHelp };

@@ -2,7 +2,8 @@
 
 import type { TalkTexts } from '../../talk.ts';
 import { best } from './best.ts';
+import { fair } from './fair.ts';
 import { graphs } from './graphs.ts';
 import { lab } from './lab.ts';
 
-export const talk: TalkTexts = { ...best, ...graphs, ...lab };
+export const talk: TalkTexts = { ...best, ...fair, ...graphs, ...lab };

@@ -82,7 +82,7 @@ export const lab = {
   'lab.offer-both': 'Contar también esto y dejar que las filas quiten puntos: {rows}.',
   'lab.offer-none': 'Ninguna de las otras filas ayudaría, ni quitando puntos.',
   // As fair as can be.
-  'lab.even-found': 'Los puntos más justos que se buscaron:',
+  'lab.even-found': 'Los puntos más justos por {what}:',
   'lab.even-spread': 'La que menos gana tiene {lowest}; la que más, {highest}.',
   'lab.even-exact': 'Así todos ganan lo mismo.',
   'lab.even-exact-rule': 'Con puntos más grandes todos podrían ganar lo mismo: {rule}.',

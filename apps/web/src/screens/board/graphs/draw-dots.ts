@@ -6,11 +6,11 @@ import { rulerEnds, rulerMarks, rulerPx } from './draw-ruler.ts';
 import type { PlotScale, ScaleOf } from './plot-scale.ts';
 import { plotScale } from './plot-scale.ts';
 import type { Sheet } from './sheet.ts';
-import { plain } from './sheet.ts';
+import { fitting, plain } from './sheet.ts';
 
 export interface DotsDrawing {
-  /** From left to right; `label`: the names and the value of the stack. */
-  readonly stacks: readonly { readonly at: number; readonly count: number; readonly label: string }[];
+  /** From left to right; `labels`: the names and the value of the stack, and the same in fewer words. */
+  readonly stacks: readonly { readonly at: number; readonly count: number; readonly labels: readonly string[] }[];
   readonly scaleOf: ScaleOf;
   readonly unit: string;
   readonly number: (value: number) => string;
@@ -32,7 +32,8 @@ export function drawDots(of: DotsDrawing, sheet: Sheet): Element {
   const flagsPx = levels.length === 0 ? 0 : (Math.max(...levels) + 1) * linePx;
   const aboveRows = Math.max(yOfRow(Math.max(0, ...rows)) + 1.4 * rowPx, LEAST_PX - flagsPx);
   const flags = (of.withNames ? of.stacks : []).map((stack, k) => ({
-    ...stack,
+    at: stack.at,
+    label: fitting(stack.labels, sheet),
     from: Math.max(...dots.filter((one) => one.stack === stack).map(({ y }) => y)) + radius,
     y: aboveRows + (levels[k] ?? 0) * linePx + linePx / 2,
   }));
@@ -74,7 +75,7 @@ const GAP_PX = 12;
 export const HALO = { stroke: 'var(--paper)', strokeWidth: 4, paintOrder: 'stroke' } as const;
 
 const flagsOf = (of: DotsDrawing, sheet: Sheet, px: (at: number) => number) =>
-  of.stacks.map(({ at, label }) => ({ x: px(at), widthPx: sheet.textWidth(label) + 5 }));
+  of.stacks.map(({ at, labels }) => ({ x: px(at), widthPx: sheet.textWidth(fitting(labels, sheet)) + 5 }));
 
 /** The scale with room at its right for the names that reach past it. */
 function fitted(of: DotsDrawing, sheet: Sheet): { scale: PlotScale; left: number; right: number } {

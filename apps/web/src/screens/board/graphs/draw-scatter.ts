@@ -7,10 +7,12 @@ import { labelPlaces } from './label-places.ts';
 import type { PlotScale, ScaleOf } from './plot-scale.ts';
 import { plotScale } from './plot-scale.ts';
 import type { Sheet } from './sheet.ts';
-import { plain } from './sheet.ts';
+import { fitting, plain } from './sheet.ts';
 
 export interface ScatterDrawing {
-  readonly dots: readonly { readonly base: number; readonly height: number; readonly label: string }[];
+  readonly dots: readonly { readonly base: number; readonly height: number; readonly name: string }[];
+  /** The label of dots that lie on each other, and the same in fewer words. */
+  readonly labels: (names: readonly string[]) => readonly string[];
   /** The best heights by their bases, the smallest first; null: not shown. */
   readonly front: readonly { readonly base: number; readonly height: number }[] | null;
   readonly baseTitle: string;
@@ -31,9 +33,13 @@ export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
   const x = plotScale([0, ...roomy([0, ...all.map(({ base }) => base)]).slice(1)], of.baseScale, right - left);
   const xPx = (at: number): number => left + ((at - x.from) / (x.to - x.from)) * (right - left);
   const yPx = (at: number): number => drawn.bottom - ((at - y.from) / (y.to - y.from)) * (drawn.bottom - drawn.top);
-  const spots = spotsOf(of.dots, ({ base, height }) => [Math.round(xPx(base)), Math.round(yPx(height))]);
+  const spots = spotsOf(of, ({ base, height }) => [Math.round(xPx(base)), Math.round(yPx(height))], sheet);
   const sides = labelPlaces(
-    spots.map(({ base, height, label }) => ({ x: xPx(base), y: yPx(height), widthPx: sheet.textWidth(label) })),
+    spots.map(({ base, height, label }) => ({
+      x: xPx(base),
+      y: yPx(height),
+      widthPx: sheet.textWidth(label) + APART_PX,
+    })),
     sheet.fontPx * 1.15,
     { widthPx: sheet.widthPx, heightPx: drawn.bottom },
   );
@@ -112,13 +118,18 @@ function roomy(values: readonly number[]): readonly number[] {
 
 const ROOM_SHARE = 0.04;
 
-/** Dots that lie on each other share their label. */
-function spotsOf(dots: ScatterDrawing['dots'], at: (dot: ScatterDrawing['dots'][number]) => readonly number[]) {
-  const spots = new Map<string, ScatterDrawing['dots'][number]>();
-  for (const dot of dots) {
+/** px. Between two names on one line. */
+const APART_PX = 10;
+
+/** Dots that lie on each other are one spot, with one label. */
+function spotsOf(of: ScatterDrawing, at: (dot: ScatterDrawing['dots'][number]) => readonly number[], sheet: Sheet) {
+  const spots = new Map<string, ScatterDrawing['dots']>();
+  for (const dot of of.dots) {
     const key = at(dot).join(' ');
-    const before = spots.get(key);
-    spots.set(key, before === undefined ? dot : { ...before, label: `${before.label}, ${dot.label}` });
+    spots.set(key, [...(spots.get(key) ?? []), dot]);
   }
-  return [...spots.values()];
+  return [...spots.values()].flatMap((dots) => {
+    const [first] = dots;
+    return first === undefined ? [] : [{ ...first, label: fitting(of.labels(dots.map(({ name }) => name)), sheet) }];
+  });
 }

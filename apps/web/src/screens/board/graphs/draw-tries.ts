@@ -6,7 +6,7 @@ import { spread } from './label-places.ts';
 import type { ScaleOf } from './plot-scale.ts';
 import { plotScale } from './plot-scale.ts';
 import type { Sheet } from './sheet.ts';
-import { plain } from './sheet.ts';
+import { fitting, plain } from './sheet.ts';
 
 export interface TriesDrawing {
   readonly groups: readonly { readonly first: number; readonly best: number; readonly tries: number }[];
@@ -20,7 +20,8 @@ export interface TriesDrawing {
 
 interface Label {
   readonly at: number;
-  readonly text: string;
+  /** The same in fewer and fewer words. */
+  readonly texts: readonly string[];
 }
 
 export function drawTries(of: TriesDrawing, sheet: Sheet): Element {
@@ -35,14 +36,14 @@ export function drawTries(of: TriesDrawing, sheet: Sheet): Element {
   );
   const yPx = (value: number): number => bottom - ((value - scale.from) / (scale.to - scale.from)) * drawnPx;
   const width = (labels: readonly Label[]): number =>
-    Math.max(0, ...labels.map(({ text: one }) => sheet.textWidth(one)));
-  const left = Math.max(width(of.firstLabels) + BESIDE_PX, sheet.textWidth(of.firstTitle) / 2);
-  const right = sheet.widthPx - Math.max(width(of.bestLabels) + BESIDE_PX, sheet.textWidth(of.bestTitle) / 2);
+    Math.max(0, ...labels.map(({ texts }) => sheet.textWidth(fitting(texts, sheet))));
+  const left = width(of.firstLabels) + BESIDE_PX;
+  const right = sheet.widthPx - width(of.bestLabels) - BESIDE_PX;
   const again = of.groups.filter(({ tries }) => tries > 1);
   const placed = (labels: readonly Label[]) => {
     const own = labels.map(({ at }) => yPx(at));
     const ys = spread(own, linePx, top, bottom);
-    return labels.map(({ text: label }, k) => ({ label, own: own[k] ?? 0, y: ys[k] ?? 0 }));
+    return labels.map(({ texts }, k) => ({ label: fitting(texts, sheet), own: own[k] ?? 0, y: ys[k] ?? 0 }));
   };
   const [firsts, bests] = [placed(of.firstLabels), placed(of.bestLabels)];
   const heightPx = bottom + linePx * 1.8;
@@ -80,11 +81,8 @@ export function drawTries(of: TriesDrawing, sheet: Sheet): Element {
         fontWeight: 600,
         ...HALO,
       }),
-      text([of.firstTitle, of.bestTitle], {
-        x: (_: string, k: number) => k,
-        y: () => heightPx - linePx * 0.6,
-        text: (title: string) => title,
-      }),
+      text([of.firstTitle], { frameAnchor: 'bottom-left', text: (title: string) => title, dy: -linePx * 0.2 }),
+      text([of.bestTitle], { frameAnchor: 'bottom-right', text: (title: string) => title, dy: -linePx * 0.2 }),
     ],
   });
 }

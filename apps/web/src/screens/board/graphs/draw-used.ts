@@ -77,7 +77,11 @@ export function drawUsed({ bars, inOnes, number }: UsedDrawing, sheet: Sheet): E
         textAnchor: 'start',
         fill: 'var(--ink)',
       }),
-      text(scale.numbers, { x: (value: number) => value, y: () => drawnPx + linePx * 0.75, text: number }),
+      text(inOnes ? told(scale.numbers, unitPx, number, sheet) : scale.numbers, {
+        x: (value: number) => value,
+        y: () => drawnPx + linePx * 0.75,
+        text: number,
+      }),
     ],
   });
   for (const [k, { picture }] of bars.entries()) {
@@ -88,6 +92,13 @@ export function drawUsed({ bars, inOnes, number }: UsedDrawing, sheet: Sheet): E
     drawing.append(place);
   }
   return drawing;
+}
+
+/** Of a scale in ones as many numbers as there is room for. */
+function told(numbers: readonly number[], unitPx: number, number: UsedDrawing['number'], sheet: Sheet) {
+  const widest = Math.max(...numbers.map((one) => sheet.textWidth(number(one)))) + 6;
+  const step = [1, 2, 5, 10, 20, 50].find((times) => times * unitPx >= widest) ?? 100;
+  return numbers.filter((one) => one % step === 0);
 }
 
 /** px. Boxes narrower than this run together: the bar is drawn in one. */

@@ -1,7 +1,7 @@
 // How the values of a graph are told: as the Board tells them, and the scale that they stand on.
 
 import { POINTS_ID } from '@cairnmark/engine';
-import type { Words } from '@cairnmark/words';
+import type { TalkWords, Words } from '@cairnmark/words';
 import type { BoardLine } from '../lines.ts';
 import type { Scene } from '../scene.ts';
 import { groupName } from '../scene.ts';
@@ -25,6 +25,13 @@ export function amountText(shown: number, scene: Scene): string {
   return roundTo > 0 && Math.abs(value / roundTo - Math.round(value / roundTo)) < WHOLE
     ? scene.inClass.roundedAmount(by, value, roundTo)
     : scene.inClass.exactAmount(by, value);
+}
+
+/** All names, and where that is too long the first and how many more. */
+export function namesTexts(names: readonly string[], { words }: Scene, say: TalkWords['say']): readonly string[] {
+  const [first = ''] = names;
+  const listed = words.listed(names);
+  return names.length < 2 ? [listed] : [listed, say('graphs.short-names', { first, more: names.length - 1 })];
 }
 
 /** No unit: what is left of a whole number of steps after arithmetic in doubles. */

@@ -14,6 +14,7 @@ import type { Freezing } from '../use-frozen.ts';
 import { useRows } from '../use-rows.ts';
 import { BoxFigure } from './box-figure.tsx';
 import { DotsFigure } from './dots-figure.tsx';
+import { useMayFront } from './front-control.tsx';
 import { graphsFor } from './graph-choice.ts';
 import { againOf, buildDots, dotsOf, usedKinds } from './graph-data.ts';
 import './graphs.css';
@@ -44,6 +45,7 @@ function Graphs({ scene, lines, freezing }: GraphsOf) {
   // `isShown` is a new function each time, but what it answers changes with the places shown by now alone.
   const shown = useMemo(() => lines.filter(rows.isShown), [lines, done]);
   const dots = useMemo(() => dotsOf(shown, scene), [shown, scene]);
+  const mayFront = useMayFront(scene);
   return (
     <>
       <Tools rows={rows} freezing={freezing} tell={tell}>
@@ -56,21 +58,28 @@ function Graphs({ scene, lines, freezing }: GraphsOf) {
         items={[
           [say('graphs.help-table'), say('graphs.table'), say('graphs.no-table')],
           [say('graphs.help-print'), say('graphs.print')],
+          ...(mayFront ? [[say('graphs.help-front'), say('graphs.front-show')] as const] : []),
           ...(graphsFor(challenge.gradePreset).box
             ? [[say('graphs.help-quartiles'), say('graphs.quartiles')] as const]
             : []),
         ]}
       />
-      {dots.length === 0 ? <p>{say('graphs.none')}</p> : <Figures shown={shown} dots={dots} scene={scene} />}
+      {dots.length === 0 ? (
+        <p>{done === null ? say('graphs.none') : scene.screen.say('board.not-shown')}</p>
+      ) : (
+        <Figures lines={lines} shown={shown} dots={dots} scene={scene} />
+      )}
     </>
   );
 }
 
 function Figures({
+  lines,
   shown,
   dots,
   scene,
 }: {
+  readonly lines: readonly BoardLine[];
   readonly shown: readonly BoardLine[];
   readonly dots: ReturnType<typeof dotsOf>;
   readonly scene: Scene;
@@ -85,7 +94,9 @@ function Figures({
     <div className="graphs">
       <DotsFigure dots={dots} scene={scene} />
       {choice.tries && groups.some(({ tries }) => tries > 1) && <TriesFigure groups={groups} scene={scene} />}
-      {choice.scatter && bothShown && builds.length > 1 && <ScatterFigure builds={builds} scene={scene} />}
+      {choice.scatter && bothShown && builds.length > 1 && (
+        <ScatterFigure builds={builds} lines={lines} scene={scene} />
+      )}
       {used.length > 0 && <UsedFigure used={used} scene={scene} />}
       {choice.box && <BoxFigure dots={dots} scene={scene} />}
     </div>

@@ -32,3 +32,7 @@ export const plain = ({ widthPx, fontPx }: Sheet, heightPx: number) => ({
     overflow: 'visible',
   },
 });
+
+/** The first of several texts, from the longest on, that takes at most half of the sheet; the last where none does. */
+export const fitting = (texts: readonly string[], { widthPx, textWidth }: Sheet): string =>
+  texts.find((text) => textWidth(text) <= widthPx / 2) ?? texts.at(-1) ?? '';

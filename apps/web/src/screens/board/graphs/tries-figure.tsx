@@ -6,7 +6,7 @@ import type { Scene } from '../scene.ts';
 import { drawTries } from './draw-tries.ts';
 import type { Again } from './graph-data.ts';
 import { GraphFigure } from './graph-figure.tsx';
-import { amountText, nameOf, scaleFor } from './graph-texts.ts';
+import { amountText, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
 import type { Sheet } from './sheet.ts';
 
 export function TriesFigure({ groups, scene }: { readonly groups: readonly Again[]; readonly scene: Scene }) {
@@ -29,15 +29,19 @@ export function TriesFigure({ groups, scene }: { readonly groups: readonly Again
     const again = told.filter(({ tries }) => tries > 1);
     const firstLabels = byValue(again, ({ first }) => first).map(([at, [one]]) => ({
       at,
-      text: one?.firstLabel ?? '',
+      texts: [one?.firstLabel ?? ''],
     }));
     const bestLabels = byValue(told, ({ best }) => best).map(([at, alike]) => ({
       at,
-      text: `${words.listed(alike.map(({ name }) => name))} ${alike[0]?.bestLabel ?? ''}`,
+      texts: namesTexts(
+        alike.map(({ name }) => name),
+        scene,
+        say,
+      ).map((names) => say('graphs.value-of', { value: names, groups: alike[0]?.bestLabel ?? '' })),
     }));
     const drawing = { groups: told, firstLabels, bestLabels, scaleOf, firstTitle, bestTitle };
     return (sheet: Sheet) => drawTries(drawing, sheet);
-  }, [told, scene, challenge, words, firstTitle, bestTitle]);
+  }, [told, scene, challenge, say, firstTitle, bestTitle]);
   const again = groups.filter(({ tries }) => tries > 1);
   const values = told.map(({ name, tries, firstLabel, bestLabel }) =>
     tries > 1

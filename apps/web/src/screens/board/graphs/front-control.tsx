@@ -1,0 +1,67 @@
+// The best possible as a line with steps in the graph of height against base: worked out when somebody asks, once every group has
+// a result, and by the teacher alone unless groups are told how near they come.
+
+import { useMemo } from 'preact/hooks';
+import { useTalkWords } from '../../../app/talk-words.tsx';
+import { useMay } from '../../../app/use-may.ts';
+import type { Best } from '../../../workers/use-best.ts';
+import type { BoardLine } from '../lines.ts';
+import type { Scene } from '../scene.ts';
+import type { ScatterDrawing } from './draw-scatter.ts';
+import { recordsAreIn } from './graph-data.ts';
+
+/** In the units that are shown; null: not asked for, or not to be had. */
+export function useFront({ search }: Best, { inClass }: Scene): ScatterDrawing['front'] {
+  return useMemo(() => {
+    const front = search.kind === 'found' ? search.found.front : null;
+    // What a search that was cut off has found must not be called the best.
+    if (front === null || !front.finished) return null;
+    const [base, height] = [inClass.unit('base-area').size, inClass.unit('height').size];
+    return front.points.map((point) => ({ base: point.baseMm2 / base, height: point.heightMm / height }));
+  }, [search, inClass]);
+}
+
+/** Height is what this challenge seeks, and whoever holds the device may see the best. */
+export function useMayFront({ challenge }: Scene): boolean {
+  const decides = useMay('decide');
+  return (decides || challenge.bestShown === true) && challenge.ranking.first.by === 'height';
+}
+
+export function FrontControl({
+  best: { search, ask, stop, forget },
+  lines,
+  scene,
+}: {
+  readonly best: Best;
+  readonly lines: readonly BoardLine[];
+  readonly scene: Scene;
+}) {
+  const { say } = useTalkWords();
+  const { challenge, words } = scene;
+  if (!useMayFront(scene)) return null;
+  if (!recordsAreIn(lines)) return <p className="mut">{say('graphs.front-wait')}</p>;
+  const isShown = search.kind === 'found' && search.found.front?.finished === true;
+  return (
+    <div className="graph-front" aria-busy={search.kind === 'working'}>
+      {search.kind === 'working' ? (
+        <button type="button" className="btn" onClick={stop}>
+          {say('best.stop')}
+        </button>
+      ) : (
+        <button
+          type="button"
+          className="btn"
+          aria-pressed={isShown}
+          onClick={() => (isShown ? forget() : ask({ challenge, whose: { group: null, earned: null }, front: true }))}
+        >
+          {say('graphs.front-show')}
+        </button>
+      )}
+      <p className="mut" role="status">
+        {search.kind === 'working' && say('best.working', { count: words.number(search.tried) })}
+        {(search.kind === 'stopped' || search.kind === 'failed') && say(`best.${search.kind}`)}
+        {search.kind === 'found' && !isShown && say('graphs.front-none')}
+      </p>
+    </div>
+  );
+}

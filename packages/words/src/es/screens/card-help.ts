@@ -1,0 +1,40 @@
+// Spanish sentences that say what a control of the Score card or the Board does, shown while somebody asks.
+
+import type { cardHelp as pattern } from '../../en/screens/card-help.ts';
+
+export const cardHelp: Readonly<Record<keyof typeof pattern, string>> = {
+  'help.ours-first': 'Tapa los resultados hasta que calcules el tuyo. Toca otra vez para verlos todos.',
+  'help.line': 'Toca lo que medimos para ver las cuentas de su número.',
+  'help.own': 'Escribe lo que has calculado. Se compara enseguida.',
+  'help.show-all': 'Abre las filas que no se enseñan a la clase.',
+  'help.decide': 'Una persona pone este valor y dice por qué. El valor medido sigue a la vista.',
+  'help.again': 'Empieza un intento nuevo con las mismas piezas.',
+  'help.to-board': 'Muestra todos los grupos de este reto.',
+  'help.print': 'Imprime esta tarjeta en una hoja de papel.',
+  'help.share':
+    'Pasa este intento a otro dispositivo: un código para hacerle una foto, o un archivo. También trae intentos.',
+  'help.since': 'Muestra qué hay de nuevo desde el intento anterior.',
+  'help.real': 'Abre lo que se vio: cómo acabó, los segundos, la regla y quién miró.',
+  'help.state': 'Di qué hizo la construcción de verdad: se sostuvo o se cayó.',
+  'help.watch': 'Pone en marcha los segundos. Toca Parar cuando acaben, o di que se cayó.',
+  'help.seconds': 'Escribe aquí los segundos si usaste otro reloj.',
+  'help.reading': 'Escribe la altura de la regla y toca Añadir. De dos o tres lecturas se hace la media.',
+  'help.seen': 'Aquí una persona dice que ha mirado la construcción de verdad.',
+  'help.person': 'Escribe un cargo, como profesora o medidor. Sin nombres de alumnos.',
+  'help.judge': 'Para una regla que juzga una persona: di si se cumplió.',
+  'help.limits': 'Enseña lo que las cuentas no saben.',
+  'help.take-back': 'Retira lo decidido, con una razón. Sigue a la vista.',
+  'help.marks': 'Di quién juzga y toca una nota de 0 a 4 para cada cosa.',
+  'help.give': 'Da o quita puntos, con una razón que todos pueden leer.',
+  'help.tries': 'Muestra un intento anterior. Aquí también se dice cuál cuenta.',
+  'help.which': 'Elige un reto, o todo el día junto.',
+  'help.view': 'La clasificación compara los grupos. El progreso propio no.',
+  'help.full-screen': 'Llena toda la pantalla, para el proyector. Escape vuelve atrás.',
+  'help.freeze': 'El Tablero queda como está ahora mientras los grupos siguen.',
+  'help.hide-places': 'Muestra los resultados sin los puestos.',
+  'help.one-by-one': 'Esconde los puestos y enseña uno con cada toque, primero el último.',
+  'help.why-place': 'Toca el nombre de un grupo para ver por qué tiene su puesto.',
+  'help.page': 'Pasa las páginas de un Tablero largo.',
+  'help.numbers': 'Abre una tabla con todos los números.',
+  'help.csv': 'Guarda la tabla como archivo para una hoja de cálculo.',
+};
