@@ -9,7 +9,7 @@ import { number, through, verdict } from './tools/building.ts';
 import { onCard } from './tools/card.ts';
 import { allKept, savedClass } from './tools/classes.ts';
 import { tabTo } from './tools/keyboard.ts';
-import { NARROW, openApp } from './tools/open-app.ts';
+import { NARROW, openApp, TABLET } from './tools/open-app.ts';
 import { blurred, damaged, HEIC, HUGE, onItsSide, plain, TEXT } from './tools/photo-files.ts';
 import { choose, clickOn, keyTo, kindId, openTrace, photo, TRUTH, tapsOf, traceAbove } from './tools/tracing.ts';
 import { english, englishTrace } from './tools/words.ts';
@@ -24,8 +24,6 @@ it('two photos become a build with points by the mouse, and nothing of them leav
   });
   await openTrace(page);
   await traceAbove(page);
-  // The steps scroll, the page does not.
-  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0);
   await choose(page, photo('side'));
   await clickOn(page, TOP);
   await page.getByText(englishTrace('trace.same', { stacked: '14.4 cm' })).waitFor();
@@ -60,6 +58,8 @@ it('a shape that is not on the list is traced round its edge, and what no photo 
   await page.keyboard.press('Enter');
   await page.getByRole('button', { name: englishTrace('trace.close') }).click();
   await page.getByLabel(englishTrace('trace.shape-kind')).selectOption({ label: 'hexagonal prism 4' });
+  // With the longest steps of all: they scroll, and the page does not.
+  expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBe(0);
   await page.getByRole('button', { name: englishTrace('trace.it-fits'), exact: true }).click();
   await page.getByRole('button', { name: englishTrace('trace.to-side') }).click();
   await choose(page, photo('side'));
@@ -77,6 +77,9 @@ it('a shape that is not on the list is traced round its edge, and what no photo 
   expect(Math.abs(observed.photoHeightMm - TRUTH.heightMm)).toBeLessThan(HEIGHT_MM);
   // Back at Build its outlines are seen from above.
   await page.getByRole('link', { name: english('tab.build'), exact: true }).click();
+  await page.getByRole('img', { name: englishTrace('trace.drawn') }).waitFor();
+  // On a tablet too.
+  await page.setViewportSize(TABLET);
   await page.getByRole('img', { name: englishTrace('trace.drawn') }).waitFor();
 });
 

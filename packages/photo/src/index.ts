@@ -5,6 +5,7 @@ export * from './camera/fit-camera.ts';
 export * from './camera/fit-plain.ts';
 export * from './camera/fit-points.ts';
 export * from './camera/fitted-camera.ts';
+export * from './camera/read-plain.ts';
 export * from './camera/read-sheet.ts';
 export * from './camera/sheet.ts';
 export * from './find/find-markers.ts';

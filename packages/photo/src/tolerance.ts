@@ -134,6 +134,12 @@ export const LEAST_SHEET_SHARE = 0.12;
 /** Share of a sheet's border that must show: a tower before it may hide the rest. */
 export const LEAST_PAPER_SHARE = 0.35;
 
+/**
+ * Share of what a fit leaves over. Where the wrong paper fits at all, the right one left 0.05 to 0.66 of it (five photos); the wrong one
+ * never left less than the right one.
+ */
+export const OTHER_PAPER_RMS_SHARE = 0.8;
+
 /** Places along each side of a plain sheet at which its edge is measured. */
 export const SHEET_SIDE_SAMPLES = 40;
 

@@ -10,6 +10,7 @@ import {
   measurePrintScale,
   pagesOf,
   planePoint,
+  readPlainSheet,
   readSheet,
 } from '@cairnmark/photo';
 import { describe, expect, it } from 'vitest';
@@ -20,6 +21,7 @@ import { project } from './camera-of-truth.ts';
 import { render } from './render.ts';
 import type { Scene, Shot } from './scene.ts';
 import { lookingAt } from './scene.ts';
+import { readPhoto } from './truth.ts';
 
 const SEED = 4711;
 const BARE: Scene = { paper: 'a4', pages: [], printScale: 1, pieces: [], table: [0.2, 0.13, 0.07] };
@@ -115,6 +117,18 @@ describe('a plain sheet', () => {
     const letter = readSheet(photo, { kind: 'plain', paper: 'letter', halfTurned: false }, { focal35Mm: 26 });
     expect(letter.ok ? 'ok' : letter.issues[0]!.code).not.toBe('ok');
   });
+});
+
+it('where the edges of a sheet pass for the other paper too, it is told which they fit better', () => {
+  // Letter, from above at 32 degrees: taken for A4, with no focal length in the file, the camera seems a quarter further off.
+  const photo = readPhoto('20261-05', 'top');
+  const read = (paper: 'a4' | 'letter') => {
+    return readPlainSheet(photo, { kind: 'plain', paper, halfTurned: false }, { focal35Mm: null });
+  };
+  const [right, wrong] = [read('letter'), read('a4')];
+  expect([right.camera.ok, right.warning]).toEqual([true, null]);
+  expect([wrong.camera.ok, wrong.warning?.code]).toEqual([true, 'not-this-sheet']);
+  expect(right.halfTurned).not.toBeNull();
 });
 
 it('on a bare table there is no sheet', () => {

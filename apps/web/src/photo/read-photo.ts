@@ -1,7 +1,7 @@
 // A file becomes a picture, the sheet is found in it, and the camera that took it is worked out.
 
 import type { FitOptions, GroundSheet, Photo, PlainSheet } from '@cairnmark/photo';
-import { findAllMarkers, fitCamera, measurePrintScale, readSheet } from '@cairnmark/photo';
+import { findAllMarkers, fitCamera, measurePrintScale, readPlainSheet } from '@cairnmark/photo';
 import type { ReadAsk, ReadPhoto, RefusedFile } from '../workers/photo-questions.ts';
 import type { Progress } from '../workers/worker-client.ts';
 import { decoded } from './decoded.ts';
@@ -35,8 +35,7 @@ function onGround(photo: Photo, sheet: GroundSheet, options: FitOptions): Seen {
   return { markers: found.markers, camera, halfTurned: null, warning: scale?.ok ? scale.value.warning : null };
 }
 
-function onPlain(photo: Photo, sheet: PlainSheet, options: FitOptions): Seen {
-  const camera = readSheet(photo, sheet, options);
-  const other = camera.ok ? readSheet(photo, { ...sheet, halfTurned: !sheet.halfTurned }, options) : null;
-  return { markers: [], camera, halfTurned: other?.ok ? other.value : null, warning: null };
-}
+const onPlain = (photo: Photo, sheet: PlainSheet, options: FitOptions): Seen => ({
+  markers: [],
+  ...readPlainSheet(photo, sheet, options),
+});

@@ -14,7 +14,8 @@ export interface LayoutHistory {
   readonly histories: Readonly<Record<string, History<Laid>>>;
   /**
    * Another layout for the try at work; what was confirmed before has to be seen again. `photoHeightMm`: that of the photos it
-   * was traced on, null when they tell none; absent: the one there was stays, as where a piece is set right.
+   * was traced on, null when they tell none; absent: the one there was stays, as where a piece is set right, until another
+   * build is laid in its place.
    */
   layOut(layout: Layout, photoHeightMm?: number | null): void;
   undo(): void;
@@ -43,13 +44,20 @@ export function layoutHistory(set: (change: Partial<Session>) => void, get: () =
     layOut: (layout, photoHeightMm) => {
       if (get().place?.attempt === null) get().startTry();
       step((history, now) =>
-        did(history, { layout, photoHeightMm: photoHeightMm === undefined ? now.photoHeightMm : photoHeightMm }),
+        did(history, { layout, photoHeightMm: photoHeightMm === undefined ? heightFor(layout, now) : photoHeightMm }),
       );
     },
     undo: () => step(undo),
     redo: () => step(redo),
   };
 }
+
+/** Once nothing of a traced build is left, its photos say nothing of the one that is laid now. */
+const heightFor = (layout: Layout, before: Laid): number | null =>
+  layout.kind === 'laid-out' && isTraced(before.layout) && !isTraced(layout) ? null : before.photoHeightMm;
+
+const isTraced = (layout: Layout): boolean =>
+  layout.kind === 'traced' || (layout.kind === 'laid-out' && layout.traced === true);
 
 /** null: there is none. */
 function withPhotoHeight(photoHeightMm: number | null, attempt: Attempt): Attempt {

@@ -102,6 +102,24 @@ describe('a session', () => {
     expect(heightMm()).toBeUndefined();
   });
 
+  it('the height of a traced build is not that of another one laid in its place', () => {
+    const { session } = opened();
+    const heightMm = () => at(session).attempt?.observed.photoHeightMm;
+    const outlines = { kind: 'traced', outlines: [], pieces: ['cube'] } as const;
+    const onPhotos = (...kinds: string[]) => ({ ...layout(...kinds), traced: true }) as const;
+    for (const traced of [outlines, onPhotos('cube')] as const) {
+      session.getState().layOut(traced, 73);
+      session.getState().layOut(layout('cone'));
+      expect(heightMm()).toBeUndefined();
+      session.getState().undo();
+      expect(heightMm()).toBe(73);
+    }
+    // A piece set right, or the same pieces as a list, are the same build.
+    session.getState().layOut(onPhotos('cube', 'cone'));
+    session.getState().layOut({ kind: 'numbers-only', pieces: ['cube', 'cone'] });
+    expect(heightMm()).toBe(73);
+  });
+
   it('begins a try when a group that has none lays its first piece', () => {
     const { session } = opened();
     const demo = demoClass();

@@ -21,7 +21,7 @@ export interface ReadPhoto {
   readonly camera: Result<FittedCamera, PhotoIssue>;
   /** A plain sheet looks the same from two sides: the camera if it was seen from the other one. */
   readonly halfTurned: FittedCamera | null;
-  /** That it can be measured by, but not well: the sheet is not of its size. */
+  /** That it can be measured by, but not well: the sheet is not of its size, or of other paper. */
   readonly warning: PhotoIssue | null;
   /** What the picture as a whole suffers from, where the sheet is not found. */
   readonly fault: PhotoFault | null;

@@ -1,7 +1,7 @@
 // Heights from exact and from noisy taps on the tops of known pieces.
 
 import type { SolidSpec, Vec2 } from '@cairnmark/geometry';
-import { makeSolid } from '@cairnmark/geometry';
+import { makeSolid, sub2 } from '@cairnmark/geometry';
 import { describe, expect, it } from 'vitest';
 import { diceOf } from '../../../../tests/reference/dice.ts';
 import { project } from '../../../../tests/reference/photos/camera-of-truth.ts';
@@ -9,7 +9,7 @@ import { fittedAt } from '../../../../tests/reference/photos/seen-markers.ts';
 import { expectNear } from '../../../../tests/tools/within.ts';
 import type { TopPiece } from './height-from-side.ts';
 import { heightFromSide } from './height-from-side.ts';
-import { topSeen, topShapeOf } from './top-shape.ts';
+import { topEnds, topPairs, topPoints, topSeen, topShapeOf } from './top-shape.ts';
 
 const POSE = { xMm: 13, yMm: -17, turnRad: 0.4 };
 const SURE = [0.01, 0, 0, 0.01] as const;
@@ -54,6 +54,28 @@ describe('exact taps give the height, wherever the search begins', () => {
     expectNear(found.ok ? found.value.heightMm : Number.NaN, 133, { absolute: 0.2 });
     expect(highest[1]).toBeLessThan(project(truth, [13, -17, 133])[1] - 0.5);
   });
+});
+
+it('tells which corners were tapped, also where one stands behind the other', () => {
+  const { truth, camera } = fittedAt(72, -0.03);
+  const box = topOf({ solid: 'rectangular-prism', sizes: { length: 61, width: 43, height: 50 } }, 0, 133);
+  let [told, ambiguous] = [0, 0];
+  for (let turnRad = 0; turnRad < 3; turnRad += 0.17) {
+    const piece = { ...box, pose: { ...POSE, turnRad } };
+    const pairs = topPairs(camera, topPoints(camera, piece.shape, piece.pose, 133));
+    if (pairs.length > 1) ambiguous += 1;
+    for (const pair of pairs) {
+      const shown = topEnds(camera, piece.shape, piece.pose, 133, pair).map((point): Vec2 => project(truth, point));
+      const found = heightFromSide(camera, piece, { pixels: shown, sigmaPx: 2 });
+      if (!found.ok) throw new Error(JSON.stringify(found.issues));
+      const ends = topEnds(camera, piece.shape, piece.pose, found.value.heightMm, found.value.ends);
+      const off = ends.map((end, k) => Math.hypot(...sub2(project(truth, end), shown[k]!)));
+      if (Math.max(...off) < 2) told += 1;
+    }
+    told -= pairs.length;
+  }
+  expect(ambiguous).toBeGreaterThan(2);
+  expect(told).toBe(0);
 });
 
 it('states its uncertainty: over 100 seeds errors are as large as stated', () => {

@@ -36,6 +36,8 @@ export interface MeasuredHeight {
    * corners one behind the other, or two pieces, can fit the same taps 17 mm apart; then the sizes of the pieces speak.
    */
   readonly misfit: number;
+  /** Which points of the top (`topPoints`) were tapped, from left to right; none of a ball. */
+  readonly ends: readonly number[];
 }
 
 /** The height of the highest point of the piece above the table. */
@@ -57,7 +59,7 @@ export function heightFromSide(
   const pairs = piece.shape.kind === 'ball' ? [[]] : topPairs(camera, points);
   const fits = pairs.flatMap((pair) => {
     const fit = fitHeight(camera, piece, pair, taps, sigmaPx, piece.stackedMm);
-    return fit === null ? [] : [{ ...fit, pair }];
+    return fit === null ? [] : [fit];
   });
   const base = fits.sort((a, b) => a.misfit - b.misfit)[0];
   if (base === undefined) return failure([issue('tap-not-on-plane', 'tap-again', ['taps'])]);
@@ -67,7 +69,7 @@ export function heightFromSide(
   }
   const slopes = Float64Array.from({ length: CAMERA_UNKNOWNS }, (_, k) => {
     const step = NUDGE * nudgeOf(k);
-    const there = fitHeight(nudged(camera, k, step), piece, base.pair, taps, sigmaPx, base.heightMm);
+    const there = fitHeight(nudged(camera, k, step), piece, base.ends, taps, sigmaPx, base.heightMm);
     return there === null ? 0 : (there.heightMm - base.heightMm) / step;
   });
   const fromCamera = propagate([slopes], camera.covariance)[0] ?? 0;
@@ -76,6 +78,7 @@ export function heightFromSide(
     sigmaMm: Math.sqrt(base.sigmaMm ** 2 + fromCamera),
     offSigmas: base.offSigmas,
     misfit: base.misfit,
+    ends: base.ends,
   });
 }
 
@@ -113,6 +116,7 @@ function fitHeight(
     sigmaMm: Math.sqrt(solution.covariance[0] ?? 0),
     offSigmas: Math.max(...Array.from(solution.residuals, Math.abs)),
     misfit: solution.residuals.reduce((sum, off) => sum + off * off, fromSizes * fromSizes),
+    ends: pair,
   };
 }
 

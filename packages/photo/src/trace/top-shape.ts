@@ -38,9 +38,20 @@ export const tapsFor = (top: TopShape): 1 | 2 =>
 
 /** The points to be tapped, from left to right as seen; of a ball none: its rim is met by a line of sight, not at a point. */
 export function topSeen(camera: Camera, top: TopShape, pose: PlanPose, topMm: number): readonly Vec3[] {
+  const [pair = []] = topPairs(camera, topPoints(camera, top, pose, topMm));
+  return topEnds(camera, top, pose, topMm, pair);
+}
+
+/** The same, where it is known which of its points were tapped (see `MeasuredHeight.ends`). */
+export function topEnds(
+  camera: Camera,
+  top: TopShape,
+  pose: PlanPose,
+  topMm: number,
+  ends: readonly number[],
+): readonly Vec3[] {
   const points = topPoints(camera, top, pose, topMm);
-  const [pair = []] = topPairs(camera, points);
-  return pair.flatMap((k) => {
+  return ends.flatMap((k) => {
     const point = points[k];
     return point === undefined ? [] : [point];
   });

@@ -2,7 +2,7 @@
 
 import type { Vec2 } from '@cairnmark/geometry';
 import type { FittedCamera, FoundMarker, PaperId } from '@cairnmark/photo';
-import { imagePoint, paperSizeMm, topSeen } from '@cairnmark/photo';
+import { imagePoint, paperSizeMm, topEnds } from '@cairnmark/photo';
 import type { RulerUnit } from '../../drawing/ruler-marks.ts';
 import { SQUARES } from '../../drawing/sheet.ts';
 import { figurePixels } from '../../photo/figure-pixels.ts';
@@ -119,11 +119,13 @@ export function TopMarks({
   camera,
   highest: { pose, shape },
   heightMm,
+  ends,
   unit,
 }: {
   readonly camera: FittedCamera;
   readonly highest: TopOf;
   readonly heightMm: number;
+  readonly ends: readonly number[];
   readonly unit: RulerUnit;
 }) {
   const { squareMm, boldEvery } = SQUARES[unit];
@@ -138,7 +140,7 @@ export function TopMarks({
     return from && to ? `M${from.join(' ')}L${to.join(' ')}` : '';
   });
   const [foot, head] = [at(x, y, 0), at(x, y, heightMm)];
-  const seen = topSeen(camera, shape, pose, heightMm).map((point) => imagePoint(camera, point));
+  const seen = topEnds(camera, shape, pose, heightMm, ends).map((point) => imagePoint(camera, point));
   return (
     <>
       {left && right && <Line d={`M${left.join(' ')}L${right.join(' ')}`} kind="trace-hand" />}

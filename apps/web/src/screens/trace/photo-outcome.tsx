@@ -1,6 +1,7 @@
 // What came of a photo: how good it is, or what is wrong with it and what to do.
 
 import type { FittedCamera } from '@cairnmark/photo';
+import type { ComponentChildren } from 'preact';
 import type { BuildWords } from '../../app/use-build-words.ts';
 import { decimals } from './decimals.ts';
 import { PickPhoto } from './pick-photo.tsx';
@@ -18,6 +19,8 @@ interface OutcomeOf {
   readonly pick: (file: File) => void;
   /** Another photo, or another sheet, ends what is traced. */
   readonly isLost: boolean;
+  /** The choice of another sheet, where it does not stand open. */
+  readonly choices: ComponentChildren;
 }
 
 export function Outcome({ shot: { read, share }, words, ...others }: OutcomeOf) {
@@ -54,6 +57,7 @@ function Found({
   words,
   pick,
   isLost,
+  choices,
 }: Omit<OutcomeOf, 'shot'> & { readonly camera: FittedCamera }) {
   const { say } = useTraceWords();
   const most = markersOn(sheet);
@@ -80,6 +84,7 @@ function Found({
         <p>{say('trace.focal', { share: `${number(100 * camera.focalSigmaShare, 1)} %` })}</p>
         <p>{say('trace.rms', { pixels: number(camera.rmsPx, 2) })}</p>
         {!isOther && <PickPhoto isMain={false} pick={pick} />}
+        {choices}
         {isLost && <p>{say('trace.anew')}</p>}
       </details>
     </>

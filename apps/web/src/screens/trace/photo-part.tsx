@@ -24,7 +24,7 @@ export function PhotoPart(shown: TraceShown) {
   const layout = shown.at.attempt?.layout;
   if (!isSeen && tracing.shots[tracing.view] === null && layout?.kind === 'traced') {
     return (
-      <div className="trace-photo trace-none">
+      <div className="trace-photo">
         <TracedDrawing outlines={layout.outlines} unit={unitOf(shown.words.ruler)} />
       </div>
     );

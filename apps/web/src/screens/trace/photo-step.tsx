@@ -24,17 +24,19 @@ export function PhotoStep({ tracing, step, words }: TracingAtWork & { readonly w
     shot.read.warning !== null;
   const isReady =
     shot?.read !== null && shot !== null && shot.read !== 'failed' && shot.read.photo !== null && shot.read.camera.ok;
+  const choices = view === 'above' ? <SheetChoices sheet={sheet} choose={(to) => step(onSheet(to))} /> : null;
+  const isOpen = !isReady || isWarned;
   return (
     <section className="trace-step" aria-busy={shot !== null && shot.read === null}>
       {shot === null ? (
         <h2>{say(view === 'above' ? 'trace.first-above' : 'trace.first-side')}</h2>
       ) : (
-        <Outcome {...{ shot, view, sheet, words, pick, isLost }} />
+        <Outcome {...{ shot, view, sheet, words, pick, isLost }} choices={isOpen ? null : choices} />
       )}
       {!isReady && shot?.read !== null && <How view={view} sheet={sheet} />}
-      {view === 'above' && (!isReady || isWarned) && <SheetChoices sheet={sheet} choose={(to) => step(onSheet(to))} />}
+      {isOpen && choices}
       {!isReady && shot?.read !== null && <PickPhoto isMain pick={pick} />}
-      {isLost && (!isReady || isWarned) && <p className="mut">{say('trace.anew')}</p>}
+      {isLost && isOpen && <p className="mut">{say('trace.anew')}</p>}
     </section>
   );
 }

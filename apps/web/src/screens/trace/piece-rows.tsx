@@ -6,6 +6,7 @@ import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { pickedUp, putAway, takenOff, tapsAsked } from './hand.ts';
 import { kindsLeft } from './kinds-left.ts';
 import { shapeBegun, shapePutAway, shapeTakenOff } from './shape.ts';
+import { ShapePicture } from './shape-picture.tsx';
 import type { TraceShown } from './shown.ts';
 import { useTraceWords } from './trace-words.ts';
 
@@ -54,9 +55,7 @@ export function KindRows({ tracing, step, words, bench, at, scale }: TraceShown)
             aria-pressed={shape !== null}
             onClick={() => step(shape === null ? shapeBegun : shapePutAway)}
           >
-            <svg className="trace-shape" viewBox="0 0 48 48" aria-hidden="true" focusable="false">
-              <path d="M8 30L14 10L34 8L42 26L28 40Z" />
-            </svg>
+            <ShapePicture />
             <span className="name">{say('trace.shape')}</span>
           </button>
         </li>
@@ -93,6 +92,7 @@ export function DoneRows({ tracing, step, bench, at, scale }: TraceShown) {
         })}
         {tracing.shapes.map((_, k) => (
           <li key={`shape-${k}`} className="row trace-done-row">
+            <ShapePicture />
             <span className="name">
               {say('trace.shape-name')} {k + 1}
             </span>

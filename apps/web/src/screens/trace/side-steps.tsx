@@ -6,6 +6,7 @@ import { Icon } from '../../parts/icon.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { decimals } from './decimals.ts';
 import { camerasOf, heightOf, highestOf } from './heights.ts';
+import { ShapePicture } from './shape-picture.tsx';
 import type { TraceShown } from './shown.ts';
 import { Told } from './told.tsx';
 import { useTraceWords } from './trace-words.ts';
@@ -66,9 +67,12 @@ export function SideSteps(props: TraceShown & { readonly use: (heightMm: number 
           {tracing.shapes.map(({ planeMm }, k) =>
             row(
               stood.length + k,
-              <span className="name">
-                {say('trace.shape-name')} {k + 1}
-              </span>,
+              <>
+                <ShapePicture />
+                <span className="name">
+                  {say('trace.shape-name')} {k + 1}
+                </span>
+              </>,
               planeMm,
             ),
           )}

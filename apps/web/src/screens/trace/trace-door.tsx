@@ -80,7 +80,10 @@ function Door({ at, words, bench, scale, help, keep, done }: DoorOf) {
   };
   const hasTraced = tracing.pieces.length + tracing.shapes.length > 0;
   // With something in hand, what to do with it stands in sight; the photo was said to be good before.
-  const isBusy = tracing.view === 'above' && (tracing.hand !== null || tracing.shapeInHand !== null);
+  const isBusy =
+    tracing.view === 'above'
+      ? tracing.hand !== null || tracing.shapeInHand !== null
+      : side !== null && tracing.top.taps.length > 0;
   const hasPhoto = tracing.shots.above !== null || tracing.shots.side !== null;
   const hasOld = (at.attempt?.layout.pieces.length ?? 0) > 0;
   return (
