@@ -18,9 +18,9 @@ export const commands = {
   cairnmark ready [ID] [FILE...]          challenges ready to run; with an ID, a class's builds under it
   cairnmark favour [FILE]                 what the points favour, and points that favour a solid
   cairnmark even [FILE]                   points that are as fair as can be
+  cairnmark best [FILE...]                the best build that the pieces allow
   cairnmark print [FILE] -o OUT.pdf       nets and sheets for the lesson, as a PDF
   cairnmark trace TOP.jpg [SIDE.jpg]      a build measured from photos, by a file of taps
-  cairnmark best [FILE...]                the best build that the pieces allow
   cairnmark solids                        the solids, their sizes and how they rest
   cairnmark check FILE...                 say what is wrong with a file
   cairnmark help [COMMAND]                this text, or more about one command

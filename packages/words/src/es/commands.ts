@@ -19,9 +19,9 @@ export const commands: CommandTexts = {
   cairnmark ready [ID] [ARCHIVO...]        retos listos para jugar; con un ID, una clase en ese reto
   cairnmark favour [ARCHIVO]               qué favorecen los puntos, y puntos que favorecen a un cuerpo
   cairnmark even [ARCHIVO]                 los puntos más justos posibles
+  cairnmark best [ARCHIVO...]              la mejor construcción que permiten las piezas
   cairnmark print [ARCHIVO] -o SALIDA.pdf  desarrollos y hojas para la lección, en PDF
   cairnmark trace TOP.jpg [SIDE.jpg]       una construcción medida en fotos, con un archivo de toques
-  cairnmark best [ARCHIVO...]              la mejor construcción que permiten las piezas
   cairnmark solids                         los sólidos, sus medidas y cómo se apoyan
   cairnmark check ARCHIVO...               dice qué falla en un archivo
   cairnmark help [ORDEN]                   este texto, o más sobre una orden
