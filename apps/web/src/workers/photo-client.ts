@@ -7,7 +7,7 @@ import { workerClient } from './worker-client.ts';
 export function photoClient(start: () => Worker): { readonly client: PhotoClient; end(): void } {
   let isOpen = true;
   const startWhileOpen = (): Worker => {
-    if (!isOpen) throw new Error('the door is closed');
+    if (!isOpen) throw new Error('closed');
     return start();
   };
   const client = workerClient<PhotoQuestions>(startWhileOpen, () => performance.now(), 0);
