@@ -1,12 +1,13 @@
 // The Challenge screen, as a teacher uses it: a copy with one rule changed, a slip mended after groups have built, units,
 // what is refused, and a challenge that goes and comes back.
 
+import { demoText } from '@cairnmark/demo';
 import { decode } from '@cairnmark/formats';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { copyChallenge, fold, openChallenge, openFolds, row } from './tools/challenge.ts';
-import { allKept, openScreen, reload, savedClass } from './tools/classes.ts';
+import { allKept, openClass, openScreen, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan, englishTalk } from './tools/words.ts';
 
@@ -126,4 +127,26 @@ it('the best possible build is worked out when asked, and groups are told a part
   await onCard(page);
   // 37.9 of 40 cm are 94.75 %, told in steps of 5.
   await page.getByText(englishTalk('best.percent-about', { percent: 90 })).waitFor();
+});
+
+it('a long search for the best build says how far it is, and is stopped', async () => {
+  const page = await openApp();
+  const demo = JSON.parse(demoText);
+  const must = { kind: 'measured', consequence: { kind: 'must' } };
+  // Sixteen of 96 pieces, all steady to 3 degrees: more orders than the search may try.
+  demo.challenges[0].requirements.splice(
+    0,
+    1,
+    { ...must, id: 'many', measure: 'pieces', comparison: 'at-most', limit: 16 },
+    { ...must, id: 'steady', measure: 'stands-to', comparison: 'at-least', limit: Math.PI / 60 },
+  );
+  await openClass(page, JSON.stringify(demo));
+  await openScreen(page, 'challenge');
+  await openFolds(page, 'best');
+  const work = page.getByRole('button', { name: englishTalk('best.find'), exact: true });
+  await work.click();
+  await page.getByText(/^Trying towers: [1-9]/).waitFor();
+  await page.getByRole('button', { name: englishTalk('best.stop'), exact: true }).click();
+  await page.getByText(englishTalk('best.stopped')).waitFor();
+  await work.waitFor();
 });

@@ -19,8 +19,8 @@ const tabsOf = rememberedTabPaper();
 
 describe('the best build, evaluated as any build is', () => {
   it.each([
-    [share(400, 20), 1, 'seeds from 1'],
-    [share(200, 6), freshSeed('best engine'), 'fresh seeds'],
+    [share(400, 60), 1, 'seeds from 1'],
+    [share(200, 15), freshSeed('best engine'), 'fresh seeds'],
   ])('has the height, the base, the tilt and the points that the search said: %d kits, %#, %s', (count, first) => {
     const told = new Map<string, number>();
     for (let seed = first; seed < first + count; seed += 1) {

@@ -9,8 +9,8 @@ import { mostForWidth, onSmallestBase, sameOr } from './on-base.ts';
 import { mostPoints, pointsCeiling } from './points.ts';
 import type { Prepared } from './prepared.ts';
 import { prepare } from './prepared.ts';
-import type { Aim, Finished, Outcome } from './search.ts';
-import { search } from './search.ts';
+import type { Aim, Finished, Outcome, Work } from './search.ts';
+import { after, search } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 import { towerOf } from './tower.ts';
 import type { BestAnswer, BestGoal, BestProgress, BestTask } from './types.ts';
@@ -25,18 +25,19 @@ export function bestBuild(task: BestTask, limit: number): BestAnswer {
 export function* bestBuildSteps(task: BestTask, limit: number): Generator<BestProgress, BestAnswer> {
   const prepared = prepare(task);
   const { goal } = task;
-  const first = yield* firstSearch(prepared, limit);
+  const work = { limit, before: 0 };
+  const first = yield* firstSearch(prepared, work);
   if (!first.finished) return notFinished(prepared, first);
-  if (first.best === null) return yield* whyNone(prepared.task, limit, first.looked);
+  if (first.best === null) return yield* whyNone(prepared.task, after(work, first.looked));
   const narrow =
     goal.kind === 'tallest-on-smallest-base'
-      ? yield* onSmallestBase(prepared, first.best, limit - first.looked)
+      ? yield* onSmallestBase(prepared, first.best, after(work, first.looked))
       : NOTHING_MORE;
   const looked = first.looked + narrow.looked;
   const narrowest = narrow.best ?? first.best;
   if (!narrow.finished)
     return notFinished(prepared, { ...narrow, best: narrowest, looked, noMoreThan: first.best.value });
-  const steady = yield* steadiestOf(prepared, narrowest, limit - looked);
+  const steady = yield* steadiestOf(prepared, narrowest, after(work, looked));
   const ceiling = ceilingOf(prepared);
   return {
     kind: 'best',
@@ -48,11 +49,11 @@ export function* bestBuildSteps(task: BestTask, limit: number): Generator<BestPr
   };
 }
 
-function firstSearch(prepared: Prepared, limit: number): Generator<BestProgress, Outcome> {
+function firstSearch(prepared: Prepared, work: Work): Generator<BestProgress, Outcome> {
   const { goal } = prepared.task;
   return goal.kind === 'tallest-for-width'
-    ? mostForWidth(prepared, limit)
-    : search(prepared, aimOf(prepared, goal), limit);
+    ? mostForWidth(prepared, work)
+    : search(prepared, aimOf(prepared, goal), work);
 }
 
 function aimOf(prepared: Prepared, goal: Exclude<BestGoal, { kind: 'tallest-for-width' }>): Aim {
@@ -70,12 +71,15 @@ function aimOf(prepared: Prepared, goal: Exclude<BestGoal, { kind: 'tallest-for-
 const NOTHING_MORE = { best: null, finished: true, looked: 0 };
 
 /** The steadiest of those that are as tall on no larger a base; only as far as the work limit goes. */
-function* steadiestOf(prepared: Prepared, best: Finished, limit: number): FurtherSearch {
+function* steadiestOf(prepared: Prepared, best: Finished, { limit, before }: Work): FurtherSearch {
   const { task } = prepared;
   if (task.goal.kind !== 'tallest' && task.goal.kind !== 'tallest-on-smallest-base') return NOTHING_MORE;
   const narrow = task.goal.kind === 'tallest-on-smallest-base';
   const capped = narrow ? prepare({ ...task, baseAtMostMm2: best.placed.way.up.baseMm2 }) : prepared;
-  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), Math.min(limit, STEADIER_TRIES));
+  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), {
+    limit: Math.min(limit, STEADIER_TRIES),
+    before,
+  });
 }
 
 /** Pieces tried for a steadier one of the best: it is welcome, and no answer depends on it. */

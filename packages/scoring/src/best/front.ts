@@ -3,7 +3,7 @@
 
 import { steadiest, tallest } from './aims.ts';
 import { basesBy, prepare } from './prepared.ts';
-import { search } from './search.ts';
+import { after, search } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 import { towerOf } from './tower.ts';
 import type { BestProgress, BestTask, FrontAnswer, FrontPoint } from './types.ts';
@@ -18,15 +18,16 @@ export function heightBaseFront(task: BestTask, limit: number): FrontAnswer {
 export function* heightBaseFrontSteps(asked: BestTask, limit: number): Generator<BestProgress, FrontAnswer> {
   const task: BestTask = { ...asked, beside: false };
   const points: FrontPoint[] = [];
+  const work = { limit, before: 0 };
   let looked = 0;
   for (const baseMm2 of basesBy(prepare(task), (up) => up.baseMm2)) {
     const capped = prepare({ ...task, baseAtMostMm2: baseMm2 });
-    const one = yield* search(capped, tallest(capped, points.at(-1)?.heightMm ?? 0), limit - looked);
+    const one = yield* search(capped, tallest(capped, points.at(-1)?.heightMm ?? 0), after(work, looked));
     looked += one.looked;
     if (!one.finished) return { points, finished: false, looked };
     if (one.best === null) continue;
     const { heightMm } = one.best.placed;
-    const steady = yield* search(capped, steadiest(capped, heightMm * (1 - 2 * SAME_VALUE)), limit - looked);
+    const steady = yield* search(capped, steadiest(capped, heightMm * (1 - 2 * SAME_VALUE)), after(work, looked));
     looked += steady.looked;
     const tower = towerOf(capped, steady.best ?? one.best);
     points.push({ baseMm2: tower.baseMm2, heightMm, tower });

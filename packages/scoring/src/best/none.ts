@@ -2,18 +2,20 @@
 
 import { steadiest } from './aims.ts';
 import { prepare } from './prepared.ts';
+import type { Work } from './search.ts';
 import { search } from './search.ts';
 import { STANDS_MM } from './tolerance.ts';
 import { towerOf } from './tower.ts';
 import type { BestAnswer, BestKind, BestProgress, BestTask, NoBuild } from './types.ts';
 
-/** `looked`: what the search that found none took; the steadiest tower of so many pieces may take what is left of `limit`. */
-export function* whyNone(task: BestTask, limit: number, looked: number): Generator<BestProgress, BestAnswer> {
+/** `work`: what is left after the search that found none; looking for the steadiest tower of so many pieces may take it. */
+export function* whyNone(task: BestTask, work: Work): Generator<BestProgress, BestAnswer> {
+  const looked = work.before;
   const plain = plainly(task);
   if (plain !== null) return { kind: 'none', why: plain, looked };
   const { least } = task.pieces;
   const level = prepare({ ...task, beside: false, pieces: { least, most: least }, pushAtLeast: 0 });
-  const steady = yield* search(level, steadiest(level, 0), limit - looked);
+  const steady = yield* search(level, steadiest(level, 0), work);
   const all = looked + steady.looked;
   if (steady.best === null) return { kind: 'none', why: { code: 'rules-clash' }, looked: all };
   const greatest = towerOf(level, steady.best);

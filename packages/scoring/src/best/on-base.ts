@@ -4,21 +4,21 @@ import { tallest } from './aims.ts';
 import { ceilingMm } from './ceiling.ts';
 import type { Prepared } from './prepared.ts';
 import { basesBy, standingOn } from './prepared.ts';
-import type { Finished, Outcome } from './search.ts';
-import { search } from './search.ts';
+import type { Finished, Outcome, Work } from './search.ts';
+import { after, search } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 import type { BestProgress } from './types.ts';
 
 export type FurtherSearch = Generator<BestProgress, Pick<Outcome, 'best' | 'finished' | 'looked'>>;
 
 /** One as tall on the smallest base that bears it; null: that of `best` is the smallest. */
-export function* onSmallestBase(prepared: Prepared, best: Finished, limit: number): FurtherSearch {
+export function* onSmallestBase(prepared: Prepared, best: Finished, work: Work): FurtherSearch {
   const widestMm2 = best.placed.way.up.baseMm2;
   let looked = 0;
   for (const mostMm2 of basesBy(prepared, ({ baseMm2 }) => baseMm2)) {
     if (mostMm2 >= widestMm2 * (1 - SAME_VALUE)) break;
     const narrow = standingOn(prepared, ({ baseMm2 }) => baseMm2 <= mostMm2);
-    const one = yield* search(narrow, tallest(narrow, sameOr(best.value)), limit - looked);
+    const one = yield* search(narrow, tallest(narrow, sameOr(best.value)), after(work, looked));
     looked += one.looked;
     if (!one.finished || one.best !== null) return { ...one, looked };
   }
@@ -26,13 +26,13 @@ export function* onSmallestBase(prepared: Prepared, best: Finished, limit: numbe
 }
 
 /** Most height for the width of its base, as their ratio. */
-export function* mostForWidth(prepared: Prepared, limit: number): Generator<BestProgress, Outcome> {
+export function* mostForWidth(prepared: Prepared, work: Work): Generator<BestProgress, Outcome> {
   const widths = basesBy(prepared, ({ baseWidthMm }) => baseWidthMm).filter((widthMm) => widthMm > 0);
   let best: Finished | null = null;
   let looked = 0;
   for (const widthMm of widths) {
     const narrow = standingOn(prepared, ({ baseWidthMm }) => baseWidthMm === widthMm);
-    const one: Outcome = yield* search(narrow, tallest(narrow, (best?.value ?? 0) * widthMm), limit - looked);
+    const one: Outcome = yield* search(narrow, tallest(narrow, (best?.value ?? 0) * widthMm), after(work, looked));
     looked += one.looked;
     if (one.best !== null) best = { ...one.best, value: one.best.value / widthMm };
     if (one.finished) continue;

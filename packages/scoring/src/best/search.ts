@@ -52,8 +52,15 @@ interface Frame {
   next: number;
 }
 
-/** `limit`: pieces that may be tried. */
-export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<BestProgress, Outcome> {
+/** How much work is left, and how much was done before: progress goes on counting from there. */
+export interface Work {
+  /** Pieces that may be tried. */
+  readonly limit: number;
+  readonly before: number;
+}
+
+/** `looked` of the outcome is this search's own. */
+export function* search(prepared: Prepared, aim: Aim, { limit, before }: Work): Generator<BestProgress, Outcome> {
   const isWorse = dominance(prepared, aim.matters);
   const fits = needsFit(prepared);
   const stack: Frame[] = [
@@ -77,7 +84,7 @@ export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<
     if ((frame.used[way.kind] ?? 0) >= (prepared.stock[way.kind] ?? 0)) continue;
     if (spend() && looked >= told) {
       told = looked + PACE;
-      yield { looked, value: best?.value ?? null };
+      yield { looked: before + looked, value: best?.value ?? null };
     }
     if (isCut) return { best, noMoreThan: Math.max(...stack.map(({ bound }) => bound)), finished: false, looked };
     const placed = placeUnder(frame.placed, way, prepared);
@@ -96,3 +103,9 @@ export function* search(prepared: Prepared, aim: Aim, limit: number): Generator<
 
 /** More than this is more, not rounding. */
 const beyond = (value: number): number => (Number.isFinite(value) ? value + Math.abs(value) * SAME_VALUE : value);
+
+/** What is left when so much more was tried. */
+export const after = ({ limit, before }: Work, looked: number): Work => ({
+  limit: limit - looked,
+  before: before + looked,
+});
