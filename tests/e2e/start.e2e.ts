@@ -34,8 +34,8 @@ it('the demo class opens at its first group and challenge', async () => {
       .getByRole('link')
       .allTextContents(),
   ).toEqual(
-    (['class', 'challenge', 'kit', 'print', 'supply', 'build', 'record', 'score', 'board'] as const).map((tab) =>
-      english(`tab.${tab}`),
+    (['class', 'challenge', 'kit', 'print', 'supply', 'build', 'record', 'score', 'board', 'fair'] as const).map(
+      (tab) => english(`tab.${tab}`),
     ),
   );
 });
