@@ -1,5 +1,5 @@
 // What holds for every state of every screen, in the light and in the dark. States are added in states/. An ordinary run
-// takes a third of them, by its seed; the long run all.
+// takes a fifth of them, by its seed; the long run all.
 //
 //   CAIRNMARK_LONG=1 npm run e2e -- every-state -t board    those whose name holds "board"
 
@@ -12,7 +12,7 @@ import { tabStops } from './tools/keyboard.ts';
 import { overflowing, smallTargets } from './tools/layout.ts';
 import { NARROW, openApp } from './tools/open-app.ts';
 
-it.each(inTurn(STATES, 3, 'states'))(
+it.each(inTurn(STATES, 5, 'states'))(
   '$name: axe finds nothing, fingers and keys reach everything, and it fits 320 px',
   async (state) => {
     const { device, go } = state;
