@@ -79,7 +79,7 @@ function sharedMm(upper: WayUp, lower: WayUp): number {
 
 /** Every set of pieces that may stand beside, each way up. */
 function besides(tower: readonly Put[], task: BestTask): readonly (readonly Put[])[] {
-  if (!task.beside || (task.goal.kind !== 'tallest' && task.goal.kind !== 'most-points')) return [[]];
+  if (!task.beside || ONE_TOWER.has(task.goal.kind)) return [[]];
   const room = task.pieces.most - tower.length;
   const alone = task.kinds.flatMap(({ ways }, kind) =>
     ways
@@ -99,6 +99,9 @@ function besides(tower: readonly Put[], task: BestTask): readonly (readonly Put[
   grow([], 0);
   return sets;
 }
+
+/** What is sought of these is of one tower. */
+const ONE_TOWER: ReadonlySet<BestTask['goal']['kind']> = new Set(['tallest-for-width', 'greatest-tilt']);
 
 function keepsRules(tower: readonly Put[], beside: readonly Put[], task: BestTask): boolean {
   const all = [...tower, ...beside];

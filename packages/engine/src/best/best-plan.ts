@@ -10,7 +10,7 @@ import { surfaceOf, TABLE_SURFACE } from '../stability/question.ts';
 import type { Challenge, Group, KindOfPiece } from '../types.ts';
 import type { Asked } from './goal.ts';
 import { askedBy, soughtIn } from './goal.ts';
-import { heightsOf, waysUp } from './ways-up.ts';
+import { lyingOf, waysUp } from './ways-up.ts';
 
 /** Whose build it would be. `group` null: any group's, in the sizes of the kit, with all pieces of the class. */
 export interface BestFor {
@@ -91,15 +91,13 @@ function bestKind(shape: Shape, all: readonly Shape[], challenge: Challenge, { a
   const grip = Math.max(
     ...all.map((other) => frictionBetween(surface, surfaceOf(other.kind), challenge.kit.frictions)),
   );
-  const { mostMm, aloneMm } = heightsOf(solid, grip);
   return {
     id: kind.id,
     stock: Math.max(0, Math.min(wholePieces(kind), had, range?.most ?? Number.POSITIVE_INFINITY)),
     least: range?.least ?? 0,
     massG: mass.massG,
     ways: waysUp(solid, mass, challenge.base),
-    mostHeightMm: mostMm,
-    aloneHeightMm: aloneMm,
+    ...lyingOf(solid, grip),
     measures: measuresOf(shape, challenge),
   };
 }

@@ -3,6 +3,7 @@
 
 import { steadiest, tallest } from './aims.ts';
 import { ceilingMm } from './ceiling.ts';
+import { groundMm2 } from './finishing.ts';
 import { whyNone } from './none.ts';
 import type { FurtherSearch } from './on-base.ts';
 import { mostForWidth, onSmallestBase, sameOr } from './on-base.ts';
@@ -74,7 +75,7 @@ function* steadiestOf(prepared: Prepared, best: Finished, limit: number): Furthe
   const { task } = prepared;
   if (task.goal.kind !== 'tallest' && task.goal.kind !== 'tallest-on-smallest-base') return NOTHING_MORE;
   const narrow = task.goal.kind === 'tallest-on-smallest-base';
-  const capped = narrow ? prepare({ ...task, baseAtMostMm2: best.placed.way.up.baseMm2 }) : prepared;
+  const capped = narrow ? prepare({ ...task, baseAtMostMm2: groundMm2(best) }) : prepared;
   return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), Math.min(limit, STEADIER_TRIES));
 }
 
@@ -95,6 +96,8 @@ function ceilingOf({ task }: Prepared): number | null {
     case 'most-points':
       return pointsCeiling(task, task.goal.rows);
     case 'tallest-for-width': {
+      // A build may stand on two pieces that lie on lines across each other, as narrow as they are short.
+      if (task.kinds.reduce((sum, { rolls, stock }) => sum + (rolls ? stock : 0), 0) > 1) return null;
       const leastMm = Math.min(...task.kinds.flatMap(({ ways }) => ways.map(({ baseWidthMm }) => baseWidthMm)));
       return leastMm > 0 ? ceilingMm(task) / leastMm : null;
     }

@@ -11,7 +11,11 @@ import type { BestAnswer, BestKind, BestProgress, BestTask, NoBuild } from './ty
 export function* whyNone(task: BestTask, limit: number, looked: number): Generator<BestProgress, BestAnswer> {
   const plain = plainly(task);
   if (plain !== null) return { kind: 'none', why: plain, looked };
-  const { least } = task.pieces;
+  // As many as the rules on kinds need, where that is more.
+  const least = Math.max(
+    task.pieces.least,
+    task.kinds.reduce((sum, kind) => sum + kind.least, 0),
+  );
   const level = prepare({ ...task, beside: false, pieces: { least, most: least }, pushAtLeast: 0 });
   const steady = yield* search(level, steadiest(level, 0), limit - looked);
   const all = looked + steady.looked;

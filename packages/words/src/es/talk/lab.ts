@@ -51,9 +51,11 @@ export const lab = {
   'lab.stopped': 'La búsqueda se paró. No se encontró nada, y tampoco se sabe si es imposible.',
   'lab.failed': 'La búsqueda se interrumpió. Carga esta página otra vez.',
   'lab.few-rows': 'Marca al menos una cosa que pueda contar.',
-  'lab.found-one': 'Estos son los puntos más pequeños que favorecen a «{solid}».',
-  'lab.found-several': 'Hay {count} reglas distintas que favorecen a «{solid}». Primero la más pequeña.',
-  'lab.found-more': 'Hay más de {count} reglas distintas que favorecen a «{solid}». Primero las más pequeñas.',
+  'lab.found-one':
+    'Estos puntos favorecen a «{solid}». Con menos filas no se puede, y en estas filas no los hay más pequeños.',
+  'lab.found-several': 'Hay {count} reglas distintas que favorecen a «{solid}». Primero las de menos filas.',
+  'lab.found-more':
+    'Aquí hay {count} reglas distintas que favorecen a «{solid}», primero las de menos filas. Puede haber más.',
   'lab.rate-counted': '{points} por cada {thing}',
   'lab.rate-amount': '{points} por cada {per} de {measure}',
   'lab.row-of': '{measure}, cada {per}',
@@ -87,10 +89,14 @@ export const lab = {
   'lab.even-spread': 'La que menos gana tiene {lowest}; la que más, {highest}.',
   'lab.even-exact': 'Así todos ganan lo mismo.',
   'lab.even-exact-rule': 'Con puntos más grandes todos podrían ganar lo mismo: {rule}.',
-  'lab.even-never':
-    'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y son las mismas piezas en número.',
-  'lab.even-never-negative':
-    'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque no son las mismas piezas en número.',
+  'lab.even-never': 'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y {alike}.',
+  'lab.even-never-negative': 'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque {unlike}.',
+  'lab.alike-piece': 'son las mismas piezas en número',
+  'lab.alike-paper': 'gastan el mismo papel',
+  'lab.alike-minutes': 'se tarda lo mismo en doblarlas',
+  'lab.unlike-piece': 'no son las mismas piezas en número',
+  'lab.unlike-paper': 'no gastan el mismo papel',
+  'lab.unlike-minutes': 'no se tarda lo mismo en doblarlas',
   'lab.even-no-rows': 'Ninguna pieza tiene nada de lo que puede contar.',
   // Using them.
   'lab.who-won': '¿Quién habría ganado?',
