@@ -120,7 +120,8 @@ function valueOf(tower: readonly Put[], beside: readonly Put[], push: number, { 
   if (goal.kind === 'tallest-for-width') return heightOf(tower) / (tower[0]?.up.baseWidthMm ?? 0);
   if (goal.kind !== 'most-points') return heightOf(tower);
   const measureOf = (measure: string): number => {
-    if (measure === 'height') return heightOf(tower);
+    // What stands beside may be higher than the tower.
+    if (measure === 'height') return Math.max(heightOf(tower), ...beside.map(({ up }) => up.heightMm));
     if (measure === 'base-area') return baseOf(tower, beside);
     return [...tower, ...beside].reduce((sum, { kind }) => sum + (kinds[kind]?.measures[measure] ?? 0), 0);
   };

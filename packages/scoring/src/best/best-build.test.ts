@@ -163,6 +163,7 @@ describe('where there is none, it says why', () => {
     const cones = { ...five, kinds: five.kinds.map((kind) => ({ ...kind, least: kind.id === 'cone' ? 2 : 0 })) };
     expect(why(cones)).toEqual({ code: 'rules-clash' });
     const both = five.kinds.map((kind) => ({ ...kind, least: kind.id === 'cube' || kind.id === 'cone' ? 1 : 0 }));
+    expect(why({ ...five, kinds: both, pieces: { least: 1, most: 1 } })).toEqual({ code: 'rules-clash' });
     const steep = { ...five, kinds: both, pieces: { least: 1, most: 2 }, pushAtLeast: 1 };
     expect(why(steep)).toMatchObject({ code: 'too-steep', greatest: { pieces: [{ kind: 'cube' }, { kind: 'cone' }] } });
   });
@@ -179,6 +180,16 @@ describe('most points', () => {
     const rows = [{ id: 'gift', measure: 'base-area', points: 0, per: 8, rounding: 'up', floorPoints: 2 }] as const;
     const one = taskOf({ ...LEVEL, kit: { cube: 1 }, pieces: 1 }, { kind: 'most-points', rows });
     expect(bestOf(one)).toMatchObject({ value: 2, scope: 'any', ceiling: 2 });
+  });
+
+  it('a high piece beside a low tower makes the build as high, where height costs points', () => {
+    const rows = [{ id: 'tall', measure: 'height', points: -1, per: 1, rounding: 'none' }] as const;
+    const both = taskOf({ ...LEVEL, kit: { cube: 1, hexPrism: 1 }, pieces: 2 }, { kind: 'most-points', rows });
+    const { value, tower } = bestOf({ ...both, beside: true });
+    const [cube, prism] = both.kinds.map(({ ways }) => Math.min(...ways.map(({ heightMm }) => heightMm)));
+    expectNear(tower.heightMm, Math.max(cube ?? 0, prism ?? 0), NEAR);
+    // Points are fixed to a millionth.
+    expectNear(-value, tower.heightMm, { absolute: 1e-6 });
   });
 });
 

@@ -16,6 +16,7 @@ export function* whyNone(task: BestTask, limit: number, looked: number): Generat
     task.pieces.least,
     task.kinds.reduce((sum, kind) => sum + kind.least, 0),
   );
+  if (least > task.pieces.most) return { kind: 'none', why: { code: 'rules-clash' }, looked };
   const level = prepare({ ...task, beside: false, pieces: { least, most: least }, pushAtLeast: 0 });
   const steady = yield* search(level, steadiest(level, 0), limit - looked);
   const all = looked + steady.looked;
