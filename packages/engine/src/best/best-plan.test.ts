@@ -81,6 +81,14 @@ describe('what a challenge asks', () => {
     expect(bestPlan(challenge({ ranking: by('points'), points: [] }), ANYBODY, noTabs)).toBeNull();
   });
 
+  it('lets pieces stand beside where grounds add up, and nothing asks for a ground that is the hull of all', () => {
+    const narrow = { ...by('height'), tieBreaks: [{ by: 'base-area', better: 'less', roundTo: 1 }] } as const;
+    const beside = (base: Challenge['base'], ranking: RankingRule) =>
+      planOf(challenge({ base, ranking, points: [] })).task.beside;
+    expect([beside('contact-patches', narrow), beside('hull-of-contacts', by('height'))]).toEqual([true, true]);
+    expect(beside('hull-of-contacts', narrow)).toBe(false);
+  });
+
   it('takes the rules on pieces, ground, tilt and kinds, and names those that it does not look at', () => {
     const { task, leftOut } = planOf(
       challenge({
