@@ -175,6 +175,16 @@ describe('how near a build comes', () => {
     expect(near(four, 'slab', 'slab', 'slab', 'cube', 'cube')).toBeNull();
   });
 
+  it('is not told where a rule that costs points is broken, which the best build keeps', () => {
+    const most = must('pieces', 'at-most', 2);
+    const costs: Requirement = { ...most, consequence: { kind: 'costs', points: 5 } };
+    const tall = { id: 'tall', measure: 'height', points: 1, per: 10, rounding: 'none' } as const;
+    const of = challenge({ ranking: by('points'), requirements: [costs], points: [tall] });
+    // 60 and 60 are the best of two pieces.
+    expect(near(of, 'slab', 'cube')).toMatchObject({ percent: 65 });
+    expect(near(of, 'slab', 'cube', 'cube')).toBeNull();
+  });
+
   it('is not told of a build that fell, nor without a best build', () => {
     const plan = planOf(four);
     const fell = reportOn(attempt({ state: { kind: 'fell', afterSeconds: 3 } }), four);

@@ -50,8 +50,8 @@ export function narrowest(prepared: Prepared, heightAtLeastMm: number, belowMm2:
   };
 }
 
-/** Bears the greatest push of all that are at least so tall; 0: however tall. */
-export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
+/** Bears the greatest push, if it is more than `abovePush`, of all that are at least so tall; 0: however tall. */
+export function steadiest(prepared: Prepared, heightAtLeastMm: number, abovePush: number): Aim {
   const { most, task, stock } = prepared;
   const isAllowed = allowed(prepared);
   const heightRoom = heightBelow(prepared);
@@ -85,7 +85,7 @@ export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
       return Math.min(placed.tipsPush, placed.slidesPush, onFootPush);
     },
     matters: { height: heightAtLeastMm > 0 ? 'more' : 'no', push: true },
-    above: 0,
+    above: abovePush,
   };
 }
 

@@ -140,6 +140,16 @@ describe('what the search may not cut off', () => {
     expectNear(tower.baseMm2, (cube?.baseMm2 ?? 0) + 3 * (cone?.baseMm2 ?? 0), NEAR);
   });
 
+  it('the steadier of two as tall, where the search for a steadier one is cut off', () => {
+    const task = taskOf({ ...LEVEL, kit: { cube: 2, hexFrustum: 2 }, pieces: 4 }, TALLEST);
+    const pushes = Array.from({ length: 100 }, (_, k) => bestBuild(task, 2 * (k + 1))).flatMap((answer) =>
+      answer.kind === 'best' ? [answer.tower.standsPush] : [],
+    );
+    expect(pushes.length).toBeGreaterThan(10);
+    expect(pushes).toEqual([...pushes].sort((a, b) => a - b));
+    expect(pushes.at(-1)).toBeGreaterThan(pushes[0] ?? Number.NaN);
+  });
+
   it('a build on two coins on their rims, across each other: height for width is the best of towers alone', () => {
     const rounds = taskOf({ ...LEVEL, kit: { cube: 1, cylinder: 1 }, pieces: 2 }, { kind: 'tallest-for-width' });
     const many = { ...rounds, kinds: rounds.kinds.map((kind) => ({ ...kind, stock: 2 })) };

@@ -7,6 +7,7 @@ import { groundMm2 } from './finishing.ts';
 import { whyNone } from './none.ts';
 import type { FurtherSearch } from './on-base.ts';
 import { mostForWidth, onSmallestBase, sameOr } from './on-base.ts';
+import { onTable } from './placing.ts';
 import { mostPoints, pointsCeiling } from './points.ts';
 import type { Prepared } from './prepared.ts';
 import { prepare } from './prepared.ts';
@@ -64,19 +65,21 @@ function aimOf(prepared: Prepared, goal: Exclude<BestGoal, { kind: 'tallest-for-
     case 'most-points':
       return mostPoints(prepared, goal.rows);
     case 'greatest-tilt':
-      return steadiest(prepared, 0);
+      return steadiest(prepared, 0, 0);
   }
 }
 
 const NOTHING_MORE = { best: null, finished: true, looked: 0 };
 
-/** The steadiest of those that are as tall on no larger a base; only as far as the work limit goes. */
+/** A steadier one of those that are as tall on no larger a base; only as far as the work limit goes. */
 function* steadiestOf(prepared: Prepared, best: Finished, limit: number): FurtherSearch {
   const { task } = prepared;
   if (task.goal.kind !== 'tallest' && task.goal.kind !== 'tallest-on-smallest-base') return NOTHING_MORE;
   const narrow = task.goal.kind === 'tallest-on-smallest-base';
   const capped = narrow ? prepare({ ...task, baseAtMostMm2: groundMm2(best) }) : prepared;
-  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), Math.min(limit, STEADIER_TRIES));
+  const { stands } = onTable(best.placed, prepared);
+  const aim = steadiest(capped, sameOr(best.placed.heightMm), stands);
+  return yield* search(capped, aim, Math.min(limit, STEADIER_TRIES));
 }
 
 /** Pieces tried for a steadier one of the best: it is welcome, and no answer depends on it. */

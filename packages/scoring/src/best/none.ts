@@ -18,7 +18,7 @@ export function* whyNone(task: BestTask, limit: number, looked: number): Generat
   );
   if (least > task.pieces.most) return { kind: 'none', why: { code: 'rules-clash' }, looked };
   const level = prepare({ ...task, beside: false, pieces: { least, most: least }, pushAtLeast: 0 });
-  const steady = yield* search(level, steadiest(level, 0), limit - looked);
+  const steady = yield* search(level, steadiest(level, 0, 0), limit - looked);
   const all = looked + steady.looked;
   if (steady.best === null) return { kind: 'none', why: { code: 'rules-clash' }, looked: all };
   const greatest = towerOf(level, steady.best);

@@ -64,7 +64,7 @@ export const lab = {
   'lab.trying': 'Ahora en las barras',
   'lab.counts-of': 'Lo que tienen',
   // Why not.
-  'lab.cannot': 'Ningunos puntos pueden favorecer a «{solid}».',
+  'lab.cannot': 'No hay puntos que favorezcan a «{solid}».',
   'lab.cannot-so': 'No se puede favorecer tanto a «{solid}».',
   'lab.why-zero': 'No tiene nada de lo que puede contar, así que nunca gana nada.',
   'lab.why-twin': '«{other}» tiene lo mismo de todo lo que puede contar. Por eso los dos ganan siempre lo mismo.',
@@ -141,7 +141,7 @@ export const lab = {
   'lab.tell-all': 'Para distinguir todas las reglas de esta clase, puntúa: {solids}.',
   'lab.piece-itself': '{points} por la pieza misma',
   'lab.for-itself': 'La pieza misma',
-  'lab.print-riddle': 'Imprimir el acertijo',
+  'lab.print-riddle': 'Imprimir la adivinanza',
   'lab.write-rule': 'Nuestra regla:',
   // What the controls do.
   'lab.help-reset': 'Pone otra vez en las barras los puntos de este reto.',
@@ -153,5 +153,5 @@ export const lab = {
   'lab.help-table': 'Abre una tabla con todas las cuentas y los puntos.',
   'lab.help-find': 'Busca los puntos enteros más pequeños, o muestra por qué no los hay.',
   'lab.help-try': 'Pone en las barras los puntos encontrados.',
-  'lab.help-riddle': 'Abre un acertijo: unas pocas piezas puntuadas y una regla secreta.',
+  'lab.help-riddle': 'Abre una adivinanza: unas pocas piezas puntuadas y una regla secreta.',
 } as const;
