@@ -147,7 +147,6 @@ describe('what the search may not cut off', () => {
     );
     expect(pushes.length).toBeGreaterThan(10);
     expect(pushes).toEqual([...pushes].sort((a, b) => a - b));
-    expect(pushes.at(-1)).toBeGreaterThan(pushes[0] ?? Number.NaN);
   });
 
   it('a build on two coins on their rims, across each other: height for width is the best of towers alone', () => {
