@@ -32,9 +32,14 @@ it('while places are shown one by one only their groups are drawn, told and list
   const best = page.getByRole('button', { name: englishTalk('graphs.front-show'), exact: true });
   await press(english('board.all-places'));
   expect(await best.count()).toBe(1);
+  await best.click();
+  await page.locator('.graph-front [aria-pressed="true"]').waitFor();
+  const front = page.getByRole('img', { name: /Best possible:/ });
+  expect(await front.count()).toBe(1);
   await page.getByRole('button', { name: english('frame.settings') }).click();
   await press(english('role.pupil'));
   await page.keyboard.press('Escape');
   expect(await high.locator('circle').count()).toBe(5);
   expect(await best.count()).toBe(0);
+  expect(await front.count()).toBe(0);
 });

@@ -7,7 +7,7 @@ describe('best', () => {
   it('gives the towers of the demo, and whose best they are', async () => {
     const { code, out } = await tried(['best', '--challenge', 'narrow-rock']);
     expect(code).toBe(0);
-    expect(out).toContain('The tallest build that can be: 400 mm. It needs a base of 10.8 cm².');
+    expect(out).toContain('The tallest build that can be: 400 mm. It stands on a base of 10.8 cm².');
     expect(out).toContain('No build of these pieces that keeps the rules can have more.');
     expect(out).not.toContain('Tall Light');
   });

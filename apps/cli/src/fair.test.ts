@@ -48,7 +48,7 @@ describe('favour', () => {
       FILES,
     );
     expect(code).toBe(0);
-    expect(out).toContain('Ningunos puntos pueden favorecer a «Drum».');
+    expect(out).toContain('No hay puntos que favorezcan a «Drum».');
     expect(out).toContain('«Cube» tiene lo mismo o más de todo lo que puede contar.');
     expect(out).toContain('    Drum: caras 2, aristas 0, vértices 0\n    Cube: caras 6, aristas 12, vértices 8\n');
     expect(out).toContain('Qué ayudaría:');

@@ -79,6 +79,17 @@ describe('the best possible build in words', () => {
     ]);
   });
 
+  it('calls what another build may pass the best of towers, in both languages', () => {
+    const centred = { ...best, scope: 'centred', ceiling: 170 } as const;
+    for (const goal of GOALS.slice(0, 2)) {
+      expect(told('en', plan(goal), centred)[0]).toMatch(/^The tallest tower: 130 mm\./);
+      expect(told('es', plan(goal), centred)[0]).toMatch(/^La torre más alta: 130 mm\./);
+    }
+    const [, , , , points] = GOALS;
+    if (points === undefined) throw new Error('points');
+    expect(told('en', plan(points), centred)[0]).toBe('The most points with a tower: 130 points.');
+  });
+
   it('never calls a search that was cut off the best', () => {
     const cut = ANSWERS.filter(({ kind }) => kind === 'not-finished');
     for (const answer of cut) {

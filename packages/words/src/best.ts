@@ -53,7 +53,7 @@ function answerLines(answer: BestAnswer, plan: BestPlan, challenge: Challenge, v
   switch (answer.kind) {
     case 'best':
       return [
-        headline(plan, answer.value, answer.tower, voice),
+        headline(plan, answer, voice),
         scopeLine(answer, value, voice),
         ...towerLines(answer.tower, challenge, voice),
       ];
@@ -73,22 +73,23 @@ function answerLines(answer: BestAnswer, plan: BestPlan, challenge: Challenge, v
 
 function headline(
   { task: { goal }, leftOut }: BestPlan,
-  value: number,
-  { baseMm2 }: BestTower,
+  { value, tower: { baseMm2 }, scope }: Best,
   voice: BestVoice,
 ): string {
   const { talk, inClass, words } = voice;
   const told = { value: bestValue(goal, value, voice) };
+  // What another build may pass is called the best of towers, and of nothing else.
+  const isAny = scope === 'any';
   switch (goal.kind) {
     case 'tallest':
-      return talk.say('best.tallest', told);
+      return talk.say(isAny ? 'best.tallest' : 'best.tower-tallest', told);
     case 'tallest-on-smallest-base':
-      return talk.say('best.narrow', { ...told, base: baseText(baseMm2, inClass) });
+      return talk.say(isAny ? 'best.narrow' : 'best.tower-narrow', { ...told, base: baseText(baseMm2, inClass) });
     case 'tallest-for-width':
       return talk.say('best.width', told);
     case 'most-points':
-      if (leftOut.rows.length === 0) return talk.say('best.points', told);
-      return talk.say('best.points-for', {
+      if (leftOut.rows.length === 0) return talk.say(isAny ? 'best.points' : 'best.tower-points', told);
+      return talk.say(isAny ? 'best.points-for' : 'best.tower-points-for', {
         ...told,
         measures: words.listed([...new Set(goal.rows.map(({ measure }) => inClass.label(measure)))]),
       });

@@ -79,7 +79,7 @@ function sharedMm(upper: WayUp, lower: WayUp): number {
 
 /** Every set of pieces that may stand beside, each way up. */
 function besides(tower: readonly Put[], task: BestTask): readonly (readonly Put[])[] {
-  if (!task.beside || (task.goal.kind !== 'tallest' && task.goal.kind !== 'most-points')) return [[]];
+  if (!task.beside || ONE_TOWER.has(task.goal.kind)) return [[]];
   const room = task.pieces.most - tower.length;
   const alone = task.kinds.flatMap(({ ways }, kind) =>
     ways
@@ -100,6 +100,9 @@ function besides(tower: readonly Put[], task: BestTask): readonly (readonly Put[
   return sets;
 }
 
+/** What is sought of these is of one tower. */
+const ONE_TOWER: ReadonlySet<BestTask['goal']['kind']> = new Set(['tallest-for-width', 'greatest-tilt']);
+
 function keepsRules(tower: readonly Put[], beside: readonly Put[], task: BestTask): boolean {
   const all = [...tower, ...beside];
   if (all.length < task.pieces.least || all.length > task.pieces.most) return false;
@@ -117,7 +120,8 @@ function valueOf(tower: readonly Put[], beside: readonly Put[], push: number, { 
   if (goal.kind === 'tallest-for-width') return heightOf(tower) / (tower[0]?.up.baseWidthMm ?? 0);
   if (goal.kind !== 'most-points') return heightOf(tower);
   const measureOf = (measure: string): number => {
-    if (measure === 'height') return heightOf(tower);
+    // What stands beside may be higher than the tower.
+    if (measure === 'height') return Math.max(heightOf(tower), ...beside.map(({ up }) => up.heightMm));
     if (measure === 'base-area') return baseOf(tower, beside);
     return [...tower, ...beside].reduce((sum, { kind }) => sum + (kinds[kind]?.measures[measure] ?? 0), 0);
   };

@@ -55,6 +55,8 @@ export function exampleKind(id: string, stock: number, base: string, bonus: numb
     massG: first.mass,
     mostHeightMm: Math.max(...ups.map(({ height }) => height)),
     aloneHeightMm: Math.max(0, ...ups.filter(({ topIn }) => topIn > 0).map(({ height }) => height)),
+    // On a round side it lies on a line or a point, whether the file has that way up or not.
+    rolls: ['cylinder', 'cone', 'sphere', 'hemisphere', 'coneFrustum'].includes(id),
     measures: { bonus },
     ways: ups.map(({ height, comHeight, bottomIn, topIn, contact, outline }, way) => ({
       id: `${way}`,

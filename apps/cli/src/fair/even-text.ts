@@ -47,7 +47,9 @@ function exactlyTexts(exactly: ExactlyEven, lab: TerminalLab): readonly string[]
   const line = (pieces: string, totals: readonly number[]): string =>
     `  ${say('fair.side', { pieces, totals: totalsText(totals, data.rows, lab) })}`;
   return [
-    say(options.negative ? 'lab.even-never-negative' : 'lab.even-never', { these, those }),
+    options.negative
+      ? say('lab.even-never-negative', { these, those, unlike: say('lab.unlike-piece') })
+      : say('lab.even-never', { these, those, alike: say('lab.alike-piece') }),
     line(these, exactly.totalOfThese),
     line(those, exactly.totalOfThose),
   ];

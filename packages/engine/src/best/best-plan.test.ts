@@ -81,6 +81,14 @@ describe('what a challenge asks', () => {
     expect(bestPlan(challenge({ ranking: by('points'), points: [] }), ANYBODY, noTabs)).toBeNull();
   });
 
+  it('lets pieces stand beside where grounds add up, and nothing asks for a ground that is the hull of all', () => {
+    const narrow = { ...by('height'), tieBreaks: [{ by: 'base-area', better: 'less', roundTo: 1 }] } as const;
+    const beside = (base: Challenge['base'], ranking: RankingRule) =>
+      planOf(challenge({ base, ranking, points: [] })).task.beside;
+    expect([beside('contact-patches', narrow), beside('hull-of-contacts', by('height'))]).toEqual([true, true]);
+    expect(beside('hull-of-contacts', narrow)).toBe(false);
+  });
+
   it('takes the rules on pieces, ground, tilt and kinds, and names those that it does not look at', () => {
     const { task, leftOut } = planOf(
       challenge({
@@ -165,6 +173,16 @@ describe('how near a build comes', () => {
     // 4 x 60 + 4 x 50 = 440: 80 are 18.18 %.
     expect(near(many, 'slab', 'cube')).toEqual({ percent: 18, about: false, over: false });
     expect(near(four, 'slab', 'slab', 'slab', 'cube', 'cube')).toBeNull();
+  });
+
+  it('is not told where a rule that costs points is broken, which the best build keeps', () => {
+    const most = must('pieces', 'at-most', 2);
+    const costs: Requirement = { ...most, consequence: { kind: 'costs', points: 5 } };
+    const tall = { id: 'tall', measure: 'height', points: 1, per: 10, rounding: 'none' } as const;
+    const of = challenge({ ranking: by('points'), requirements: [costs], points: [tall] });
+    // 60 and 60 are the best of two pieces.
+    expect(near(of, 'slab', 'cube')).toMatchObject({ percent: 65 });
+    expect(near(of, 'slab', 'cube', 'cube')).toBeNull();
   });
 
   it('is not told of a build that fell, nor without a best build', () => {

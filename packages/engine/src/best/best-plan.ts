@@ -2,7 +2,7 @@
 
 import type { OwnMass, Solid, TabsOf } from '@cairnmark/geometry';
 import { frictionBetween, makeSolid, massOf, schoolCounts } from '@cairnmark/geometry';
-import type { BestKind, BestTask, Grips } from '@cairnmark/scoring';
+import type { BestGoal, BestKind, BestTask, Grips } from '@cairnmark/scoring';
 import { kindsOf } from '../evaluate/kinds.ts';
 import { kindFactId } from '../facts/ids.ts';
 import { wholePieces } from '../facts/pieces.ts';
@@ -10,7 +10,7 @@ import { surfaceOf, TABLE_SURFACE } from '../stability/question.ts';
 import type { Challenge, Group, KindOfPiece } from '../types.ts';
 import type { Asked } from './goal.ts';
 import { askedBy, soughtIn } from './goal.ts';
-import { heightsOf, waysUp } from './ways-up.ts';
+import { lyingOf, waysUp } from './ways-up.ts';
 
 /** Whose build it would be. `group` null: any group's, in the sizes of the kit, with all pieces of the class. */
 export interface BestFor {
@@ -45,7 +45,7 @@ export function bestPlan(challenge: Challenge, { group, earned }: BestFor, tabsO
     task: {
       kinds,
       pieces: asked.pieces,
-      beside: groundAddsUp(challenge, asked),
+      beside: groundAddsUp(challenge, asked, sought.goal),
       baseAtMostMm2: asked.baseAtMostMm2,
       pushAtLeast: asked.tiltAtLeastRad >= Math.PI / 2 ? Number.POSITIVE_INFINITY : Math.tan(asked.tiltAtLeastRad),
       grips: gripsOf(challenge),
@@ -91,15 +91,13 @@ function bestKind(shape: Shape, all: readonly Shape[], challenge: Challenge, { a
   const grip = Math.max(
     ...all.map((other) => frictionBetween(surface, surfaceOf(other.kind), challenge.kit.frictions)),
   );
-  const { mostMm, aloneMm } = heightsOf(solid, grip);
   return {
     id: kind.id,
     stock: Math.max(0, Math.min(wholePieces(kind), had, range?.most ?? Number.POSITIVE_INFINITY)),
     least: range?.least ?? 0,
     massG: mass.massG,
     ways: waysUp(solid, mass, challenge.base),
-    mostHeightMm: mostMm,
-    aloneHeightMm: aloneMm,
+    ...lyingOf(solid, grip),
     measures: measuresOf(shape, challenge),
   };
 }
@@ -122,10 +120,12 @@ function measuresOf({ kind, solid }: Shape, { counting }: Challenge): Readonly<R
 }
 
 /** Two builds side by side stand on the sum of their grounds, unless the ground is the hull of all contacts. */
-function groundAddsUp({ base, points }: Challenge, { baseAtMostMm2 }: Asked): boolean {
-  return (
-    base !== 'hull-of-contacts' || (baseAtMostMm2 === null && points.every(({ measure }) => measure !== 'base-area'))
-  );
+function groundAddsUp({ base, points }: Challenge, { baseAtMostMm2 }: Asked, { kind }: BestGoal): boolean {
+  const isAsked =
+    baseAtMostMm2 !== null ||
+    kind === 'tallest-on-smallest-base' ||
+    points.some(({ measure }) => measure === 'base-area');
+  return base !== 'hull-of-contacts' || !isAsked;
 }
 
 function gripsOf({ kit }: Challenge): Grips {

@@ -21,12 +21,14 @@ const FEW = 6;
 const STEP_PERCENT = 5;
 
 /**
- * null: there is no best build to go by, or this one did not stand, keeps not to a rule that it must keep, or was not
+ * null: there is no best build to go by, or this one did not stand, keeps not to a rule that the best one keeps, or was not
  * measured.
  */
-export function nearBest(report: Report, { task }: BestPlan, answer: BestAnswer): NearBest | null {
+export function nearBest(report: Report, { task, takenAsMust }: BestPlan, answer: BestAnswer): NearBest | null {
+  // Rules that only cost or earn points were kept in the search too: a build that breaks one may well have more.
   const isOut = report.requirements.some(
-    ({ verdict, consequence }) => verdict === 'broken' && consequence.kind === 'must',
+    ({ requirement, verdict, consequence }) =>
+      verdict === 'broken' && (consequence.kind === 'must' || takenAsMust.includes(requirement)),
   );
   if (answer.kind !== 'best' || report.state.kind !== 'stood' || isOut) return null;
   const reached = reachedOf(report, task.goal);

@@ -23,13 +23,13 @@ import {
   RIM_CORNERS,
   rotate,
 } from '@cairnmark/geometry';
-import type { WayUp } from '@cairnmark/scoring';
+import type { BestKind, WayUp } from '@cairnmark/scoring';
 
 /** Every way in which it rests on a face. `base`: what counts as the ground that it takes. */
 export function waysUp(solid: Solid, mass: OwnMass, base: BaseDefinition): readonly WayUp[] {
   return solid.restings.flatMap((resting): WayUp[] => {
     const placed = putDown(solid, resting);
-    const under = placed.flatFaces.find(({ normal }) => normal[2] <= -LEVEL_NORMAL);
+    const under = underOf(placed);
     if (under === undefined) return [];
     const centre = centreOf(placed, mass);
     const top = placed.flatFaces.find(({ normal }) => normal[2] >= LEVEL_NORMAL);
@@ -51,16 +51,23 @@ export function waysUp(solid: Solid, mass: OwnMass, base: BaseDefinition): reado
   });
 }
 
-/** Heights of all ways in which it can lie at all, and of those with a face that no piece of the given friction slides off. */
-export function heightsOf(solid: Solid, friction: number): { readonly mostMm: number; readonly aloneMm: number } {
+/**
+ * Of all ways in which it can lie at all: the greatest height, that of those with a face that no piece of the given friction
+ * slides off, and whether it lies on no face in one of them.
+ */
+export function lyingOf(solid: Solid, friction: number): Pick<BestKind, 'mostHeightMm' | 'aloneHeightMm' | 'rolls'> {
   const all = solid.restings.map((resting) => putDown(solid, resting));
   const gentle = 1 / Math.hypot(1, friction);
   const carrying = all.filter(({ flatFaces }) => flatFaces.some(({ normal }) => normal[2] >= gentle * LEVEL_NORMAL));
   return {
-    mostMm: Math.max(...all.map(({ topMm }) => topMm)),
-    aloneMm: Math.max(0, ...carrying.map(({ topMm }) => topMm)),
+    mostHeightMm: Math.max(...all.map(({ topMm }) => topMm)),
+    aloneHeightMm: Math.max(0, ...carrying.map(({ topMm }) => topMm)),
+    rolls: all.some((placed) => underOf(placed) === undefined),
   };
 }
+
+const underOf = ({ flatFaces }: PlacedPiece): FlatFace | undefined =>
+  flatFaces.find(({ normal }) => normal[2] <= -LEVEL_NORMAL);
 
 /** Where its centre of mass stands beside the spot at which a layout puts it: nowhere for a full solid. */
 export function offCentre(solid: Solid, mass: OwnMass, resting: Resting): Vec3 {

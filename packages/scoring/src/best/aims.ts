@@ -1,7 +1,7 @@
 // What a search may be after, but for points: the tallest tower, the steadiest one.
 
 import type { Allowed } from './finishing.ts';
-import { allowed } from './finishing.ts';
+import { allowed, groundMm2 } from './finishing.ts';
 import type { Placed } from './placing.ts';
 import { onTable } from './placing.ts';
 import type { Prepared, WayOf } from './prepared.ts';
@@ -26,8 +26,32 @@ export function tallest(prepared: Prepared, aboveMm: number): Aim {
   };
 }
 
-/** Bears the greatest push of all that are at least so tall; 0: however tall. */
-export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
+/** On the least ground, if it is less than `belowMm2`, of all that are at least so tall. The value is the ground with its sign turned. */
+export function narrowest(prepared: Prepared, heightAtLeastMm: number, belowMm2: number): Aim {
+  const isAllowed = allowed(prepared);
+  const { ways, boundBelow } = tallest(prepared, heightAtLeastMm);
+  const lowest = mostOf(
+    prepared.ways.filter(({ carries, mayBeLowest }) => carries && mayBeLowest),
+    ({ up }) => -up.baseMm2,
+  );
+  return {
+    ways,
+    finish: (placed, used, above) => {
+      const beside = placed.heightMm < heightAtLeastMm ? null : isAllowed(placed, used);
+      const value = beside === null ? Number.NEGATIVE_INFINITY : -groundMm2({ placed, beside });
+      return beside === null || value <= above ? null : { placed, beside, value };
+    },
+    boundBelow: (placed, used) =>
+      boundBelow(placed, used) < heightAtLeastMm
+        ? Number.NEGATIVE_INFINITY
+        : (firstLeft(lowest, prepared.stock, used) ?? Number.NEGATIVE_INFINITY),
+    matters: { height: 'more', push: false },
+    above: -belowMm2,
+  };
+}
+
+/** Bears the greatest push, if it is more than `abovePush`, of all that are at least so tall; 0: however tall. */
+export function steadiest(prepared: Prepared, heightAtLeastMm: number, abovePush: number): Aim {
   const { most, task, stock } = prepared;
   const isAllowed = allowed(prepared);
   const heightRoom = heightBelow(prepared);
@@ -61,7 +85,7 @@ export function steadiest(prepared: Prepared, heightAtLeastMm: number): Aim {
       return Math.min(placed.tipsPush, placed.slidesPush, onFootPush);
     },
     matters: { height: heightAtLeastMm > 0 ? 'more' : 'no', push: true },
-    above: 0,
+    above: abovePush,
   };
 }
 

@@ -8,7 +8,7 @@ import { gainLeft } from './points-model.ts';
 import type { Prepared, WayOf } from './prepared.ts';
 import type { MostOf } from './room-below.ts';
 import { mostOf } from './room-below.ts';
-import { BASE, pointsFor } from './row-bounds.ts';
+import { BASE, HEIGHT, pointsFor } from './row-bounds.ts';
 import type { Finished } from './search.ts';
 import { SAME_VALUE } from './tolerance.ts';
 
@@ -36,11 +36,13 @@ export function besidePoints(prepared: Prepared, model: PointsModel): (tower: To
       gains: mostOf(rest, ({ kind }) => model.pieceGain(kind)),
       measures: model.rows.map((_, j) => mostOf(rest, ({ kind }) => model.perPiece[j]?.[kind] ?? 0)),
       widestMm2: Math.max(...rest.map(({ up }) => up.baseMm2)),
+      highestMm: Math.max(...rest.map(({ up }) => up.heightMm)),
     };
   });
   return ({ placed, used, above, spend }) => {
     if (!placed.way.mayBeLowest || onTable(placed, prepared).stands < task.pushAtLeast * (1 - SAME_VALUE)) return null;
-    const start = { beside: [], used, totals: model.totalsOf(placed, used), baseMm2: placed.way.up.baseMm2 };
+    const totals = model.totalsOf(placed, used);
+    const start = { beside: [], used, totals, baseMm2: placed.way.up.baseMm2, heightMm: placed.heightMm };
     return bestFrom(start, 0, { prepared, model, stages, placed, above, spend });
   };
 }
@@ -51,6 +53,7 @@ interface Stage {
   readonly gains: MostOf;
   readonly measures: readonly MostOf[];
   readonly widestMm2: number;
+  readonly highestMm: number;
 }
 
 interface Chosen {
@@ -58,6 +61,8 @@ interface Chosen {
   readonly used: readonly number[];
   readonly totals: readonly number[];
   readonly baseMm2: number;
+  /** Of the tower, or of what stands beside it and is higher. */
+  readonly heightMm: number;
 }
 
 interface Setting extends Omit<Tower, 'used'> {
@@ -69,7 +74,7 @@ interface Setting extends Omit<Tower, 'used'> {
 function bestFrom(chosen: Chosen, from: number, setting: Setting): Finished | null {
   const { prepared, model, placed, above } = setting;
   const { task, stock } = prepared;
-  const { beside, used, totals, baseMm2 } = chosen;
+  const { beside, used, totals, baseMm2, heightMm } = chosen;
   const count = placed.count + beside.length;
   if (!setting.spend()) return null;
   if (task.baseAtMostMm2 !== null && baseMm2 > task.baseAtMostMm2 * (1 + SAME_VALUE)) return null;
@@ -82,9 +87,10 @@ function bestFrom(chosen: Chosen, from: number, setting: Setting): Finished | nu
   const { way } = stage;
   const room = Math.min(task.pieces.most, prepared.most) - count;
   const left = { stock, used, room, forced: task.pieces.least - count };
+  const higherMm = Math.max(0, stage.highestMm - heightMm);
   const most = model.most(totals, {
-    heightMm: 0,
-    gain: gainLeft(stage.gains, left),
+    heightMm: higherMm,
+    gain: gainLeft(stage.gains, left) + Math.max(0, model.heightSlope) * higherMm,
     measure: (j) => gainLeft(stage.measures[j] ?? [], { ...left, forced: 0 }),
     baseMm2: [baseMm2, baseMm2 + room * stage.widestMm2],
   });
@@ -97,14 +103,19 @@ function bestFrom(chosen: Chosen, from: number, setting: Setting): Finished | nu
   return best;
 }
 
-function withMore({ beside, used, totals, baseMm2 }: Chosen, way: WayOf, more: number, model: PointsModel): Chosen {
-  const wider = baseMm2 + more * way.up.baseMm2;
+function withMore(chosen: Chosen, way: WayOf, more: number, model: PointsModel): Chosen {
+  const { beside, used, totals } = chosen;
+  const baseMm2 = chosen.baseMm2 + more * way.up.baseMm2;
+  const heightMm = more > 0 ? Math.max(chosen.heightMm, way.up.heightMm) : chosen.heightMm;
   return {
     beside: [...beside, ...Array.from({ length: more }, () => way)],
     used: used.map((count, kind) => (kind === way.kind ? count + more : count)),
-    totals: totals.map((total, j) =>
-      model.rows[j]?.measure === BASE ? wider : total + more * (model.perPiece[j]?.[way.kind] ?? 0),
-    ),
-    baseMm2: wider,
+    totals: totals.map((total, j) => {
+      const measure = model.rows[j]?.measure;
+      if (measure === BASE) return baseMm2;
+      return measure === HEIGHT ? heightMm : total + more * (model.perPiece[j]?.[way.kind] ?? 0);
+    }),
+    baseMm2,
+    heightMm,
   };
 }

@@ -6,7 +6,7 @@ import { CASES, taskOf } from '../../../../tests/reference/lab/best-examples.ts'
 import { expectNear } from '../../../../tests/tools/within.ts';
 import { bestBuild } from './best-build.ts';
 import { heightBaseFront } from './front.ts';
-import type { BestAnswer, BestGoal, BestTask } from './types.ts';
+import type { BestAnswer, BestGoal, BestKind, BestTask, WayUp } from './types.ts';
 
 const NEAR = { relative: 1e-9 };
 const LIMIT = 1_000_000;
@@ -90,6 +90,73 @@ describe('of the tallest the one on the smallest base', () => {
   });
 });
 
+describe('what the search may not cut off', () => {
+  // Found by trying every order: a straight face of 4.004 mm reaches all of a round one that carries it, of 4; on a round one of
+  // 4.01 the round face of 4 lies wholly, and the straight one reaches to the rim's straight pieces alone.
+  it('a round underside that lies wholly on what carries it, behind a wider straight one that does not', () => {
+    const way = (id: string, bottomMm: number, bottomClippedMm: number, topMm: number, topClippedMm: number): WayUp => {
+      const [heightMm, centreHeightMm, baseMm2, baseWidthMm] = [5, 2.5, 9, 3];
+      return {
+        ...{ id, heightMm, centreHeightMm, baseMm2, baseWidthMm },
+        ...{ bottomInsideMm: bottomMm, bottomClippedMm, topInsideMm: topMm, topClippedMm },
+      };
+    };
+    const piece = (id: string, ways: readonly WayUp[]): BestKind => {
+      return { ...LOOSE, id, ways, massG: 5 };
+    };
+    const task: BestTask = {
+      ...taskOf({ ...LEVEL, kit: {}, pieces: 2 }, { kind: 'greatest-tilt' }),
+      kinds: [
+        piece('upper', [way('straight', 4.004, 4.004, 0, 0), way('round', 4, 3.6, 0, 0)]),
+        piece('foot', [way('base', 30, 30, 4.01, 3.609)]),
+      ],
+    };
+    // Two centres of 2.5 mm: 4 / 2.5 against 3.609 / 2.5. On the foot the round one is the better; alone the straight one is.
+    expectNear(bestOf(task).value, 4 / 2.5, NEAR);
+    const three = { ...task, pieces: { least: 3, most: 3 } };
+    const head = piece('head', [way('base', 9, 9, 0, 0)]);
+    const carrying = piece('upper', [way('straight', 4.004, 4.004, 9, 9), way('round', 4, 3.6, 9, 9)]);
+    // Head and upper piece have their common centre 5 mm up.
+    expectNear(bestOf({ ...three, kinds: [head, carrying, ...task.kinds.slice(1)] }).value, 4 / 5, NEAR);
+  });
+
+  it('a kind that must be used more often than it is there is not used so often', () => {
+    const cubes = taskOf({ ...LEVEL, kit: { cube: 1, cuboid: 2 }, pieces: 3 }, TALLEST);
+    const [cube, cuboid] = cubes.kinds;
+    if (cube === undefined || cuboid === undefined) throw new Error('two kinds');
+    const task = { ...cubes, kinds: [{ ...cube, least: 2 }, cuboid], beside: true };
+    expect(bestBuild(task, LIMIT)).toMatchObject({ kind: 'none', why: { code: 'rules-clash' } });
+    expect(bestOf({ ...task, kinds: [{ ...cube, least: 1 }, cuboid] }).tower.beside).toEqual([]);
+  });
+
+  it('a tower with pieces beside it, where of the tallest one on the smallest base is sought', () => {
+    // Five pieces of which but one carries: cone on cube, and three cones beside it.
+    const asked = taskOf({ ...LEVEL, kit: { cube: 1, cone: 4 }, pieces: 5 }, { kind: 'tallest-on-smallest-base' });
+    expect(bestBuild(asked, LIMIT)).toMatchObject({ kind: 'none', why: { code: 'too-few-carriers' } });
+    const { tower, value } = bestOf({ ...asked, beside: true });
+    const [cube, cone] = asked.kinds.map(({ ways }) => ways[0]);
+    expectNear(value, (cube?.heightMm ?? 0) + (cone?.heightMm ?? 0), NEAR);
+    expect(tower.beside).toHaveLength(3);
+    expectNear(tower.baseMm2, (cube?.baseMm2 ?? 0) + 3 * (cone?.baseMm2 ?? 0), NEAR);
+  });
+
+  it('the steadier of two as tall, where the search for a steadier one is cut off', () => {
+    const task = taskOf({ ...LEVEL, kit: { cube: 2, hexFrustum: 2 }, pieces: 4 }, TALLEST);
+    const pushes = Array.from({ length: 100 }, (_, k) => bestBuild(task, 2 * (k + 1))).flatMap((answer) =>
+      answer.kind === 'best' ? [answer.tower.standsPush] : [],
+    );
+    expect(pushes.length).toBeGreaterThan(10);
+    expect(pushes).toEqual([...pushes].sort((a, b) => a - b));
+  });
+
+  it('a build on two coins on their rims, across each other: height for width is the best of towers alone', () => {
+    const rounds = taskOf({ ...LEVEL, kit: { cube: 1, cylinder: 1 }, pieces: 2 }, { kind: 'tallest-for-width' });
+    const many = { ...rounds, kinds: rounds.kinds.map((kind) => ({ ...kind, stock: 2 })) };
+    expect(bestOf(rounds).ceiling).not.toBeNull();
+    expect(bestOf(many)).toMatchObject({ scope: 'centred', ceiling: null });
+  });
+});
+
 describe('where there is none, it says why', () => {
   const why = (task: BestTask): unknown => {
     const answer = bestBuild(task, LIMIT);
@@ -104,6 +171,10 @@ describe('where there is none, it says why', () => {
     expect(why({ ...five, baseAtMostMm2: 5 })).toMatchObject({ code: 'base-too-small' });
     const cones = { ...five, kinds: five.kinds.map((kind) => ({ ...kind, least: kind.id === 'cone' ? 2 : 0 })) };
     expect(why(cones)).toEqual({ code: 'rules-clash' });
+    const both = five.kinds.map((kind) => ({ ...kind, least: kind.id === 'cube' || kind.id === 'cone' ? 1 : 0 }));
+    expect(why({ ...five, kinds: both, pieces: { least: 1, most: 1 } })).toEqual({ code: 'rules-clash' });
+    const steep = { ...five, kinds: both, pieces: { least: 1, most: 2 }, pushAtLeast: 1 };
+    expect(why(steep)).toMatchObject({ code: 'too-steep', greatest: { pieces: [{ kind: 'cube' }, { kind: 'cone' }] } });
   });
 
   it('too steep, with the greatest tilt that so many bear', () => {
@@ -119,6 +190,16 @@ describe('most points', () => {
     const one = taskOf({ ...LEVEL, kit: { cube: 1 }, pieces: 1 }, { kind: 'most-points', rows });
     expect(bestOf(one)).toMatchObject({ value: 2, scope: 'any', ceiling: 2 });
   });
+
+  it('a high piece beside a low tower makes the build as high, where height costs points', () => {
+    const rows = [{ id: 'tall', measure: 'height', points: -1, per: 1, rounding: 'none' }] as const;
+    const both = taskOf({ ...LEVEL, kit: { cube: 1, hexPrism: 1 }, pieces: 2 }, { kind: 'most-points', rows });
+    const { value, tower } = bestOf({ ...both, beside: true });
+    const [cube, prism] = both.kinds.map(({ ways }) => Math.min(...ways.map(({ heightMm }) => heightMm)));
+    expectNear(tower.heightMm, Math.max(cube ?? 0, prism ?? 0), NEAR);
+    // Points are fixed to a millionth.
+    expectNear(-value, tower.heightMm, { absolute: 1e-6 });
+  });
 });
 
 describe('friction', () => {
@@ -131,6 +212,12 @@ describe('friction', () => {
     expect([steep(0.39), steep(0.41)]).toEqual(['best', 'none']);
   });
 });
+
+/** A kind of which nothing is asked. */
+const LOOSE: Omit<BestKind, 'id' | 'ways' | 'massG'> = {
+  ...{ stock: 1, least: 0, mostHeightMm: 5, aloneHeightMm: 5 },
+  ...{ rolls: false, measures: {} },
+};
 
 const pointsOf = (perCm: number): BestGoal => ({
   kind: 'most-points',

@@ -3,9 +3,11 @@
 
 import { steadiest, tallest } from './aims.ts';
 import { ceilingMm } from './ceiling.ts';
+import { groundMm2 } from './finishing.ts';
 import { whyNone } from './none.ts';
 import type { FurtherSearch } from './on-base.ts';
 import { mostForWidth, onSmallestBase, sameOr } from './on-base.ts';
+import { onTable } from './placing.ts';
 import { mostPoints, pointsCeiling } from './points.ts';
 import type { Prepared } from './prepared.ts';
 import { prepare } from './prepared.ts';
@@ -64,22 +66,21 @@ function aimOf(prepared: Prepared, goal: Exclude<BestGoal, { kind: 'tallest-for-
     case 'most-points':
       return mostPoints(prepared, goal.rows);
     case 'greatest-tilt':
-      return steadiest(prepared, 0);
+      return steadiest(prepared, 0, 0);
   }
 }
 
 const NOTHING_MORE = { best: null, finished: true, looked: 0 };
 
-/** The steadiest of those that are as tall on no larger a base; only as far as the work limit goes. */
+/** A steadier one of those that are as tall on no larger a base; only as far as the work limit goes. */
 function* steadiestOf(prepared: Prepared, best: Finished, { limit, before }: Work): FurtherSearch {
   const { task } = prepared;
   if (task.goal.kind !== 'tallest' && task.goal.kind !== 'tallest-on-smallest-base') return NOTHING_MORE;
   const narrow = task.goal.kind === 'tallest-on-smallest-base';
-  const capped = narrow ? prepare({ ...task, baseAtMostMm2: best.placed.way.up.baseMm2 }) : prepared;
-  return yield* search(capped, steadiest(capped, sameOr(best.placed.heightMm)), {
-    limit: Math.min(limit, STEADIER_TRIES),
-    before,
-  });
+  const capped = narrow ? prepare({ ...task, baseAtMostMm2: groundMm2(best) }) : prepared;
+  const { stands } = onTable(best.placed, prepared);
+  const aim = steadiest(capped, sameOr(best.placed.heightMm), stands);
+  return yield* search(capped, aim, { limit: Math.min(limit, STEADIER_TRIES), before });
 }
 
 /** Pieces tried for a steadier one of the best: it is welcome, and no answer depends on it. */
@@ -99,6 +100,8 @@ function ceilingOf({ task }: Prepared): number | null {
     case 'most-points':
       return pointsCeiling(task, task.goal.rows);
     case 'tallest-for-width': {
+      // A build may stand on two pieces that lie on lines across each other, as narrow as they are short.
+      if (task.kinds.reduce((sum, { rolls, stock }) => sum + (rolls ? stock : 0), 0) > 1) return null;
       const leastMm = Math.min(...task.kinds.flatMap(({ ways }) => ways.map(({ baseWidthMm }) => baseWidthMm)));
       return leastMm > 0 ? ceilingMm(task) / leastMm : null;
     }

@@ -2,9 +2,9 @@
 // no greater moment on what goes below and has as wide an underside.
 
 import type { Placed } from './placing.ts';
-import type { Prepared } from './prepared.ts';
+import { insideBoth } from './placing.ts';
+import type { Prepared, WayOf } from './prepared.ts';
 import type { Aim } from './search.ts';
-import type { WayUp } from './types.ts';
 
 /** A memory that says of each tower whether one like it was seen before that is no worse; if not, it is remembered. */
 export function dominance(
@@ -13,9 +13,10 @@ export function dominance(
 ): (placed: Placed, used: readonly number[]) => boolean {
   const seen = new Map<number | string, Placed[]>();
   const keyOf = keys(prepared);
+  const noWider = undersides(prepared.ways);
   const isNoWorse = (one: Placed, other: Placed): boolean =>
     one.moment <= other.moment &&
-    isNoNarrower(one.way.up, other.way.up) &&
+    noWider.get(one.way)?.has(other.way) === true &&
     isNoWorseHeight(one.heightMm, other.heightMm, matters.height) &&
     (!matters.push || Math.min(one.tipsPush, one.slidesPush) >= Math.min(other.tipsPush, other.slidesPush));
   return (placed, used) => {
@@ -31,17 +32,27 @@ export function dominance(
   };
 }
 
-/** On whatever it comes to stand, the one underside reaches no less far than the other. */
-function isNoNarrower(one: WayUp, other: WayUp): boolean {
-  if (one.bottomClippedMm >= other.bottomInsideMm) return true;
-  return (
-    one.bottomInsideMm >= other.bottomInsideMm &&
-    one.bottomClippedMm >= other.bottomClippedMm &&
-    isRound(one) === isRound(other)
+/**
+ * Of every way the ways whose underside reaches no farther than its own, on the table and on whatever may carry it. A round
+ * face reaches less where it lies only partly on another, so that no two numbers alone tell.
+ */
+function undersides(ways: readonly WayOf[]): ReadonlyMap<WayOf, ReadonlySet<WayOf>> {
+  const carriers = ways.filter(({ carries }) => carries);
+  const reaches = ways.map((way) => ({
+    way,
+    onEach: [way.up.bottomInsideMm, ...carriers.map(({ up }) => insideBoth(way.up, up))],
+  }));
+  return new Map(
+    reaches.map(({ way, onEach }) => [
+      way,
+      new Set(
+        reaches
+          .filter((other) => other.onEach.every((reachMm, k) => reachMm <= (onEach[k] ?? 0)))
+          .map((other) => other.way),
+      ),
+    ]),
   );
 }
-
-const isRound = ({ bottomInsideMm, bottomClippedMm }: WayUp): boolean => bottomClippedMm < bottomInsideMm;
 
 function isNoWorseHeight(oneMm: number, otherMm: number, matters: Aim['matters']['height']): boolean {
   if (matters === 'no') return true;

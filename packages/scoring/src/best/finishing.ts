@@ -4,6 +4,7 @@
 import type { Placed } from './placing.ts';
 import { onTable } from './placing.ts';
 import type { Prepared, WayOf } from './prepared.ts';
+import type { Finished } from './search.ts';
 import { SAME_VALUE, STANDS_MM } from './tolerance.ts';
 
 /** What stands beside the tower; null when the rules do not allow the tower. */
@@ -25,11 +26,14 @@ export function allowed(prepared: Prepared): Allowed {
       const left = (stock[kind] ?? 0) - (used[kind] ?? 0) - (needed[kind] ?? 0);
       beside.push(...alike(way, Math.min(left, missing - beside.length)));
     }
-    const baseMm2 = beside.reduce((sum, { up }) => sum + up.baseMm2, placed.way.up.baseMm2);
-    const fits = task.baseAtMostMm2 === null || baseMm2 <= task.baseAtMostMm2 * (1 + SAME_VALUE);
+    const fits = task.baseAtMostMm2 === null || groundMm2({ placed, beside }) <= task.baseAtMostMm2 * (1 + SAME_VALUE);
     return beside.length === missing && fits ? beside : null;
   };
 }
+
+/** mm2. The ground that a tower and what stands beside it take together. */
+export const groundMm2 = ({ placed, beside }: Pick<Finished, 'placed' | 'beside'>): number =>
+  beside.reduce((sum, { up }) => sum + up.baseMm2, placed.way.up.baseMm2);
 
 const alike = (way: WayOf, count: number): WayOf[] => Array.from({ length: Math.max(0, count) }, () => way);
 

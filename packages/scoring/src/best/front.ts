@@ -2,9 +2,10 @@
 // stands on less. To be drawn as a step line, since no base between two points bears more than the smaller one.
 
 import { steadiest, tallest } from './aims.ts';
+import { sameOr } from './on-base.ts';
+import { onTable } from './placing.ts';
 import { basesBy, prepare } from './prepared.ts';
 import { after, search } from './search.ts';
-import { SAME_VALUE } from './tolerance.ts';
 import { towerOf } from './tower.ts';
 import type { BestProgress, BestTask, FrontAnswer, FrontPoint } from './types.ts';
 
@@ -27,7 +28,8 @@ export function* heightBaseFrontSteps(asked: BestTask, limit: number): Generator
     if (!one.finished) return { points, finished: false, looked };
     if (one.best === null) continue;
     const { heightMm } = one.best.placed;
-    const steady = yield* search(capped, steadiest(capped, heightMm * (1 - 2 * SAME_VALUE)), after(work, looked));
+    const { stands } = onTable(one.best.placed, capped);
+    const steady = yield* search(capped, steadiest(capped, sameOr(heightMm), stands), after(work, looked));
     looked += steady.looked;
     const tower = towerOf(capped, steady.best ?? one.best);
     points.push({ baseMm2: tower.baseMm2, heightMm, tower });

@@ -13,9 +13,14 @@ export function* whyNone(task: BestTask, work: Work): Generator<BestProgress, Be
   const looked = work.before;
   const plain = plainly(task);
   if (plain !== null) return { kind: 'none', why: plain, looked };
-  const { least } = task.pieces;
+  // As many as the rules on kinds need, where that is more.
+  const least = Math.max(
+    task.pieces.least,
+    task.kinds.reduce((sum, kind) => sum + kind.least, 0),
+  );
+  if (least > task.pieces.most) return { kind: 'none', why: { code: 'rules-clash' }, looked };
   const level = prepare({ ...task, beside: false, pieces: { least, most: least }, pushAtLeast: 0 });
-  const steady = yield* search(level, steadiest(level, 0), work);
+  const steady = yield* search(level, steadiest(level, 0, 0), work);
   const all = looked + steady.looked;
   if (steady.best === null) return { kind: 'none', why: { code: 'rules-clash' }, looked: all };
   const greatest = towerOf(level, steady.best);

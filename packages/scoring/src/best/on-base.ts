@@ -1,7 +1,8 @@
 // Searches that go by what a tower stands on: one base after the other, from the smallest.
 
-import { tallest } from './aims.ts';
+import { narrowest, tallest } from './aims.ts';
 import { ceilingMm } from './ceiling.ts';
+import { groundMm2 } from './finishing.ts';
 import type { Prepared } from './prepared.ts';
 import { basesBy, standingOn } from './prepared.ts';
 import type { Finished, Outcome, Work } from './search.ts';
@@ -11,18 +12,24 @@ import type { BestProgress } from './types.ts';
 
 export type FurtherSearch = Generator<BestProgress, Pick<Outcome, 'best' | 'finished' | 'looked'>>;
 
-/** One as tall on the smallest base that bears it; null: that of `best` is the smallest. */
+/** One as tall on the least ground that bears it, what stands beside it included; null: that of `best` is the least. */
 export function* onSmallestBase(prepared: Prepared, best: Finished, work: Work): FurtherSearch {
-  const widestMm2 = best.placed.way.up.baseMm2;
+  let least = best;
   let looked = 0;
-  for (const mostMm2 of basesBy(prepared, ({ baseMm2 }) => baseMm2)) {
-    if (mostMm2 >= widestMm2 * (1 - SAME_VALUE)) break;
-    const narrow = standingOn(prepared, ({ baseMm2 }) => baseMm2 <= mostMm2);
-    const one = yield* search(narrow, tallest(narrow, sameOr(best.value)), after(work, looked));
+  for (const lowestMm2 of basesBy(prepared, ({ baseMm2 }) => baseMm2)) {
+    const knownMm2 = groundMm2(least);
+    if (lowestMm2 >= knownMm2 * (1 - SAME_VALUE)) break;
+    const narrow = standingOn(prepared, ({ baseMm2 }) => baseMm2 === lowestMm2);
+    const one = yield* search(
+      narrow,
+      narrowest(narrow, sameOr(best.value), knownMm2 * (1 - SAME_VALUE)),
+      after(work, looked),
+    );
     looked += one.looked;
-    if (!one.finished || one.best !== null) return { ...one, looked };
+    least = one.best ?? least;
+    if (!one.finished) return { best: least, finished: false, looked };
   }
-  return { best: null, finished: true, looked };
+  return { best: least, finished: true, looked };
 }
 
 /** Most height for the width of its base, as their ratio. */

@@ -59,7 +59,7 @@ function jointOf(above: Placed, { up, carries }: WayOf, slides: number): { tips:
  * The common part of two faces that both hold the line is left soonest over the nearer of their edges, however one is turned
  * against the other. A round face that lies wholly on the other has its true rim.
  */
-function insideBoth(upper: WayUp, lower: WayUp): number {
+export function insideBoth(upper: WayUp, lower: WayUp): number {
   const [down, up] = [upper.bottomInsideMm, lower.topInsideMm];
   if (upper.bottomClippedMm < down && down <= up + WHOLE_MM) return down;
   if (lower.topClippedMm < up && up <= down + WHOLE_MM) return up;

@@ -77,9 +77,11 @@ export function pointsModel(prepared: Prepared, rows: readonly PointsRow[]): Poi
   };
 }
 
-/** Where ground earns or costs points, every way; else one of each kind will do. */
+/** Where ground earns or costs points, or height costs some, every way; else one of each kind will do. */
 const asideWays = (prepared: Prepared, rows: readonly PointsRow[]): readonly WayOf[] =>
-  rows.some(({ measure }) => measure === BASE) ? standingWays(prepared) : [...besideWays(prepared).values()];
+  rows.some(({ measure, points }) => measure === BASE || (measure === HEIGHT && points < 0))
+    ? standingWays(prepared)
+    : [...besideWays(prepared).values()];
 
 /** The best that so many pieces bring of what each kind does; `forced` of them have to be taken, gain or loss. */
 export function gainLeft(order: MostOf, left: Left): number {

@@ -51,6 +51,7 @@ function boundOf(prepared: Prepared, model: PointsModel): Aim['boundBelow'] {
   const pieceGains = eitherOf(carriers, ({ kind }) => pieceGain(kind), asideGains);
   const measures = rows.map((_, j) => mostOf([...carriers, ...aside], ({ kind }) => perPiece[j]?.[kind] ?? 0));
   const heightRoom = heightBelow(prepared);
+  const asideMm = Math.max(0, ...aside.map(({ up }) => up.heightMm));
   const bases = ways.map(({ up }) => up.baseMm2);
   const baseMm2 = [Math.min(...bases), Math.max(...bases) * (task.beside ? most : 1)] as const;
   return (placed, used) => {
@@ -58,10 +59,14 @@ function boundOf(prepared: Prepared, model: PointsModel): Aim['boundBelow'] {
     const heightMm = heightRoom(placed, used);
     if (room <= 0 || heightMm < 0 || firstLeft(lowest, stock, used) === null) return Number.NEGATIVE_INFINITY;
     const left = { stock, used, room, forced: task.pieces.least - placed.count };
-    const byRoom = gainLeft(pieceGains, left) + Math.max(0, heightSlope) * heightMm;
+    const byPieces = gainLeft(pieceGains, left);
+    const slope = Math.max(0, heightSlope);
+    const asTower = Math.min(gainLeft(placedGains, left), byPieces + slope * heightMm);
+    // What stands beside may be higher than the tower will be.
+    const overMm = asideMm - placed.heightMm;
     return model.most(model.totalsOf(placed, used), {
-      heightMm,
-      gain: Math.min(gainLeft(placedGains, left), byRoom),
+      heightMm: Math.max(heightMm, overMm),
+      gain: overMm > 0 ? Math.max(asTower, byPieces + slope * overMm) : asTower,
       measure: (j) => gainLeft(measures[j] ?? [], { ...left, forced: 0 }),
       baseMm2,
     });

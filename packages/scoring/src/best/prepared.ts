@@ -24,7 +24,7 @@ export interface Prepared {
 }
 
 export function prepare(asked: BestTask): Prepared {
-  const isSpread = asked.beside && (asked.goal.kind === 'tallest' || asked.goal.kind === 'most-points');
+  const isSpread = asked.beside && asked.goal.kind !== 'tallest-for-width' && asked.goal.kind !== 'greatest-tilt';
   const task: BestTask = { ...asked, beside: isSpread };
   const { kinds, grips, pushAtLeast } = task;
   const stock = kinds.map((kind) => kind.stock);

@@ -52,9 +52,10 @@ export function heightBelow(prepared: Prepared): RoomBelow {
 }
 
 /** Whether the kinds that must be used still can be, below or, where the task allows it, beside. */
-export function needsFit({ task, ways, most }: Prepared): (placed: Placed, used: readonly number[]) => boolean {
+export function needsFit({ task, ways, stock, most }: Prepared): (placed: Placed, used: readonly number[]) => boolean {
   const carried = new Set(ways.filter(({ carries }) => carries).map(({ kind }) => kind));
   const needed = task.kinds.flatMap(({ least }, kind) => (least > 0 ? [{ kind, least }] : []));
+  if (needed.some(({ kind, least }) => least > (stock[kind] ?? 0))) return () => false;
   return (placed, used) => {
     const missing = needed.map(({ kind, least }) => ({ kind, count: Math.max(0, least - (used[kind] ?? 0)) }));
     const inAll = missing.reduce((sum, { count }) => sum + count, 0);

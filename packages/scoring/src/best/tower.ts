@@ -1,5 +1,6 @@
 // A finished search result as a build, from the table upwards.
 
+import { groundMm2 } from './finishing.ts';
 import type { Placed } from './placing.ts';
 import { onTable } from './placing.ts';
 import type { Prepared, WayOf } from './prepared.ts';
@@ -16,7 +17,7 @@ export function towerOf(prepared: Prepared, { placed, beside }: Pick<Finished, '
     pieces: fromTheTable(placed).map(put),
     beside: beside.map(put),
     heightMm: Math.max(placed.heightMm, ...beside.map(({ up }) => up.heightMm)),
-    baseMm2: beside.reduce((sum, { up }) => sum + up.baseMm2, placed.way.up.baseMm2),
+    baseMm2: groundMm2({ placed, beside }),
     tipsPush,
     standsPush: Math.min(tipsPush, pushes.stands, ...beside.map(({ kind }) => gripOnTable(kind))),
   };

@@ -44,6 +44,8 @@ export interface BestKind {
    * slope so gentle that what lies on it does not slide. 0: none, so that it carries only together with others.
    */
   readonly aloneHeightMm: number;
+  /** Whether it can lie on a line or a point alone, as a ball does: its ground may then be narrower than that of any way up. */
+  readonly rolls: boolean;
   /** What one piece adds to a measure that sums over pieces, by the name of the measure; absent: nothing. */
   readonly measures: Readonly<Record<string, number>>;
 }
@@ -152,7 +154,7 @@ export interface BestProgress {
   readonly value: number | null;
 }
 
-/** One corner of the front of height against base: no lower base bears this height. */
+/** One corner of the front of height against base: no smaller base bears a centred tower of this height. */
 export interface FrontPoint {
   readonly baseMm2: number;
   readonly heightMm: number;

@@ -9,11 +9,14 @@ import { TriedRule } from './tried-rule.tsx';
 export function EvenFound({
   answer,
   cost,
+  negative,
   rows,
 }: {
   readonly answer: Evenness;
   /** What was to be even. */
   readonly cost: Cost;
+  /** Whether rows could take points. */
+  readonly negative: boolean;
   readonly rows: readonly string[];
 }) {
   const lab = useLab();
@@ -30,12 +33,16 @@ export function EvenFound({
           ? say('lab.even-exact')
           : say('lab.even-spread', { lowest: points(rule.lowest), highest: points(rule.highest) })}
       </TriedRule>
-      {rule.gap > 0 && <p>{exactlyText(exactly, rows, lab)}</p>}
+      {rule.gap > 0 && <p>{exactlyText(exactly, { cost, negative, rows }, lab)}</p>}
     </div>
   );
 }
 
-function exactlyText(exactly: ExactlyEven, rows: readonly string[], lab: Lab): string {
+function exactlyText(
+  exactly: ExactlyEven,
+  { cost, negative, rows }: { readonly cost: Cost; readonly negative: boolean; readonly rows: readonly string[] },
+  lab: Lab,
+): string {
   const { say, words, kit } = lab;
   if (exactly.possible) {
     const rates = kit.rows.map(({ id }) => exactly.rule.rates[rows.indexOf(id)] ?? 0);
@@ -43,10 +50,8 @@ function exactlyText(exactly: ExactlyEven, rows: readonly string[], lab: Lab): s
   }
   const listed = (side: readonly Times[]): string =>
     words.listed(side.map(({ kind, times }) => say('lab.times', { count: times, solid: kindName(kind, lab) })));
-  const count = (side: readonly Times[]): number => side.reduce((sum, { times }) => sum + times, 0);
-  const asMany = count(exactly.these) === count(exactly.those);
-  return say(asMany ? 'lab.even-never' : 'lab.even-never-negative', {
-    these: listed(exactly.these),
-    those: listed(exactly.those),
-  });
+  const sides = { these: listed(exactly.these), those: listed(exactly.those) };
+  return negative
+    ? say('lab.even-never-negative', { ...sides, unlike: say(`lab.unlike-${cost}`) })
+    : say('lab.even-never', { ...sides, alike: say(`lab.alike-${cost}`) });
 }

@@ -1,7 +1,7 @@
 // Find points: what is looked for, what may count, and what was found or why there is nothing to find.
 
 import { isCountedRow } from '@cairnmark/engine';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
 import type { Searched } from '../../workers/use-fair.ts';
 import { useFairSearch } from '../../workers/use-fair.ts';
@@ -25,6 +25,10 @@ export function FindPart() {
     half: false,
     rows: kit.rows.filter(isCountedRow).map(({ id }) => id),
   }));
+  // What was found is of the counts as they were; what is fairest, also of what it was held against.
+  const { counting, cost, minutes } = lab;
+  useEffect(() => favour.forget, [counting, favour.forget]);
+  useEffect(() => even.forget, [counting, cost, minutes, even.forget]);
   // Another way of counting has other rows.
   const rows = wish.rows.filter((id) => kit.rows.some((row) => row.id === id));
   const asked: Wish = { ...wish, rows };
@@ -57,7 +61,7 @@ export function FindPart() {
           <Found wish={asked} answer={favour.found.answer} rows={rows} />
         )}
         {wish.what === 'even' && even.found.kind === 'answered' && (
-          <EvenFound answer={even.found.answer} cost={evenCost(lab)} rows={rows} />
+          <EvenFound answer={even.found.answer} cost={evenCost(lab)} negative={wish.negative} rows={rows} />
         )}
       </div>
     </section>

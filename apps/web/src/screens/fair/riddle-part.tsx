@@ -3,7 +3,7 @@
 import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { RiddleRule, RuleFamily } from '@cairnmark/scoring';
 import { RULE_FAMILIES } from '@cairnmark/scoring';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import { kitScale } from '../../drawing/kit-scale.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { Icon } from '../../parts/icon.tsx';
@@ -15,9 +15,11 @@ import { kindName, ruleText, useLab } from './lab.ts';
 
 export function RiddlePart() {
   const lab = useLab();
-  const { say, kit } = lab;
+  const { say, kit, counting } = lab;
   const [family, setFamily] = useState<RuleFamily>('one');
-  const { found, ask } = useFairSearch('riddle');
+  const { found, ask, forget } = useFairSearch('riddle');
+  // A riddle is about the counts as they were.
+  useEffect(() => forget, [counting, forget]);
   // A rule that takes something off goes with rows that are counted; so do all of them, since pupils count by themselves.
   const data = withRows(kit.data, (id) => kit.rows.some((row) => row.id === id && isCountedRow(row)));
   return (

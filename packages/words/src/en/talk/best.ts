@@ -2,10 +2,15 @@
 
 export const best = {
   'best.tallest': 'The tallest build that can be: {value}.',
-  'best.narrow': 'The tallest build that can be: {value}. It needs a base of {base}.',
+  'best.narrow': 'The tallest build that can be: {value}. It stands on a base of {base}.',
   'best.width': 'The most height for the width of its base: {value}.',
   'best.points': 'The most points that can be: {value}.',
   'best.points-for': 'The most points that can be for {measures}: {value}.',
+  // The same where only towers were looked at.
+  'best.tower-tallest': 'The tallest tower: {value}.',
+  'best.tower-narrow': 'The tallest tower: {value}. It stands on a base of {base}.',
+  'best.tower-points': 'The most points with a tower: {value}.',
+  'best.tower-points-for': 'The most points with a tower for {measures}: {value}.',
   'best.tilt': 'The steadiest tower stands until the table is tilted by {value}.',
   'best.any': 'No build of these pieces that keeps the rules can have more.',
   'best.centred':
@@ -37,7 +42,7 @@ export const best = {
   'best.rules-kept': 'This is kept, and what it is worth is not among the points: {rules}.',
   // On the screen.
   'best.whose': 'Worked out with all whole pieces of the class.',
-  'best.front': 'How high on how small a base?',
+  'best.front': 'How high on how small a base, with each piece in the middle of the one below?',
   'best.front-base': 'Base of at most',
   'best.front-height': 'Greatest height',
   'best.find': 'Work it out',

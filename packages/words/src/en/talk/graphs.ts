@@ -30,7 +30,8 @@ export const graphs = {
   'graphs.scatter-alt': 'Height against base. {values}.',
   'graphs.scatter-of': '{group}: base {base}, height {height}',
   'graphs.front-show': 'Show the best possible',
-  'graphs.front-lede': 'The line with steps is the best that the kit can do: how high on so small a base.',
+  'graphs.front-lede':
+    'The line with steps is the best of towers with each piece in the middle of the one below: how high on so small a base.',
   'graphs.front-alt': 'Best possible: {values}.',
   'graphs.front-of': 'base {base}, height {height}',
   'graphs.front-wait': 'The best possible can be shown when every group has a result.',
@@ -64,6 +65,6 @@ export const graphs = {
   // What the controls do.
   'graphs.help-table': 'Shows the numbers of the graph in a table, and hides them again.',
   'graphs.help-print': 'Prints all graphs of this challenge on paper.',
-  'graphs.help-front': 'Works out the best that this kit can do, and draws it as a line with steps.',
+  'graphs.help-front': 'Works out the best towers that this kit can do, and draws them as a line with steps.',
   'graphs.help-quartiles': 'Schools find quartiles in two ways. Choose the one of your class.',
 } as const;

@@ -51,9 +51,11 @@ export const lab = {
   'lab.stopped': 'The search was stopped. Nothing is found and nothing is shown to be impossible.',
   'lab.failed': 'The search broke off. Load this page again.',
   'lab.few-rows': 'Tick at least one thing that may count.',
-  'lab.found-one': 'These are the smallest points that favour the {solid}.',
-  'lab.found-several': 'There are {count} different rules that favour the {solid}. The smallest comes first.',
-  'lab.found-more': 'There are more than {count} different rules that favour the {solid}. The smallest come first.',
+  'lab.found-one': 'These points favour the {solid}. No fewer rows do it, and in these rows no smaller points.',
+  'lab.found-several':
+    'There are {count} different rules that favour the {solid}. Those with the fewest rows come first.',
+  'lab.found-more':
+    'Here are {count} different rules that favour the {solid}, those with the fewest rows first. There may be more.',
   'lab.rate-counted': '{points} for every {thing}',
   'lab.rate-amount': '{points} for every {per} of {measure}',
   'lab.row-of': '{measure}, each {per}',
@@ -87,10 +89,14 @@ export const lab = {
   'lab.even-spread': 'The lowest earns {lowest}, the highest {highest}.',
   'lab.even-exact': 'So everybody earns the same.',
   'lab.even-exact-rule': 'With larger points all could earn the same: {rule}.',
-  'lab.even-never':
-    'All alike can never be: {these} always earn more together than {those}, and they are as many pieces.',
-  'lab.even-never-negative':
-    'All alike can never be: {these} earn just as much together as {those}, though they are not as many pieces.',
+  'lab.even-never': 'All alike can never be: {these} always earn more together than {those}, and {alike}.',
+  'lab.even-never-negative': 'All alike can never be: {these} earn just as much together as {those}, though {unlike}.',
+  'lab.alike-piece': 'they are as many pieces',
+  'lab.alike-paper': 'they take as much paper',
+  'lab.alike-minutes': 'they take as long to fold',
+  'lab.unlike-piece': 'they are not as many pieces',
+  'lab.unlike-paper': 'they do not take as much paper',
+  'lab.unlike-minutes': 'they do not take as long to fold',
   'lab.even-no-rows': 'No piece has anything of what may count.',
   // Using them.
   'lab.who-won': 'Who would have won?',

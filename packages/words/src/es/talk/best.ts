@@ -4,10 +4,14 @@ import type { best as pattern } from '../../en/talk/best.ts';
 
 export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.tallest': 'La construcción más alta que puede haber: {value}.',
-  'best.narrow': 'La construcción más alta que puede haber: {value}. Necesita una base de {base}.',
+  'best.narrow': 'La construcción más alta que puede haber: {value}. Se apoya en una base de {base}.',
   'best.width': 'La mayor altura para el ancho de su base: {value}.',
   'best.points': 'Los puntos que se pueden ganar como mucho: {value}.',
   'best.points-for': 'Los puntos que se pueden ganar como mucho por {measures}: {value}.',
+  'best.tower-tallest': 'La torre más alta: {value}.',
+  'best.tower-narrow': 'La torre más alta: {value}. Se apoya en una base de {base}.',
+  'best.tower-points': 'Los puntos que se pueden ganar como mucho con una torre: {value}.',
+  'best.tower-points-for': 'Los puntos que se pueden ganar como mucho con una torre por {measures}: {value}.',
   'best.tilt': 'La torre más firme se sostiene hasta que la mesa se inclina {value}.',
   'best.any': 'Ninguna construcción con estas piezas que cumpla las reglas puede tener más.',
   'best.centred':
@@ -37,7 +41,7 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.rows-left': 'Los puntos por esto no están incluidos: {measures}.',
   'best.rules-kept': 'Esto se cumple, y lo que vale no está incluido en los puntos: {rules}.',
   'best.whose': 'Calculado con todas las piezas enteras de la clase.',
-  'best.front': '¿Qué altura sobre qué base?',
+  'best.front': '¿Qué altura sobre qué base, con cada pieza en el centro de la de abajo?',
   'best.front-base': 'Base de como mucho',
   'best.front-height': 'Altura máxima',
   'best.find': 'Calcularla',

@@ -30,7 +30,8 @@ export const graphs = {
   'graphs.scatter-alt': 'Altura según la base. {values}.',
   'graphs.scatter-of': '{group}: base {base}, altura {height}',
   'graphs.front-show': 'Mostrar lo mejor posible',
-  'graphs.front-lede': 'La línea con escalones es lo mejor que permite el juego de piezas: qué altura sobre qué base.',
+  'graphs.front-lede':
+    'La línea con escalones son las mejores torres con cada pieza en el centro de la de abajo: qué altura sobre qué base.',
   'graphs.front-alt': 'Lo mejor posible: {values}.',
   'graphs.front-of': 'base {base}, altura {height}',
   'graphs.front-wait': 'Lo mejor posible se puede mostrar cuando cada grupo tiene un resultado.',
@@ -66,6 +67,7 @@ export const graphs = {
   // What the controls do.
   'graphs.help-table': 'Muestra los números del gráfico en una tabla, y los vuelve a ocultar.',
   'graphs.help-print': 'Imprime en papel todos los gráficos de este reto.',
-  'graphs.help-front': 'Calcula lo mejor que permite este juego de piezas y lo dibuja como línea con escalones.',
+  'graphs.help-front':
+    'Calcula las mejores torres que permite este juego de piezas y las dibuja como línea con escalones.',
   'graphs.help-quartiles': 'En las escuelas los cuartiles se hallan de dos maneras. Elige la de tu clase.',
 };

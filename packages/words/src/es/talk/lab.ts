@@ -51,9 +51,11 @@ export const lab = {
   'lab.stopped': 'La búsqueda se paró. No se encontró nada, y tampoco se sabe si es imposible.',
   'lab.failed': 'La búsqueda se interrumpió. Carga esta página otra vez.',
   'lab.few-rows': 'Marca al menos una cosa que pueda contar.',
-  'lab.found-one': 'Estos son los puntos más pequeños que favorecen a «{solid}».',
-  'lab.found-several': 'Hay {count} reglas distintas que favorecen a «{solid}». Primero la más pequeña.',
-  'lab.found-more': 'Hay más de {count} reglas distintas que favorecen a «{solid}». Primero las más pequeñas.',
+  'lab.found-one':
+    'Estos puntos favorecen a «{solid}». Con menos filas no se puede, y en estas filas no los hay más pequeños.',
+  'lab.found-several': 'Hay {count} reglas distintas que favorecen a «{solid}». Primero las de menos filas.',
+  'lab.found-more':
+    'Aquí hay {count} reglas distintas que favorecen a «{solid}», primero las de menos filas. Puede haber más.',
   'lab.rate-counted': '{points} por cada {thing}',
   'lab.rate-amount': '{points} por cada {per} de {measure}',
   'lab.row-of': '{measure}, cada {per}',
@@ -62,7 +64,7 @@ export const lab = {
   'lab.trying': 'Ahora en las barras',
   'lab.counts-of': 'Lo que tienen',
   // Why not.
-  'lab.cannot': 'Ningunos puntos pueden favorecer a «{solid}».',
+  'lab.cannot': 'No hay puntos que favorezcan a «{solid}».',
   'lab.cannot-so': 'No se puede favorecer tanto a «{solid}».',
   'lab.why-zero': 'No tiene nada de lo que puede contar, así que nunca gana nada.',
   'lab.why-twin': '«{other}» tiene lo mismo de todo lo que puede contar. Por eso los dos ganan siempre lo mismo.',
@@ -87,10 +89,14 @@ export const lab = {
   'lab.even-spread': 'La que menos gana tiene {lowest}; la que más, {highest}.',
   'lab.even-exact': 'Así todos ganan lo mismo.',
   'lab.even-exact-rule': 'Con puntos más grandes todos podrían ganar lo mismo: {rule}.',
-  'lab.even-never':
-    'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y son las mismas piezas en número.',
-  'lab.even-never-negative':
-    'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque no son las mismas piezas en número.',
+  'lab.even-never': 'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y {alike}.',
+  'lab.even-never-negative': 'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque {unlike}.',
+  'lab.alike-piece': 'son las mismas piezas en número',
+  'lab.alike-paper': 'gastan el mismo papel',
+  'lab.alike-minutes': 'se tarda lo mismo en doblarlas',
+  'lab.unlike-piece': 'no son las mismas piezas en número',
+  'lab.unlike-paper': 'no gastan el mismo papel',
+  'lab.unlike-minutes': 'no se tarda lo mismo en doblarlas',
   'lab.even-no-rows': 'Ninguna pieza tiene nada de lo que puede contar.',
   // Using them.
   'lab.who-won': '¿Quién habría ganado?',
@@ -135,7 +141,7 @@ export const lab = {
   'lab.tell-all': 'Para distinguir todas las reglas de esta clase, puntúa: {solids}.',
   'lab.piece-itself': '{points} por la pieza misma',
   'lab.for-itself': 'La pieza misma',
-  'lab.print-riddle': 'Imprimir el acertijo',
+  'lab.print-riddle': 'Imprimir la adivinanza',
   'lab.write-rule': 'Nuestra regla:',
   // What the controls do.
   'lab.help-reset': 'Pone otra vez en las barras los puntos de este reto.',
@@ -147,5 +153,5 @@ export const lab = {
   'lab.help-table': 'Abre una tabla con todas las cuentas y los puntos.',
   'lab.help-find': 'Busca los puntos enteros más pequeños, o muestra por qué no los hay.',
   'lab.help-try': 'Pone en las barras los puntos encontrados.',
-  'lab.help-riddle': 'Abre un acertijo: unas pocas piezas puntuadas y una regla secreta.',
+  'lab.help-riddle': 'Abre una adivinanza: unas pocas piezas puntuadas y una regla secreta.',
 } as const;

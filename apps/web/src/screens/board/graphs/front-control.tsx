@@ -1,7 +1,7 @@
-// The best possible as a line with steps in the graph of height against base: worked out when somebody asks, once every group has
-// a result, and by the teacher alone unless groups are told how near they come.
+// The best possible as a line with steps in the graph of height against base: worked out when the teacher asks, once every group
+// has a result. Groups are told a part of the whole at most, on their card, and never how high.
 
-import { useMemo } from 'preact/hooks';
+import { useEffect, useMemo } from 'preact/hooks';
 import { useTalkWords } from '../../../app/talk-words.tsx';
 import { useMay } from '../../../app/use-may.ts';
 import type { Best } from '../../../workers/use-best.ts';
@@ -11,20 +11,24 @@ import type { ScatterDrawing } from './draw-scatter.ts';
 import { recordsAreIn } from './graph-data.ts';
 
 /** In the units that are shown; null: not asked for, or not to be had. */
-export function useFront({ search }: Best, { inClass }: Scene): ScatterDrawing['front'] {
+export function useFront({ search, forget }: Best, scene: Scene): ScatterDrawing['front'] {
+  const { challenge, inClass } = scene;
+  const mayFront = useMayFront(scene);
+  // What was found is of the rules and pieces as they were, and goes when the device is handed on.
+  useEffect(() => forget, [challenge, mayFront, forget]);
   return useMemo(() => {
-    const front = search.kind === 'found' ? search.found.front : null;
+    const front = mayFront && search.kind === 'found' ? search.found.front : null;
     // What a search that was cut off has found must not be called the best.
     if (front === null || !front.finished) return null;
     const [base, height] = [inClass.unit('base-area').size, inClass.unit('height').size];
     return front.points.map((point) => ({ base: point.baseMm2 / base, height: point.heightMm / height }));
-  }, [search, inClass]);
+  }, [search, inClass, mayFront]);
 }
 
-/** Height is what this challenge seeks, and whoever holds the device may see the best. */
+/** Height is what this challenge seeks, and the teacher holds the device. */
 export function useMayFront({ challenge }: Scene): boolean {
   const decides = useMay('decide');
-  return (decides || challenge.bestShown === true) && challenge.ranking.first.by === 'height';
+  return decides && challenge.ranking.first.by === 'height';
 }
 
 export function FrontControl({
