@@ -9,3 +9,10 @@ export const earnedFor = (cost: Cost, { earnings }: Pick<Lab, 'earnings'>): Earn
 
 /** Points for paper or minutes are quotients: a hundredth is more than anybody talks about. */
 export const rounded = (value: number): number => Math.round(value * 100) / 100;
+
+/** How many decimals every value of one column has: as many as one of them needs, so that none looks less exact. */
+export function decimalsOf(values: readonly (number | null)[]): number {
+  const fits = (decimals: number): boolean =>
+    values.every((value) => value === null || Number.isInteger(rounded(rounded(value) * 10 ** decimals)));
+  return fits(0) ? 0 : fits(1) ? 1 : 2;
+}

@@ -40,6 +40,7 @@ function whyTexts({ wish, why, rows }: WhyOf, lab: Lab): readonly string[] {
       return [say(`lab.why-${why.code}`, { other: kindName(why.by, lab) })];
     case 'mix': {
       const sides = {
+        solid,
         these: times(why.times, wish.favourite, lab),
         those: words.listed(why.others.map((other) => times(other.times, other.kind, lab))),
       };

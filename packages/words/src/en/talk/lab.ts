@@ -63,15 +63,15 @@ export const lab = {
   'lab.counts-of': 'What they have',
   // Why not.
   'lab.cannot': 'No points can favour the {solid}.',
-  'lab.cannot-so': 'The {solid} cannot be favoured by so much.',
+  'lab.cannot-so': 'Not with points this small: the {solid} cannot get that far ahead.',
   'lab.why-zero': 'It has none of what may count, so it never earns anything.',
   'lab.why-twin': 'The {other} has just as much of everything that may count. So both always earn the same.',
   'lab.why-dominated':
     'The {other} has as much of everything that may count, or more. So it always earns as much or more.',
   'lab.why-mix':
-    'Put {these} on one side and {those} on the other. They are as many pieces, and together the second side has as much of everything, or more. So one of its solids always earns as much or more.',
+    'Put {these} on one side and {those} on the other. Both sides have the same number of pieces, and the second side has as much of everything in all, or more. So one of its solids always earns at least as much as the {solid}.',
   'lab.why-mix-exact':
-    'Put {these} on one side and {those} on the other. They are as many pieces, and both sides have the same of everything. So both sides always earn the same, and one of the others is never behind.',
+    'Put {these} on one side and {those} on the other. Both sides have the same number of pieces and the same of everything. So both sides always earn the same, and one solid of the second side never earns less than the {solid}.',
   'lab.why-lead': 'With at most {most} a row, the {solid} can be {lead} ahead and no more: {rule}.',
   'lab.why-lead-never': 'With at most {most} a row, the {solid} cannot be ahead at all.',
   'lab.why-needed': 'From {most} a row on it can be done: {rule}.',
@@ -88,9 +88,9 @@ export const lab = {
   'lab.even-exact': 'So everybody earns the same.',
   'lab.even-exact-rule': 'With larger points all could earn the same: {rule}.',
   'lab.even-never':
-    'All alike can never be: {these} always earn more together than {those}, and they are as many pieces.',
+    'All alike can never be: {these} always earn more together than {those}, with the same number of pieces.',
   'lab.even-never-negative':
-    'All alike can never be: {these} earn just as much together as {those}, though they are not as many pieces.',
+    'All alike can never be: {these} earn just as much together as {those}, with a different number of pieces.',
   'lab.even-no-rows': 'No piece has anything of what may count.',
   // Using them.
   'lab.who-won': 'Who would have won?',

@@ -7,7 +7,7 @@ export const lab = {
   'lab.use': 'Usar estos puntos',
   // Points.
   'lab.points': 'Puntos',
-  'lab.each': 'cada uno',
+  'lab.each': 'por unidad',
   'lab.each-per': 'cada {per}',
   'lab.fewer': 'Menos puntos: {row}',
   'lab.more': 'Más puntos: {row}',
@@ -63,15 +63,15 @@ export const lab = {
   'lab.counts-of': 'Lo que tienen',
   // Why not.
   'lab.cannot': 'Ningunos puntos pueden favorecer a «{solid}».',
-  'lab.cannot-so': 'No se puede favorecer tanto a «{solid}».',
+  'lab.cannot-so': 'Con puntos tan pequeños, no: «{solid}» no puede sacar tanta ventaja.',
   'lab.why-zero': 'No tiene nada de lo que puede contar, así que nunca gana nada.',
   'lab.why-twin': '«{other}» tiene lo mismo de todo lo que puede contar. Por eso los dos ganan siempre lo mismo.',
   'lab.why-dominated':
     '«{other}» tiene lo mismo o más de todo lo que puede contar. Por eso siempre gana lo mismo o más.',
   'lab.why-mix':
-    'Pon {these} a un lado y {those} al otro. Son las mismas piezas en número, y juntas las del segundo lado tienen lo mismo o más de todo. Por eso uno de esos cuerpos siempre gana lo mismo o más.',
+    'Pon {these} a un lado y {those} al otro. En los dos lados hay el mismo número de piezas, y el segundo lado tiene en total lo mismo o más de todo. Por eso uno de sus cuerpos siempre gana al menos lo mismo que «{solid}».',
   'lab.why-mix-exact':
-    'Pon {these} a un lado y {those} al otro. Son las mismas piezas en número, y los dos lados tienen lo mismo de todo. Por eso los dos lados ganan siempre lo mismo, y uno de los otros nunca queda atrás.',
+    'Pon {these} a un lado y {those} al otro. En los dos lados hay el mismo número de piezas y lo mismo de todo. Por eso los dos lados ganan siempre lo mismo, y algún cuerpo del segundo lado nunca gana menos que «{solid}».',
   'lab.why-lead': 'Con {most} por fila como máximo, «{solid}» puede llevar {lead} de ventaja y no más: {rule}.',
   'lab.why-lead-never': 'Con {most} por fila como máximo, «{solid}» no puede ir por delante.',
   'lab.why-needed': 'A partir de {most} por fila se puede: {rule}.',
@@ -88,9 +88,9 @@ export const lab = {
   'lab.even-exact': 'Así todos ganan lo mismo.',
   'lab.even-exact-rule': 'Con puntos más grandes todos podrían ganar lo mismo: {rule}.',
   'lab.even-never':
-    'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y son las mismas piezas en número.',
+    'No pueden ser todos iguales: juntos, {these} siempre ganan más que {those}, con el mismo número de piezas.',
   'lab.even-never-negative':
-    'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque no son las mismas piezas en número.',
+    'No pueden ser todos iguales: juntos, {these} ganan lo mismo que {those}, con distinto número de piezas.',
   'lab.even-no-rows': 'Ninguna pieza tiene nada de lo que puede contar.',
   // Using them.
   'lab.who-won': '¿Quién habría ganado?',
