@@ -136,6 +136,8 @@ export const lab = {
   'lab.piece-itself': '{points} for the piece itself',
   'lab.for-itself': 'The piece itself',
   'lab.print-riddle': 'Print the riddle',
+  'lab.riddle-kind': 'A secret rule gives points: {kind}. Which rule is it?',
+  'lab.riddle-counted': 'What may count: {rows}. Counted like this: {counting}.',
   'lab.write-rule': 'Our rule:',
   // What the controls do.
   'lab.help-reset': 'Puts the points of this challenge back into the bars.',

@@ -136,6 +136,8 @@ export const lab = {
   'lab.piece-itself': '{points} por la pieza misma',
   'lab.for-itself': 'La pieza misma',
   'lab.print-riddle': 'Imprimir el acertijo',
+  'lab.riddle-kind': 'Una regla secreta da puntos: {kind}. ¿Qué regla es?',
+  'lab.riddle-counted': 'Qué puede contar: {rows}. Se cuenta así: {counting}.',
   'lab.write-rule': 'Nuestra regla:',
   // What the controls do.
   'lab.help-reset': 'Pone otra vez en las barras los puntos de este reto.',
