@@ -11,6 +11,7 @@ export function Favoured({ earned }: { readonly earned: Earned }) {
   const decimals = decimalsOf(earned.values);
   const points = (value: number): string => words.counted('points', rounded(value), decimals);
   const known = earned.values.flatMap((value) => value ?? []);
+  if (known.length === 0) return null;
   const [highest, lowest] = [Math.max(...known), Math.min(...known)];
   const isRounded = cost === 'piece' && kit.rows.some(({ per }, j) => per !== 1 && (rates[j] ?? 0) !== 0);
   // A share is read from grade 6 on (ratios, 6.RP.A.1).

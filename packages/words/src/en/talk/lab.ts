@@ -50,6 +50,7 @@ export const lab = {
   'lab.stop': 'Stop',
   'lab.stopped': 'The search was stopped. Nothing is found and nothing is shown to be impossible.',
   'lab.failed': 'The search broke off. Load this page again.',
+  'lab.few-kinds': 'This kit has fewer than two kinds of pieces: there is nothing to compare.',
   'lab.few-rows': 'Tick at least one thing that may count.',
   'lab.found-one': 'These are the smallest points that favour the {solid}.',
   'lab.found-several': 'There are {count} different rules that favour the {solid}. The smallest comes first.',

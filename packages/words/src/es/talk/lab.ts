@@ -50,6 +50,7 @@ export const lab = {
   'lab.stop': 'Parar',
   'lab.stopped': 'La búsqueda se paró. No se encontró nada, y tampoco se sabe si es imposible.',
   'lab.failed': 'La búsqueda se interrumpió. Carga esta página otra vez.',
+  'lab.few-kinds': 'Este juego tiene menos de dos tipos de piezas: no hay nada que comparar.',
   'lab.few-rows': 'Marca al menos una cosa que pueda contar.',
   'lab.found-one': 'Estos son los puntos más pequeños que favorecen a «{solid}».',
   'lab.found-several': 'Hay {count} reglas distintas que favorecen a «{solid}». Primero la más pequeña.',

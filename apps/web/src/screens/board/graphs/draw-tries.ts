@@ -138,10 +138,10 @@ function titleMarks(
 const DOT_PX = 6;
 
 /** px. The least that lines from one side to the other need. */
-const LEAST_PX = 40;
+const LEAST_PX = 24;
 
 /** px. Between a dot and its text, with a pole between them. */
-const POLE_PX = 30;
+const POLE_PX = 24;
 
 /** px. Between a dot and its text. */
 const BESIDE_PX = 14;
