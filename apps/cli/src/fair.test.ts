@@ -55,6 +55,13 @@ describe('favour', () => {
     expect(out).toContain('Dejar que las filas quiten puntos. Entonces:');
   });
 
+  it('does not say that nothing helps right after it told what does', async () => {
+    const { out } = await tried(['favour', 'kit.json', '--solid', 'cone', '--lead', '900', '--negative'], FILES);
+    expect(out).toContain('Not with points this small: the Cone cannot get that far ahead.');
+    expect(out).toMatch(/From \d+ points a row on it can be done/);
+    expect(out).not.toContain('None of the other rows would help');
+  });
+
   it('gives all of it as data, proofs too', async () => {
     const { out } = await tried(['favour', 'kit.json', '--solid', 'cone', '--most', '5', '--as', 'json'], FILES);
     const found = JSON.parse(out);
