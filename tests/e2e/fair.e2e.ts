@@ -54,7 +54,7 @@ it('numbers of one column have the same decimals; what was found of other counts
   expect(await page.locator('.fair-said').innerText()).toContain(
     'by 2 points over the Square pyramid, Dodecahedron and Icosahedron',
   );
-  await page.getByRole('button', { name: englishTalk('lab.for-paper') }).click();
+  await page.getByRole('button', { name: englishTalk('lab.for-paper', { area: '100 cm²' }) }).click();
   // A cube of 5 cm earns 5 for 150 cm2, a cuboid 3 for 158 cm2: 3.333 and 1.899 for 100 cm2.
   const numbers = await page.locator('.fair-number').allInnerTexts();
   expect(numbers.slice(0, 2)).toEqual(['3.33', '1.90']);

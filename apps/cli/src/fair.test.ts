@@ -56,7 +56,10 @@ describe('favour', () => {
   });
 
   it('does not say that nothing helps right after it told what does', async () => {
-    const { out } = await tried(['favour', 'kit.json', '--solid', 'cone', '--lead', '900', '--negative'], FILES);
+    const { out } = await tried(
+      ['favour', 'kit.json', '--solid', 'cone', '--lead', '100', '--most', '1', '--negative'],
+      FILES,
+    );
     expect(out).toContain('Not with points this small: the Cone cannot get that far ahead.');
     expect(out).toMatch(/From \d+ points a row on it can be done/);
     expect(out).not.toContain('None of the other rows would help');

@@ -1,7 +1,7 @@
 // All that the bars are made of: how often each solid has what counts, and what it earns.
 
 import { useId } from 'preact/hooks';
-import { decimalsOf, earnedFor, rounded } from './earned.ts';
+import { costText, decimalsOf, earnedFor, rounded } from './earned.ts';
 import type { Cost } from './lab.ts';
 import { rowText, useLab } from './lab.ts';
 
@@ -29,7 +29,7 @@ export function CountsTable() {
               ))}
               {costs.map(({ cost }) => (
                 <th key={cost} scope="col" className="r">
-                  {`${say('lab.for')} ${say(`lab.for-${cost}`)}`}
+                  {`${say('lab.for')} ${costText(cost, lab)}`}
                 </th>
               ))}
             </tr>

@@ -9,7 +9,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { barSpan } from './bar-span.ts';
 import { CountsTable } from './counts-table.tsx';
-import { decimalsOf, earnedFor, rounded } from './earned.ts';
+import { costText, decimalsOf, earnedFor, rounded } from './earned.ts';
 import { Favoured } from './favoured.tsx';
 import type { Cost } from './lab.ts';
 import { useLab } from './lab.ts';
@@ -27,7 +27,7 @@ export function EarnBars() {
         <h2 id="fair-earns">{say('lab.earns')}</h2>
         <Choice
           label={say('lab.for')}
-          options={COSTS.map((id) => ({ id, text: say(`lab.for-${id}`) }))}
+          options={COSTS.map((id) => ({ id, text: costText(id, lab) }))}
           chosen={cost}
           choose={holdAgainst}
         />

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimalsOf } from './earned.ts';
+import { decimalsOf, earnedFor, paperOf } from './earned.ts';
 
 // Points for 100 cm2 of the demo kit: cube 5 / 150 cm2, cuboid 3 / 158 cm2. By hand: 3.33 and 1.899.
 describe('every value of a column has the same number of decimals', () => {
@@ -12,4 +12,20 @@ describe('every value of a column has the same number of decimals', () => {
   ])('%s', (_, values, decimals) => {
     expect(decimalsOf(values)).toBe(decimals);
   });
+});
+
+// 10 in2 are 10 x 25.4 x 25.4 mm2 = 6451.6 mm2 (international yard and pound agreement, 1959).
+it('a class that reads inches is told of 10 in² of paper', () => {
+  const reads = (name: string) =>
+    ({ unit: () => ({ name, size: 1 }) }) as unknown as Parameters<typeof paperOf>[0]['inClass'];
+  const earned = { favourites: ['cube'], lead: 1, gap: 1, share: null };
+  const earnings = {
+    perPiece: { ...earned, values: [5, 3] },
+    per100Cm2: { ...earned, values: [500 / 150, null] },
+    per10Minutes: null,
+  };
+  expect(paperOf({ inClass: reads('in²') }).areaMm2).toBe(6451.6);
+  expect(earnedFor('paper', { earnings, inClass: reads('in²') })?.values).toEqual([(500 / 150) * 0.64516, null]);
+  expect(earnedFor('paper', { earnings, inClass: reads('cm²') })?.values).toEqual([500 / 150, null]);
+  expect(earnedFor('piece', { earnings, inClass: reads('in²') })?.values).toEqual([5, 3]);
 });

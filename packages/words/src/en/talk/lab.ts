@@ -17,7 +17,7 @@ export const lab = {
   'lab.earns': 'Who earns what?',
   'lab.for': 'Points for',
   'lab.for-piece': 'one piece',
-  'lab.for-paper': '100 cm² of paper',
+  'lab.for-paper': '{area} of paper',
   'lab.for-minutes': '10 minutes of folding',
   'lab.solid': 'Solid',
   'lab.earned': 'Points',

@@ -17,7 +17,7 @@ export const lab = {
   'lab.earns': '¿Quién gana cuánto?',
   'lab.for': 'Puntos por',
   'lab.for-piece': 'una pieza',
-  'lab.for-paper': '100 cm² de papel',
+  'lab.for-paper': '{area} de papel',
   'lab.for-minutes': '10 minutos de trabajo',
   'lab.solid': 'Cuerpo',
   'lab.earned': 'Puntos',
