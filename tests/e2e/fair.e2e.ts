@@ -1,8 +1,9 @@
 // Fair points: points that favour a solid are found, held against the class, kept as a copy; and why there are none, in words.
 
 import { demoClass } from '@cairnmark/demo';
+import { encode } from '@cairnmark/formats';
 import { expect, it } from 'vitest';
-import { onScreen, savedClass } from './tools/classes.ts';
+import { onScreen, openClass, openScreen, savedClass } from './tools/classes.ts';
 import { favour, mostEven, openFair, useFirstRule } from './tools/fair.ts';
 import { pressOn, tabTo } from './tools/keyboard.ts';
 import { openApp } from './tools/open-app.ts';
@@ -47,6 +48,48 @@ it('favours the cone, shows who would have won, keeps the copy, and leaves the o
   expect(kept.attempts.slice(0, demo.attempts.length)).toEqual(demo.attempts);
 });
 
+it('numbers of one column have the same decimals; what was found of other counts is gone; the paper riddle says what may count', async () => {
+  const page = await openApp();
+  await openFair(page);
+  expect(await page.locator('.fair-said').innerText()).toContain(
+    'by 2 points over the Square pyramid, Dodecahedron and Icosahedron',
+  );
+  await page.getByRole('button', { name: englishTalk('lab.for-paper', { area: '100 cm²' }) }).click();
+  // A cube of 5 cm earns 5 for 150 cm2, a cuboid 3 for 158 cm2: 3.333 and 1.899 for 100 cm2.
+  const numbers = await page.locator('.fair-number').allInnerTexts();
+  expect(numbers.slice(0, 2)).toEqual(['3.33', '1.90']);
+  expect(numbers.filter((text) => !/^\d+\.\d\d$/.test(text))).toEqual([]);
+  await favour(page, 'Cube');
+  await page.locator('.fair-riddle > summary').click();
+  await page.getByRole('button', { name: englishTalk('lab.new-riddle') }).click();
+  await page.getByRole('button', { name: englishTalk('lab.show-piece') }).click();
+  await page.emulateMedia({ media: 'print' });
+  const paper = await page.locator('.fair').innerText();
+  expect(paper).toContain('What may count: faces, curved surfaces, edges and corners.');
+  expect(paper).toContain(englishTalk('lab.family-one'));
+  // What was shown to the class on the screen is still asked on the paper.
+  expect(await page.locator('.fair-check b').isVisible()).toBe(false);
+  expect(await page.locator('.fair-bars').isVisible()).toBe(false);
+  await page.locator('.fair-riddle').evaluate((riddle: HTMLDetailsElement) => riddle.removeAttribute('open'));
+  expect(await page.locator('.fair-bars').isVisible(), 'the riddle is folded away').toBe(true);
+  await page.emulateMedia({ media: 'screen' });
+  await page.locator('.fair-points .seg button').last().click();
+  await expect.poll(() => page.locator('.fair-result > *, .fair-asked').count()).toBe(0);
+});
+
+it('a kit of one kind has nothing to compare', async () => {
+  const page = await openApp();
+  const demo = demoClass();
+  const [first] = demo.challenges;
+  if (first === undefined) throw new Error('no challenge');
+  const alone = { ...first, kit: { ...first.kit, kinds: first.kit.kinds.slice(0, 1) } };
+  const groups = demo.groups.map((group) => ({ ...group, measured: {} }));
+  await openClass(page, encode('class', { ...demo, groups, challenges: [alone], attempts: [], supplies: {} }));
+  await openScreen(page, 'fair');
+  await page.getByText(englishTalk('lab.few-kinds')).waitFor();
+  expect(await page.getByRole('button', { name: englishTalk('lab.search') }).count()).toBe(0);
+});
+
 it('says in plain words why the cube cannot be favoured; finds the fairest points; a riddle is guessed by the keys', async () => {
   const page = await openApp();
   await openFair(page);
@@ -67,7 +110,7 @@ it('says in plain words why the cube cannot be favoured; finds the fairest point
     /The lowest earns \d+ points?, the highest \d+ points?\./,
   );
   // What is fairest for paper is told of paper; counted another way, nothing stays that was found before.
-  await page.getByRole('button', { name: englishTalk('lab.for-paper'), exact: true }).click();
+  await page.getByRole('button', { name: englishTalk('lab.for-paper', { area: '100 cm²' }), exact: true }).click();
   expect(await page.locator('.fair-found').count()).toBe(0);
   await mostEven(page);
   expect(await page.locator('.fair-found').innerText()).toContain(`${englishTalk('lab.alike-paper')}.`);

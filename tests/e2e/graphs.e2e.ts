@@ -16,9 +16,16 @@ it('while places are shown one by one only their groups are drawn, told and list
   expect(await high.getAttribute('aria-label')).toContain('34.9 cm: Terns and Gannets; 37.9 cm: Puffins');
   expect(await high.locator('[aria-label]').count()).toBe(0);
   expect(await high.locator('circle').count()).toBe(5);
+  // A frozen board is printed as it was.
+  const print = page.getByRole('button', { name: englishTalk('graphs.print'), exact: true });
+  await press(english('board.freeze'));
+  await page.locator('.board-frozen').waitFor();
+  expect(await print.count()).toBe(1);
+  await press(english('board.unfreeze'));
   await press(english('board.one-by-one'));
   await page.getByText(english('board.not-shown'), { exact: true }).waitFor();
   expect(await page.locator('.graph').count()).toBe(0);
+  expect(await print.count(), 'nothing to print yet').toBe(0);
   await press(english('board.next-place'));
   expect(await high.locator('circle').count()).toBe(1);
   expect(await high.getAttribute('aria-label')).toContain('32.0 cm: Petrels.');

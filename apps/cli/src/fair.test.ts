@@ -39,7 +39,7 @@ describe('favour', () => {
   it('shows several rules of one solid with what all pieces earn', async () => {
     const { out } = await tried(['favour', 'kit.json', '--solid', 'drum', '--lead', '3', '--rules', '1'], FILES);
     expect(out).toContain('Points that favour the Drum by 3 points or more, at most 10 points a row:');
-    expect(out).toMatch(/Put \d|cannot be favoured by so much|1\. /);
+    expect(out).toMatch(/Put \d|cannot get that far ahead|1\. /);
   });
 
   it('proves what cannot be, adds it up, and offers what was tried', async () => {
@@ -53,6 +53,16 @@ describe('favour', () => {
     expect(out).toContain('    Drum: caras 2, aristas 0, vértices 0\n    Cube: caras 6, aristas 12, vértices 8\n');
     expect(out).toContain('Qué ayudaría:');
     expect(out).toContain('Dejar que las filas quiten puntos. Entonces:');
+  });
+
+  it('does not say that nothing helps right after it told what does', async () => {
+    const { out } = await tried(
+      ['favour', 'kit.json', '--solid', 'cone', '--lead', '100', '--most', '1', '--negative'],
+      FILES,
+    );
+    expect(out).toContain('Not with points this small: the Cone cannot get that far ahead.');
+    expect(out).toMatch(/From \d+ points a row on it can be done/);
+    expect(out).not.toContain('None of the other rows would help');
   });
 
   it('gives all of it as data, proofs too', async () => {

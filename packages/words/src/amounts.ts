@@ -75,10 +75,10 @@ export function errorText(measure: string, tolerance: number, voice: Voice): str
   return plusMinus(tolerance, shownAs(measure, voice), voice.reader.ruler, voice.words.decimalMark);
 }
 
-/** "1 point", "2.5 points": the noun follows the number as it is shown. */
-export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue): string {
+/** "1 point", "2.5 points": the noun follows the number as it is shown, with `least` decimals and at most two. */
+export function counted(thing: CountedThing, value: number, { names, decimalMark }: Catalogue, least = 0): string {
   const [one, several] = names.counted[thing];
-  const number = trimmed(value, 0, 2, decimalMark);
+  const number = trimmed(value, least, 2, decimalMark);
   return `${number} ${number === '1' || number === '−1' ? one : several}`;
 }
 

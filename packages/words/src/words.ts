@@ -24,8 +24,8 @@ export interface Words {
   place(path: Issue['path']): string;
   /** A number alone, with the decimals it has (three at most), but with `least` of them. */
   number(value: number, least?: number): string;
-  /** "1 piece", "2.5 points". */
-  counted(thing: CountedThing, value: number): string;
+  /** "1 piece", "2.5 points"; with `least` decimals, as beside numbers that need them. */
+  counted(thing: CountedThing, value: number, least?: number): string;
   /** "Puffins, Terns and Gannets". */
   listed(items: readonly string[]): string;
   capital(text: string): string;
@@ -52,7 +52,7 @@ export function wordsIn(words: Catalogue): Words {
     issue: (issue) => issueSentence(issue, words),
     place: placeText,
     number: (value, least = 0) => trimmed(value, least, 3, words.decimalMark),
-    counted: (thing, value) => counted(thing, value, words),
+    counted: (thing, value, least = 0) => counted(thing, value, words, least),
     listed: (items) => listed(items, words.and),
     capital,
     ordinal: words.ordinal,

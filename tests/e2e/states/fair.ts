@@ -14,7 +14,7 @@ export const fair: readonly State[] = [
       await openFair(page);
       await page.getByLabel(englishTalk('lab.negative')).check();
       await favour(page, 'Cone');
-      await press(page, englishTalk('lab.for-paper'));
+      await press(page, englishTalk('lab.for-paper', { area: '100 cm²' }));
     },
   },
   {

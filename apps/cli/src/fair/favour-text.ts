@@ -1,6 +1,6 @@
 // Points that favour one solid, or why there are none and what would help.
 
-import type { Favouring, FavourTask, Offer } from '@cairnmark/scoring';
+import type { Favouring, FavourTask, Offer, WhyNot } from '@cairnmark/scoring';
 import { favour, offers } from '@cairnmark/scoring';
 import { section } from '../section.ts';
 import type { TerminalLab } from './lab.ts';
@@ -44,7 +44,7 @@ function answerTexts(answer: Favouring, task: FavourTask, lab: TerminalLab): rea
         say(isLead ? 'lab.cannot-so' : 'lab.cannot', { solid }),
         whyText(answer.why, task, lab),
         ...sidesText(answer.why, task, lab).map((line) => `  ${line}`),
-        ...offerTexts(task, lab),
+        ...offerTexts(task, answer.why, lab),
       ];
     }
     case 'possible':
@@ -62,11 +62,15 @@ function answerTexts(answer: Favouring, task: FavourTask, lab: TerminalLab): rea
   }
 }
 
-function offerTexts(task: FavourTask, lab: TerminalLab): readonly string[] {
+function offerTexts(task: FavourTask, why: WhyNot, lab: TerminalLab): readonly string[] {
   const { further, say } = lab;
   const tried = offers(task, further, WORK);
   if (tried.status === 'not-settled') return [];
-  if (tried.offers.length === 0) return [say('lab.offer-none')];
+  if (tried.offers.length === 0) {
+    // Larger points would help, which is told already, or nothing is left that might.
+    const hasHelp = why.code === 'lead-out-of-reach' || (task.negative && further.rows.length === 0);
+    return hasHelp ? [] : [say('lab.offer-none')];
+  }
   const texts = tried.offers.map((offer) => `  ${offerText(offer, task.favourite, lab)}`);
   return [`${say('lab.offers')}:`, ...texts, `  ${say('fair.offer-tried')}`];
 }

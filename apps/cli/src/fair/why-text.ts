@@ -15,7 +15,7 @@ export function whyText(why: WhyNot, task: FavourTask, lab: TerminalLab): string
     case 'dominated':
       return say(`lab.why-${why.code}`, { other: kindName(why.by, lab) });
     case 'mix':
-      return say(task.negative ? 'lab.why-mix-exact' : 'lab.why-mix', mixSides(why, task, lab));
+      return say(task.negative ? 'lab.why-mix-exact' : 'lab.why-mix', { solid, ...mixSides(why, task, lab) });
     case 'lead-out-of-reach': {
       const { greatestLead, atGreatest, maxNeeded, atNeeded } = why;
       const rows = task.data.rows;

@@ -14,13 +14,17 @@ export function Tools<T>({
   rows,
   freezing,
   tell,
+  always,
   children,
 }: {
   readonly rows: Rows<T>;
   readonly freezing: Freezing;
   /** What is said of a place when it is shown. */
   readonly tell: (place: number) => string;
-  readonly children: ComponentChildren;
+  /** Stands there of a frozen board too. */
+  readonly always?: ComponentChildren;
+  /** Of a board that is not frozen. */
+  readonly children?: ComponentChildren;
 }) {
   const words = useCardWords();
   const showOnBoard = useSession((session) => session.showOnBoard);
@@ -38,7 +42,8 @@ export function Tools<T>({
   return (
     <div className="board-tools">
       <div className="board-said">
-        {freezing.frozen === null && <p className="mut">{children}</p>}
+        {always}
+        {freezing.frozen === null && children !== undefined && <p className="mut">{children}</p>}
         <FreezeNote frozen={freezing.frozen} />
         {mayDecide && rows.reveal !== null && <p className="mut">{words.say('board.keys')}</p>}
       </div>

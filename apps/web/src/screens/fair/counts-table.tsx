@@ -1,7 +1,7 @@
 // All that the bars are made of: how often each solid has what counts, and what it earns.
 
 import { useId } from 'preact/hooks';
-import { earnedFor, rounded } from './earned.ts';
+import { costText, decimalsOf, earnedFor, rounded } from './earned.ts';
 import type { Cost } from './lab.ts';
 import { rowText, useLab } from './lab.ts';
 
@@ -11,7 +11,7 @@ export function CountsTable() {
   const id = useId();
   const costs = (['piece', 'paper', 'minutes'] as const satisfies readonly Cost[]).flatMap((cost) => {
     const earned = earnedFor(cost, lab);
-    return earned === null ? [] : [{ cost, earned }];
+    return earned === null ? [] : [{ cost, earned, decimals: decimalsOf(earned.values) }];
   });
   return (
     <details className="fair-fold">
@@ -29,7 +29,7 @@ export function CountsTable() {
               ))}
               {costs.map(({ cost }) => (
                 <th key={cost} scope="col" className="r">
-                  {`${say('lab.for')} ${say(`lab.for-${cost}`)}`}
+                  {`${say('lab.for')} ${costText(cost, lab)}`}
                 </th>
               ))}
             </tr>
@@ -43,11 +43,11 @@ export function CountsTable() {
                     {words.number(kit.data.kinds[k]?.measures[j] ?? 0)}
                   </td>
                 ))}
-                {costs.map(({ cost, earned }) => {
+                {costs.map(({ cost, earned, decimals }) => {
                   const value = earned.values[k] ?? null;
                   return (
                     <td key={cost} className="r">
-                      {value === null ? say('lab.not-known') : words.number(rounded(value))}
+                      {value === null ? say('lab.not-known') : words.number(rounded(value), decimals)}
                     </td>
                   );
                 })}

@@ -9,7 +9,7 @@ import { Choice } from '../../parts/choice.tsx';
 import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { barSpan } from './bar-span.ts';
 import { CountsTable } from './counts-table.tsx';
-import { earnedFor, rounded } from './earned.ts';
+import { costText, decimalsOf, earnedFor, rounded } from './earned.ts';
 import { Favoured } from './favoured.tsx';
 import type { Cost } from './lab.ts';
 import { useLab } from './lab.ts';
@@ -27,7 +27,7 @@ export function EarnBars() {
         <h2 id="fair-earns">{say('lab.earns')}</h2>
         <Choice
           label={say('lab.for')}
-          options={COSTS.map((id) => ({ id, text: say(`lab.for-${id}`) }))}
+          options={COSTS.map((id) => ({ id, text: costText(id, lab) }))}
           chosen={cost}
           choose={holdAgainst}
         />
@@ -49,6 +49,7 @@ export function EarnBars() {
 function Bars({ earned }: { readonly earned: Earned }) {
   const { say, kit } = useLab();
   const scale = useMemo(() => kitScale(kit.solids.values()), [kit.solids]);
+  const decimals = decimalsOf(earned.values);
   return (
     <table className="fair-bars">
       <thead className="vh">
@@ -76,7 +77,11 @@ function Bars({ earned }: { readonly earned: Earned }) {
                     />
                   </span>
                 )}
-                <Earns value={value} isMost={value !== null && value > 0 && earned.favourites.includes(id)} />
+                <Earns
+                  value={value}
+                  decimals={decimals}
+                  isMost={value !== null && value > 0 && earned.favourites.includes(id)}
+                />
               </td>
             </tr>
           );
@@ -86,8 +91,17 @@ function Bars({ earned }: { readonly earned: Earned }) {
   );
 }
 
-function Earns({ value, isMost }: { readonly value: number | null; readonly isMost: boolean }) {
+function Earns({
+  value,
+  decimals,
+  isMost,
+}: {
+  readonly value: number | null;
+  readonly decimals: number;
+  readonly isMost: boolean;
+}) {
   const { say, words } = useLab();
   if (value === null) return <span className="mut">{say('lab.not-known')}</span>;
-  return <span className={isMost ? 'fair-number fair-most' : 'fair-number'}>{words.number(rounded(value))}</span>;
+  const text = words.number(rounded(value), decimals);
+  return <span className={isMost ? 'fair-number fair-most' : 'fair-number'}>{text}</span>;
 }

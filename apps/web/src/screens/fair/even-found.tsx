@@ -1,7 +1,7 @@
 // What the search for the fairest points came to, and whether all could ever earn alike.
 
 import type { Evenness, ExactlyEven, Times } from '@cairnmark/scoring';
-import { rounded } from './earned.ts';
+import { costText, decimalsOf, paperOf, rounded } from './earned.ts';
 import type { Cost, Lab } from './lab.ts';
 import { kindName, ruleText, useLab } from './lab.ts';
 import { TriedRule } from './tried-rule.tsx';
@@ -24,14 +24,17 @@ export function EvenFound({
   if (answer.status === 'not-settled') return <p className="note">{say('lab.stopped')}</p>;
   if (answer.status === 'no-rows') return <p className="warnbox">{say('lab.even-no-rows')}</p>;
   const { rule, exactly } = answer;
-  const points = (value: number): string => words.counted('points', rounded(value));
+  const share = cost === 'paper' ? paperOf(lab).share : 1;
+  const [lowest, highest] = [rule.lowest * share, rule.highest * share];
+  const decimals = decimalsOf([lowest, highest]);
+  const points = (value: number): string => words.counted('points', rounded(value), decimals);
   return (
     <div className="note fair-found">
-      <p>{say('lab.even-found', { what: say(`lab.for-${cost}`) })}</p>
+      <p>{say('lab.even-found', { what: costText(cost, lab) })}</p>
       <TriedRule rule={rule} rows={rows}>
         {rule.gap === 0
           ? say('lab.even-exact')
-          : say('lab.even-spread', { lowest: points(rule.lowest), highest: points(rule.highest) })}
+          : say('lab.even-spread', { lowest: points(lowest), highest: points(highest) })}
       </TriedRule>
       {rule.gap > 0 && <p>{exactlyText(exactly, { cost, negative, rows }, lab)}</p>}
     </div>

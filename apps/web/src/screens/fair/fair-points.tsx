@@ -32,6 +32,7 @@ function FairPoints({ at }: { readonly at: At }) {
 function LabOf({ at }: { readonly at: At }) {
   const lab = useLabAt(at);
   const [isAsked, ask] = useState(false);
+  const isCompared = lab.kit.kinds.length > 1;
   return (
     <LabContext value={lab}>
       <HelpArea>
@@ -41,9 +42,9 @@ function LabOf({ at }: { readonly at: At }) {
           <div className="fair-cols">
             <PointsColumn />
             <EarnBars />
-            <FindPart />
+            {isCompared ? <FindPart /> : <p className="note">{lab.say('lab.few-kinds')}</p>}
           </div>
-          <RiddlePart />
+          {isCompared && <RiddlePart />}
         </div>
       </HelpArea>
     </LabContext>

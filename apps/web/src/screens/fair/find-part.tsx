@@ -16,6 +16,12 @@ export function FindPart() {
   const { say, kit } = lab;
   const favour = useFairSearch('favour');
   const even = useFairSearch('even');
+  const [forgetFavour, forgetEven] = [favour.forget, even.forget];
+  // What was found of other counts, or by other minutes, is no answer any more.
+  useEffect(() => {
+    forgetFavour();
+    forgetEven();
+  }, [kit.data, forgetFavour, forgetEven]);
   const [wish, setWish] = useState<Wish>(() => ({
     what: 'favour',
     favourite: kit.kinds[0]?.id ?? '',
@@ -33,8 +39,8 @@ export function FindPart() {
   const rows = wish.rows.filter((id) => kit.rows.some((row) => row.id === id));
   const asked: Wish = { ...wish, rows };
   const change = (part: Partial<Wish>): void => {
-    favour.forget();
-    even.forget();
+    forgetFavour();
+    forgetEven();
     setWish({ ...asked, ...part });
   };
   const search = (): void => {

@@ -30,7 +30,10 @@ export function RiddlePart() {
         label={say('lab.family')}
         options={RULE_FAMILIES.map((id) => ({ id, text: say(`lab.family-${id}`) }))}
         chosen={family}
-        choose={setFamily}
+        choose={(next) => {
+          setFamily(next);
+          forget();
+        }}
       />
       <button type="button" className="btn" onClick={() => ask({ data, family, pick: chance() })}>
         {say('lab.new-riddle')}
@@ -71,22 +74,18 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
             <Picture kind={check.kind} />
             <span>{say('lab.try-on', { solid: kindName(check.kind, lab) })}</span>
             {isShown ? (
-              <b>{points(check.points)}</b>
+              <b className="fair-shown">{points(check.points)}</b>
             ) : (
-              <>
-                <span className="fair-blank" aria-hidden="true" />
-                <button type="button" className="btn" onClick={() => show(true)}>
-                  {say('lab.show-piece')}
-                </button>
-              </>
+              <button type="button" className="btn" onClick={() => show(true)}>
+                {say('lab.show-piece')}
+              </button>
             )}
+            <span className="fair-blank" aria-hidden="true" />
           </div>
         )}
       </div>
       <GuessForm riddle={riddle} />
-      <p className="fair-write" aria-hidden="true">
-        {say('lab.write-rule')}
-      </p>
+      <OnPaper riddle={riddle} />
       <div className="fair-buttons">
         <button type="button" className="btn" aria-pressed={isTold} onClick={() => tell(!isTold)}>
           {say('lab.show-rule')}
@@ -109,6 +108,19 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
         )}
       </div>
       <Alike onKit={onKit} />
+    </div>
+  );
+}
+
+/** What stands on the screen around the riddle, for those who have the paper alone; and a line for their guess. */
+function OnPaper({ riddle: { family } }: Pick<Answer, 'riddle'>) {
+  const { say, kit, words, counting, inClass } = useLab();
+  const counted = words.listed(kit.rows.filter(isCountedRow).map(({ id }) => inClass.label(id)));
+  return (
+    <div className="fair-paper" aria-hidden="true">
+      <p>{say('lab.riddle-kind', { kind: say(`lab.family-${family}`) })}</p>
+      <p>{say('lab.riddle-counted', { rows: counted, counting: words.names.counting[counting] })}</p>
+      <p className="fair-write">{say('lab.write-rule')}</p>
     </div>
   );
 }

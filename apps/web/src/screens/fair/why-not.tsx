@@ -17,6 +17,8 @@ export function WhyNot({ wish, why, offers, rows }: WhyOf & { readonly offers: O
   const lab = useLab();
   const { say } = lab;
   const solid = kindName(wish.favourite, lab);
+  // Larger points would help, which is told already, or nothing is left that might.
+  const hasHelp = why.code === 'lead-out-of-reach' || (wish.negative && rows.length === lab.kit.rows.length);
   return (
     <div className="warnbox fair-why">
       <p>
@@ -24,7 +26,7 @@ export function WhyNot({ wish, why, offers, rows }: WhyOf & { readonly offers: O
         {whyTexts({ wish, why, rows }, lab).join(' ')}
       </p>
       <Sides wish={wish} why={why} rows={rows} />
-      {offers?.status === 'tried' && <Helps offers={offers.offers} />}
+      {offers?.status === 'tried' && (offers.offers.length > 0 || !hasHelp) && <Helps offers={offers.offers} />}
     </div>
   );
 }
@@ -40,6 +42,7 @@ function whyTexts({ wish, why, rows }: WhyOf, lab: Lab): readonly string[] {
       return [say(`lab.why-${why.code}`, { other: kindName(why.by, lab) })];
     case 'mix': {
       const sides = {
+        solid,
         these: times(why.times, wish.favourite, lab),
         those: words.listed(why.others.map((other) => times(other.times, other.kind, lab))),
       };

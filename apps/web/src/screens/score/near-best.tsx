@@ -24,7 +24,8 @@ export default function NearBest() {
   const { percent, about, over } = near;
   return (
     <p className="card-near" role="status">
-      {say(about ? 'best.percent-about' : 'best.percent', { percent })} {over && say('best.percent-over')}
+      {say(about && percent !== 100 ? 'best.percent-about' : 'best.percent', { percent })}{' '}
+      {over && say('best.percent-over')}
     </p>
   );
 }

@@ -57,7 +57,7 @@ export const best = {
     'When a group has its first result, its Score card says what part of the best possible it has reached. It is worked out with the pieces that the group has earned, in the sizes that it measured.',
   // What pupils read.
   'best.percent': 'This build reaches {percent} % of the best tower that the pieces allow.',
-  'best.percent-about': 'This build reaches about {percent} % of the best tower that the pieces allow.',
+  'best.percent-about': 'This build reaches at least {percent} % of the best tower that the pieces allow.',
   'best.percent-over': 'It is better than any tower with each piece in the middle of the one below!',
   'best.percent-working': 'How near is it to the best possible? Working it out …',
 } as const;

@@ -27,6 +27,7 @@ export const graphs = {
   // Height against base.
   'graphs.scatter': 'Does a small base mean a high tower?',
   'graphs.scatter-lede': 'Each dot is one build.',
+  'graphs.some-names': 'Names that find no room are in the table.',
   'graphs.scatter-alt': 'Height against base. {values}.',
   'graphs.scatter-of': '{group}: base {base}, height {height}',
   'graphs.front-show': 'Show the best possible',

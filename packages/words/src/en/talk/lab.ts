@@ -17,7 +17,7 @@ export const lab = {
   'lab.earns': 'Who earns what?',
   'lab.for': 'Points for',
   'lab.for-piece': 'one piece',
-  'lab.for-paper': '100 cm² of paper',
+  'lab.for-paper': '{area} of paper',
   'lab.for-minutes': '10 minutes of folding',
   'lab.solid': 'Solid',
   'lab.earned': 'Points',
@@ -50,6 +50,7 @@ export const lab = {
   'lab.stop': 'Stop',
   'lab.stopped': 'The search was stopped. Nothing is found and nothing is shown to be impossible.',
   'lab.failed': 'The search broke off. Load this page again.',
+  'lab.few-kinds': 'This kit has fewer than two kinds of pieces: there is nothing to compare.',
   'lab.few-rows': 'Tick at least one thing that may count.',
   'lab.found-one': 'These points favour the {solid}. No fewer rows do it, and in these rows no smaller points.',
   'lab.found-several':
@@ -65,15 +66,15 @@ export const lab = {
   'lab.counts-of': 'What they have',
   // Why not.
   'lab.cannot': 'No points can favour the {solid}.',
-  'lab.cannot-so': 'The {solid} cannot be favoured by so much.',
+  'lab.cannot-so': 'Not with points this small: the {solid} cannot get that far ahead.',
   'lab.why-zero': 'It has none of what may count, so it never earns anything.',
   'lab.why-twin': 'The {other} has just as much of everything that may count. So both always earn the same.',
   'lab.why-dominated':
     'The {other} has as much of everything that may count, or more. So it always earns as much or more.',
   'lab.why-mix':
-    'Put {these} on one side and {those} on the other. They are as many pieces, and together the second side has as much of everything, or more. So one of its solids always earns as much or more.',
+    'Put {these} on one side and {those} on the other. Both sides have the same number of pieces, and the second side has as much of everything in all, or more. So one of its solids always earns at least as much as the {solid}.',
   'lab.why-mix-exact':
-    'Put {these} on one side and {those} on the other. They are as many pieces, and both sides have the same of everything. So both sides always earn the same, and one of the others is never behind.',
+    'Put {these} on one side and {those} on the other. Both sides have the same number of pieces and the same of everything. So both sides always earn the same, and one solid of the second side never earns less than the {solid}.',
   'lab.why-lead': 'With at most {most} a row, the {solid} can be {lead} ahead and no more: {rule}.',
   'lab.why-lead-never': 'With at most {most} a row, the {solid} cannot be ahead at all.',
   'lab.why-needed': 'From {most} a row on it can be done: {rule}.',
@@ -142,6 +143,8 @@ export const lab = {
   'lab.piece-itself': '{points} for the piece itself',
   'lab.for-itself': 'The piece itself',
   'lab.print-riddle': 'Print the riddle',
+  'lab.riddle-kind': 'A secret rule gives points: {kind}. Which rule is it?',
+  'lab.riddle-counted': 'What may count: {rows}. Counted like this: {counting}.',
   'lab.write-rule': 'Our rule:',
   // What the controls do.
   'lab.help-reset': 'Puts the points of this challenge back into the bars.',

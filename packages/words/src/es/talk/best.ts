@@ -56,7 +56,7 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
     'Cuando un grupo tiene su primer resultado, su tarjeta de puntos dice qué parte de lo mejor posible ha alcanzado. Se calcula con las piezas que el grupo ha ganado, con las medidas que él mismo tomó.',
   'best.percent': 'Esta construcción llega al {percent} % de la mejor torre que se puede hacer con las piezas.',
   'best.percent-about':
-    'Esta construcción llega más o menos al {percent} % de la mejor torre que se puede hacer con las piezas.',
+    'Esta construcción llega por lo menos al {percent} % de la mejor torre que se puede hacer con las piezas.',
   'best.percent-over': '¡Es mejor que cualquier torre que tenga cada pieza en el centro de la de abajo!',
   'best.percent-working': '¿Cuánto se acerca a lo mejor posible? Calculando …',
 };

@@ -27,6 +27,7 @@ export const graphs = {
   // Height against base.
   'graphs.scatter': '¿Una base pequeña da una torre alta?',
   'graphs.scatter-lede': 'Cada punto es una construcción.',
+  'graphs.some-names': 'Los nombres que no caben están en la tabla.',
   'graphs.scatter-alt': 'Altura según la base. {values}.',
   'graphs.scatter-of': '{group}: base {base}, altura {height}',
   'graphs.front-show': 'Mostrar lo mejor posible',

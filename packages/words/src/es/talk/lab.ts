@@ -7,7 +7,7 @@ export const lab = {
   'lab.use': 'Usar estos puntos',
   // Points.
   'lab.points': 'Puntos',
-  'lab.each': 'cada uno',
+  'lab.each': 'por unidad',
   'lab.each-per': 'cada {per}',
   'lab.fewer': 'Menos puntos: {row}',
   'lab.more': 'Más puntos: {row}',
@@ -17,7 +17,7 @@ export const lab = {
   'lab.earns': '¿Quién gana cuánto?',
   'lab.for': 'Puntos por',
   'lab.for-piece': 'una pieza',
-  'lab.for-paper': '100 cm² de papel',
+  'lab.for-paper': '{area} de papel',
   'lab.for-minutes': '10 minutos de trabajo',
   'lab.solid': 'Cuerpo',
   'lab.earned': 'Puntos',
@@ -50,6 +50,7 @@ export const lab = {
   'lab.stop': 'Parar',
   'lab.stopped': 'La búsqueda se paró. No se encontró nada, y tampoco se sabe si es imposible.',
   'lab.failed': 'La búsqueda se interrumpió. Carga esta página otra vez.',
+  'lab.few-kinds': 'Este juego tiene menos de dos tipos de piezas: no hay nada que comparar.',
   'lab.few-rows': 'Marca al menos una cosa que pueda contar.',
   'lab.found-one':
     'Estos puntos favorecen a «{solid}». Con menos filas no se puede, y en estas filas no los hay más pequeños.',
@@ -65,15 +66,15 @@ export const lab = {
   'lab.counts-of': 'Lo que tienen',
   // Why not.
   'lab.cannot': 'No hay puntos que favorezcan a «{solid}».',
-  'lab.cannot-so': 'No se puede favorecer tanto a «{solid}».',
+  'lab.cannot-so': 'Con puntos tan pequeños, no: «{solid}» no puede sacar tanta ventaja.',
   'lab.why-zero': 'No tiene nada de lo que puede contar, así que nunca gana nada.',
   'lab.why-twin': '«{other}» tiene lo mismo de todo lo que puede contar. Por eso los dos ganan siempre lo mismo.',
   'lab.why-dominated':
     '«{other}» tiene lo mismo o más de todo lo que puede contar. Por eso siempre gana lo mismo o más.',
   'lab.why-mix':
-    'Pon {these} a un lado y {those} al otro. Son las mismas piezas en número, y juntas las del segundo lado tienen lo mismo o más de todo. Por eso uno de esos cuerpos siempre gana lo mismo o más.',
+    'Pon {these} a un lado y {those} al otro. En los dos lados hay el mismo número de piezas, y el segundo lado tiene en total lo mismo o más de todo. Por eso uno de sus cuerpos siempre gana al menos lo mismo que «{solid}».',
   'lab.why-mix-exact':
-    'Pon {these} a un lado y {those} al otro. Son las mismas piezas en número, y los dos lados tienen lo mismo de todo. Por eso los dos lados ganan siempre lo mismo, y uno de los otros nunca queda atrás.',
+    'Pon {these} a un lado y {those} al otro. En los dos lados hay el mismo número de piezas y lo mismo de todo. Por eso los dos lados ganan siempre lo mismo, y algún cuerpo del segundo lado nunca gana menos que «{solid}».',
   'lab.why-lead': 'Con {most} por fila como máximo, «{solid}» puede llevar {lead} de ventaja y no más: {rule}.',
   'lab.why-lead-never': 'Con {most} por fila como máximo, «{solid}» no puede ir por delante.',
   'lab.why-needed': 'A partir de {most} por fila se puede: {rule}.',
@@ -91,10 +92,10 @@ export const lab = {
   'lab.even-exact-rule': 'Con puntos más grandes todos podrían ganar lo mismo: {rule}.',
   'lab.even-never': 'Todos iguales no puede ser: {these} juntos siempre ganan más que {those}, y {alike}.',
   'lab.even-never-negative': 'Todos iguales no puede ser: {these} juntos ganan lo mismo que {those}, aunque {unlike}.',
-  'lab.alike-piece': 'son las mismas piezas en número',
+  'lab.alike-piece': 'son el mismo número de piezas',
   'lab.alike-paper': 'gastan el mismo papel',
   'lab.alike-minutes': 'se tarda lo mismo en doblarlas',
-  'lab.unlike-piece': 'no son las mismas piezas en número',
+  'lab.unlike-piece': 'no son el mismo número de piezas',
   'lab.unlike-paper': 'no gastan el mismo papel',
   'lab.unlike-minutes': 'no se tarda lo mismo en doblarlas',
   'lab.even-no-rows': 'Ninguna pieza tiene nada de lo que puede contar.',
@@ -142,6 +143,8 @@ export const lab = {
   'lab.piece-itself': '{points} por la pieza misma',
   'lab.for-itself': 'La pieza misma',
   'lab.print-riddle': 'Imprimir la adivinanza',
+  'lab.riddle-kind': 'Una regla secreta da puntos: {kind}. ¿Qué regla es?',
+  'lab.riddle-counted': 'Qué puede contar: {rows}. Se cuenta así: {counting}.',
   'lab.write-rule': 'Nuestra regla:',
   // What the controls do.
   'lab.help-reset': 'Pone otra vez en las barras los puntos de este reto.',

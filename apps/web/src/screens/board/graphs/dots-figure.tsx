@@ -10,7 +10,7 @@ import { drawDots } from './draw-dots.ts';
 import type { Dot, Stack } from './graph-data.ts';
 import { stacksOf, unitOfFirst } from './graph-data.ts';
 import { GraphFigure } from './graph-figure.tsx';
-import { axisNumber, nameOf, namesTexts, scaleFor, valueText } from './graph-texts.ts';
+import { axisNumber, bare, nameOf, namesTexts, scaleFor, valueText } from './graph-texts.ts';
 import type { Sheet } from './sheet.ts';
 
 export function DotsFigure({ dots, scene }: { readonly dots: readonly Dot[]; readonly scene: Scene }) {
@@ -84,9 +84,6 @@ function stackValue({ at, dots }: Stack, step: number | null, scene: Scene): str
 
 /** More names than this stand in the table alone. */
 const NAMES_MOST = 16;
-
-/** The number alone: the unit stands on the ruler. */
-const bare = (value: string): string => value.replace(/\s[^\d\s]+$/u, '');
 
 /** The measuring error, where all dots have the same. */
 function errorTold(dots: readonly Dot[], { challenge, inClass }: Scene): readonly string[] {

@@ -1,12 +1,13 @@
 // The first try and the best try of each group, joined by a line.
 
-import { dot, link, plot, ruleY, text } from '@observablehq/plot';
+import type { Markish } from '@observablehq/plot';
+import { dot, link, plot, ruleX, text } from '@observablehq/plot';
 import { HALO } from './draw-dots.ts';
 import { spread } from './label-places.ts';
 import type { ScaleOf } from './plot-scale.ts';
 import { plotScale } from './plot-scale.ts';
 import type { Sheet } from './sheet.ts';
-import { fitting, plain } from './sheet.ts';
+import { plain } from './sheet.ts';
 
 export interface TriesDrawing {
   readonly groups: readonly { readonly first: number; readonly best: number; readonly tries: number }[];
@@ -35,57 +36,112 @@ export function drawTries(of: TriesDrawing, sheet: Sheet): Element {
     drawnPx,
   );
   const yPx = (value: number): number => bottom - ((value - scale.from) / (scale.to - scale.from)) * drawnPx;
-  const width = (labels: readonly Label[]): number =>
-    Math.max(0, ...labels.map(({ texts }) => sheet.textWidth(fitting(texts, sheet))));
-  const left = width(of.firstLabels) + BESIDE_PX;
-  const right = sheet.widthPx - width(of.bestLabels) - BESIDE_PX;
-  const again = of.groups.filter(({ tries }) => tries > 1);
-  const placed = (labels: readonly Label[]) => {
+  const placed = (labels: readonly Label[], roomPx: number): readonly Placed[] => {
     const own = labels.map(({ at }) => yPx(at));
     const ys = spread(own, linePx, top, bottom);
-    return labels.map(({ texts }, k) => ({ label: fitting(texts, sheet), own: own[k] ?? 0, y: ys[k] ?? 0 }));
+    return labels.map(({ texts }, k) => ({
+      label: texts.find((text) => sheet.textWidth(text) <= roomPx) ?? texts.at(-1) ?? '',
+      own: own[k] ?? 0,
+      y: ys[k] ?? 0,
+    }));
   };
-  const [firsts, bests] = [placed(of.firstLabels), placed(of.bestLabels)];
+  const firsts = placed(of.firstLabels, sheet.widthPx / 2);
+  const left = widest(firsts, sheet) + besidePx(firsts);
+  const bests = placed(of.bestLabels, Math.min(sheet.widthPx / 2, sheet.widthPx - left - LEAST_PX - POLE_PX));
+  const right = Math.max(left + LEAST_PX, sheet.widthPx - widest(bests, sheet) - besidePx(bests));
+  const again = of.groups.filter(({ tries }) => tries > 1);
   const heightPx = bottom + linePx * 1.8;
   return plot({
     ...plain(sheet, heightPx),
-    x: { axis: null, domain: [0, 1], range: [left, Math.max(left + 40, right)] },
+    x: { axis: null, domain: [0, sheet.widthPx], range: [0, sheet.widthPx] },
     y: { axis: null, domain: [0, heightPx], range: [0, heightPx] },
     marks: [
-      ruleY(scale.numbers, { x1: 0, x2: 1, y: yPx, stroke: 'var(--square-5)' }),
+      ruleX([left, right], { x: (at: number) => at, y1: top, y2: bottom, stroke: 'var(--square-5)' }),
       link(again, {
-        x1: 0,
-        x2: 1,
+        x1: left,
+        x2: right,
         y1: ({ first }) => yPx(first),
         y2: ({ best }) => yPx(best),
         stroke: 'var(--ink)',
         strokeWidth: 2.2,
       }),
+      ...labelMarks(firsts, left, -1),
+      ...labelMarks(bests, right, 1),
       dot(again, {
-        x: 0,
+        x: left,
         y: ({ first }) => yPx(first),
-        r: 6,
+        r: DOT_PX,
         fill: 'var(--paper)',
         stroke: 'var(--ink)',
         strokeWidth: 2.2,
       }),
-      dot(of.groups, { x: 1, y: ({ best }) => yPx(best), r: 6, fill: 'var(--ink)' }),
-      text(firsts, { x: 0, y: 'y', text: 'label', dx: -BESIDE_PX, textAnchor: 'end', fill: 'var(--ink-2)', ...HALO }),
-      text(bests, {
-        x: 1,
-        y: 'y',
-        text: 'label',
-        dx: BESIDE_PX,
-        textAnchor: 'start',
-        fill: 'var(--ink)',
-        fontWeight: 600,
-        ...HALO,
-      }),
-      text([of.firstTitle], { frameAnchor: 'bottom-left', text: (title: string) => title, dy: -linePx * 0.2 }),
-      text([of.bestTitle], { frameAnchor: 'bottom-right', text: (title: string) => title, dy: -linePx * 0.2 }),
+      dot(of.groups, { x: right, y: ({ best }) => yPx(best), r: DOT_PX, fill: 'var(--ink)' }),
+      ...titleMarks(of, { left, right, yPx: heightPx - linePx * 0.7 }, sheet),
     ],
   });
 }
+
+interface Placed {
+  readonly label: string;
+  /** Where the dot is, and where the text found room: px from the top. */
+  readonly own: number;
+  readonly y: number;
+}
+
+const widest = (labels: readonly Placed[], { textWidth }: Sheet): number =>
+  Math.max(0, ...labels.map(({ label }) => textWidth(label)));
+
+const isMoved = ({ own, y }: Placed): boolean => Math.abs(own - y) > DOT_PX / 2;
+
+/** Where texts had to move away from their dots there is room for poles between them. */
+const besidePx = (labels: readonly Placed[]): number => (labels.some(isMoved) ? POLE_PX : BESIDE_PX);
+
+/** Texts beside the dots at `x`, `way` 1 to the right; with a pole from each dot whose text is not level with it. */
+function labelMarks(labels: readonly Placed[], x: number, way: 1 | -1): readonly Markish[] {
+  return [
+    link(labels.filter(isMoved), {
+      x1: x + way * DOT_PX,
+      x2: x + way * (besidePx(labels) - 3),
+      y1: 'own',
+      y2: 'y',
+      stroke: 'var(--edge)',
+    }),
+    text(labels, {
+      x,
+      y: 'y',
+      text: 'label',
+      dx: way * besidePx(labels),
+      textAnchor: way === 1 ? 'start' : 'end',
+      fill: way === 1 ? 'var(--ink)' : 'var(--ink-2)',
+      ...(way === 1 ? { fontWeight: 600 } : {}),
+      ...HALO,
+    }),
+  ];
+}
+
+/** Under the dots, or at both ends where they would touch. */
+function titleMarks(
+  { firstTitle, bestTitle }: TriesDrawing,
+  { left, right, yPx }: { readonly left: number; readonly right: number; readonly yPx: number },
+  { widthPx, textWidth }: Sheet,
+): readonly Markish[] {
+  const [first, best] = [textWidth(firstTitle), textWidth(bestTitle)];
+  const fits = right - left > (first + best) / 2 + BESIDE_PX && left >= first / 2 && widthPx - right >= best / 2;
+  const title = (words: string, x: number, textAnchor: 'start' | 'middle' | 'end'): Markish =>
+    text([words], { x, y: yPx, text: (one: string) => one, textAnchor });
+  return fits
+    ? [title(firstTitle, left, 'middle'), title(bestTitle, right, 'middle')]
+    : [title(firstTitle, 0, 'start'), title(bestTitle, widthPx, 'end')];
+}
+
+/** px. */
+const DOT_PX = 6;
+
+/** px. The least that lines from one side to the other need. */
+const LEAST_PX = 24;
+
+/** px. Between a dot and its text, with a pole between them. */
+const POLE_PX = 24;
 
 /** px. Between a dot and its text. */
 const BESIDE_PX = 14;

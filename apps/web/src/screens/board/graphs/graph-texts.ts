@@ -34,6 +34,9 @@ export function namesTexts(names: readonly string[], { words }: Scene, say: Talk
   return names.length < 2 ? [listed] : [listed, say('graphs.short-names', { first, more: names.length - 1 })];
 }
 
+/** The number alone, where the unit stands elsewhere or there is no room. */
+export const bare = (value: string): string => value.replace(/\s[^\d\s]+$/u, '');
+
 /** No unit: what is left of a whole number of steps after arithmetic in doubles. */
 const WHOLE = 1e-6;
 

@@ -48,12 +48,7 @@ function Graphs({ scene, lines, freezing }: GraphsOf) {
   const mayFront = useMayFront(scene);
   return (
     <>
-      <Tools rows={rows} freezing={freezing} tell={tell}>
-        <button type="button" className="btn bare graph-button" onClick={() => window.print()}>
-          <Icon name="print" />
-          {say('graphs.print')}
-        </button>
-      </Tools>
+      <Tools rows={rows} freezing={freezing} tell={tell} always={dots.length > 0 && <PrintGraphs />} />
       <HelpTexts
         items={[
           [say('graphs.help-table'), say('graphs.table'), say('graphs.no-table')],
@@ -70,6 +65,16 @@ function Graphs({ scene, lines, freezing }: GraphsOf) {
         <Figures lines={lines} shown={shown} dots={dots} scene={scene} />
       )}
     </>
+  );
+}
+
+function PrintGraphs() {
+  const { say } = useTalkWords();
+  return (
+    <button type="button" className="btn bare graph-button" onClick={() => window.print()}>
+      <Icon name="print" />
+      {say('graphs.print')}
+    </button>
   );
 }
 

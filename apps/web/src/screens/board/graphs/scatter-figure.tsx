@@ -55,7 +55,11 @@ export function ScatterFigure({
   return (
     <GraphFigure
       title={say('graphs.scatter')}
-      lede={[say('graphs.scatter-lede'), ...(front === null ? [] : [say('graphs.front-lede')])]}
+      lede={[
+        say('graphs.scatter-lede'),
+        ...(builds.length > NAMES_SURE ? [say('graphs.some-names')] : []),
+        ...(front === null ? [] : [say('graphs.front-lede')]),
+      ]}
       alt={[
         say('graphs.scatter-alt', { values: told.map((one) => say('graphs.scatter-of', one)).join('; ') }),
         ...(front === null
@@ -75,6 +79,9 @@ export function ScatterFigure({
     </GraphFigure>
   );
 }
+
+/** As many names find room in any drawing, or nearly; of more some may stand in the table alone. */
+const NAMES_SURE = 8;
 
 /** mm2: an exact area in tenths of a cm2. */
 const AREA_SHOWN_MM2 = 30;

@@ -6,7 +6,7 @@ import type { Scene } from '../scene.ts';
 import { drawTries } from './draw-tries.ts';
 import type { Again } from './graph-data.ts';
 import { GraphFigure } from './graph-figure.tsx';
-import { amountText, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
+import { amountText, bare, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
 import type { Sheet } from './sheet.ts';
 
 export function TriesFigure({ groups, scene }: { readonly groups: readonly Again[]; readonly scene: Scene }) {
@@ -31,14 +31,16 @@ export function TriesFigure({ groups, scene }: { readonly groups: readonly Again
       at,
       texts: [one?.firstLabel ?? ''],
     }));
-    const bestLabels = byValue(told, ({ best }) => best).map(([at, alike]) => ({
-      at,
-      texts: namesTexts(
+    const bestLabels = byValue(told, ({ best }) => best).map(([at, alike]) => {
+      const names = namesTexts(
         alike.map(({ name }) => name),
         scene,
         say,
-      ).map((names) => say('graphs.value-of', { value: names, groups: alike[0]?.bestLabel ?? '' })),
-    }));
+      );
+      const value = alike[0]?.bestLabel ?? '';
+      const label = (groups: string, told: string): string => say('graphs.value-of', { value: groups, groups: told });
+      return { at, texts: [...names.map((one) => label(one, value)), label(names.at(-1) ?? '', bare(value))] };
+    });
     const drawing = { groups: told, firstLabels, bestLabels, scaleOf, firstTitle, bestTitle };
     return (sheet: Sheet) => drawTries(drawing, sheet);
   }, [told, scene, challenge, say, firstTitle, bestTitle]);
