@@ -111,12 +111,12 @@ it('says in plain words why the cube cannot be favoured; finds the fairest point
   );
   // What is fairest for paper is told of paper; counted another way, nothing stays that was found before.
   await page.getByRole('button', { name: englishTalk('lab.for-paper', { area: '100 cm²' }), exact: true }).click();
-  expect(await page.locator('.fair-found').count()).toBe(0);
+  await expect.poll(() => page.locator('.fair-found').count()).toBe(0);
   await mostEven(page);
   expect(await page.locator('.fair-found').innerText()).toContain(`${englishTalk('lab.alike-paper')}.`);
   const ways = page.getByRole('group', { name: englishTalk('lab.counting') });
   await ways.locator('[aria-pressed="false"]').first().click();
-  expect(await page.locator('.fair-found').count()).toBe(0);
+  await expect.poll(() => page.locator('.fair-found').count()).toBe(0);
   await ways.locator('[aria-pressed="false"]').first().click();
   await pressOn(page, `summary ${englishTalk('lab.riddle')}`);
   await pressOn(page, `button ${englishTalk('lab.new-riddle')}`);

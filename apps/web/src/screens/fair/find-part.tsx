@@ -22,6 +22,8 @@ export function FindPart() {
     forgetFavour();
     forgetEven();
   }, [kit.data, forgetFavour, forgetEven]);
+  // What is fairest is so of what it was held against.
+  useEffect(forgetEven, [lab.cost, forgetEven]);
   const [wish, setWish] = useState<Wish>(() => ({
     what: 'favour',
     favourite: kit.kinds[0]?.id ?? '',
@@ -31,10 +33,6 @@ export function FindPart() {
     half: false,
     rows: kit.rows.filter(isCountedRow).map(({ id }) => id),
   }));
-  // What was found is of the counts as they were; what is fairest, also of what it was held against.
-  const { counting, cost, minutes } = lab;
-  useEffect(() => favour.forget, [counting, favour.forget]);
-  useEffect(() => even.forget, [counting, cost, minutes, even.forget]);
   // Another way of counting has other rows.
   const rows = wish.rows.filter((id) => kit.rows.some((row) => row.id === id));
   const asked: Wish = { ...wish, rows };
