@@ -5,7 +5,7 @@ import { dot, line, plot, ruleX, ruleY, text } from '@observablehq/plot';
 import { HALO } from './draw-dots.ts';
 import { labelPlaces } from './label-places.ts';
 import type { PlotScale, ScaleOf } from './plot-scale.ts';
-import { plotScale } from './plot-scale.ts';
+import { decimalsOf, plotScale } from './plot-scale.ts';
 import type { Sheet } from './sheet.ts';
 import { fitting, plain } from './sheet.ts';
 
@@ -19,7 +19,7 @@ export interface ScatterDrawing {
   readonly heightTitle: string;
   readonly baseScale: ScaleOf;
   readonly heightScale: ScaleOf;
-  readonly number: (value: number) => string;
+  readonly number: (value: number, least: number) => string;
 }
 
 export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
@@ -28,9 +28,11 @@ export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
   const all = [...of.dots, ...(of.front ?? [])];
   const drawn = { top: linePx * 1.3, bottom: heightPx - linePx * 2.6 };
   const y = plotScale(roomy(all.map(({ height }) => height)), of.heightScale, (drawn.bottom - drawn.top) * 1.2);
-  const left = Math.max(...y.numbers.map((at) => sheet.textWidth(of.number(at)))) + 10;
+  const heightText = textsOf(y, of);
+  const left = Math.max(...y.numbers.map((at) => sheet.textWidth(heightText(at)))) + 10;
   const right = sheet.widthPx - sheet.fontPx;
   const x = plotScale([0, ...roomy([0, ...all.map(({ base }) => base)]).slice(1)], of.baseScale, right - left);
+  const baseText = textsOf(x, of);
   const xPx = (at: number): number => left + ((at - x.from) / (x.to - x.from)) * (right - left);
   const yPx = (at: number): number => drawn.bottom - ((at - y.from) / (y.to - y.from)) * (drawn.bottom - drawn.top);
   const spots = spotsOf(of, ({ base, height }) => [Math.round(xPx(base)), Math.round(yPx(height))], sheet);
@@ -53,8 +55,8 @@ export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
     y: { axis: null, domain: [y.from, y.to], range: [drawn.bottom, drawn.top] },
     marks: [
       ...gridMarks(x, y),
-      text(x.numbers, { x: (at: number) => at, y: () => y.from, dy: linePx * 0.7, text: of.number }),
-      text(y.numbers, { x: () => x.from, y: (at: number) => at, dx: -8, textAnchor: 'end', text: of.number }),
+      text(x.numbers, { x: (at: number) => at, y: () => y.from, dy: linePx * 0.7, text: baseText }),
+      text(y.numbers, { x: () => x.from, y: (at: number) => at, dx: -8, textAnchor: 'end', text: heightText }),
       text([of.heightTitle], { frameAnchor: 'top-left', text: (title: string) => title, dy: sheet.fontPx * 0.2 }),
       text([of.baseTitle], { frameAnchor: 'bottom-right', text: (title: string) => title, dy: -sheet.fontPx * 0.2 }),
       ...frontMarks(of.front, x),
@@ -73,6 +75,12 @@ export function drawScatter(of: ScatterDrawing, sheet: Sheet): Element {
     ],
   });
 }
+
+/** The numbers of one axis, with as many decimals as one of them needs. */
+const textsOf =
+  ({ numbers }: PlotScale, { number }: ScatterDrawing) =>
+  (at: number): string =>
+    number(at, decimalsOf(numbers));
 
 const INK = { fill: 'var(--ink)', fontWeight: 600, ...HALO } as const;
 

@@ -42,7 +42,11 @@ const WHOLE = 1e-6;
 
 export const nameOf = ({ group }: Pick<BoardLine, 'group'>, { record }: Scene): string => groupName(record, group);
 
-export const axisNumber = (words: Words) => (value: number) => words.number(value);
+/** A number of an axis; with `least` decimals, as the others of the axis have them. */
+export const axisNumber =
+  (words: Words) =>
+  (value: number, least = 0): string =>
+    words.number(value, least);
 
 /** The scale for the values of a measure: a length is divided as the ruler is, as far as the grade reads it. */
 export function scaleFor(measure: string, { challenge, inClass, ruler }: Scene): ScaleOf {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { freshSeed, share } from '../../../../../../tests/tools/share.ts';
-import { plotScale } from './plot-scale.ts';
+import { decimalsOf, plotScale } from './plot-scale.ts';
 
 const CM = { inches: false, finest: 0.1, leastStep: 1 };
 const inch = (parts: number) => ({ inches: true, finest: 1 / parts, leastStep: 1 });
@@ -59,4 +59,12 @@ describe('the ruler below the dots', () => {
       { seed, numRuns: share(2000, 200) },
     );
   });
+});
+
+it.each([
+  ['halves', [0, 0.5, 1, 1.5], 1],
+  ['whole numbers', [30, 32, 34], 0],
+  ['quarters, and what doubles leave of a tenth', [0.25, 0.1 + 0.2], 2],
+])('numbers of one axis have the same decimals: %s', (_, numbers, decimals) => {
+  expect(decimalsOf(numbers)).toBe(decimals);
 });

@@ -98,3 +98,16 @@ function sizeOf(part: number, parts: number, step: number, inches: boolean): num
   const halved = [1, 2, 3, 4].find((times) => (part * 2 ** times) % parts === 0) ?? 4;
   return [0.78, 0.6, 0.45, 0.32][halved - 1] ?? 0.32;
 }
+
+/** As many decimals as one of the numbers needs, three at most: 1 stands as 1.0 beside 1.5. */
+export const decimalsOf = (numbers: readonly number[]): number =>
+  [0, 1, 2].find((decimals) => numbers.every((one) => Math.abs(shifted(one, decimals)) < STEP_SLACK)) ?? 3;
+
+/** How far a number is from a whole one once its point is moved. */
+const shifted = (value: number, decimals: number): number => {
+  const moved = value * 10 ** decimals;
+  return moved - Math.round(moved);
+};
+
+/** No unit: what arithmetic in doubles leaves of a whole number. */
+const STEP_SLACK = 1e-6;
