@@ -26,14 +26,16 @@ export function seededTask(seed: number, size: KitSize, everything: boolean): Be
     const [id = ''] = pool.splice(whole(0, pool.length - 1), 1);
     const scale = 0.6 + whole(0, 8) / 10;
     const kind = exampleKind(id, whole(1, 2), chance(0.5) ? 'contact' : 'outline', whole(0, 9));
-    return scaled(everything && chance(0.5) ? withRims(kind) : kind, scale);
+    return scaled(everything && chance(0.5) ? withRims(kind, chance(0.5) ? COARSE : FINE) : kind, scale);
   });
   const pieces = whole(...size.pieces);
   const exactly = chance(0.5);
   const must = everything && chance(0.2) ? whole(0, kinds.length - 1) : -1;
+  // Two of a kind of which there may be one alone: then there is no such build.
+  const least = whole(1, 2);
   const bases = kinds.flatMap(({ ways }) => ways.map(({ baseMm2 }) => baseMm2));
   return {
-    kinds: kinds.map((kind, k) => ({ ...kind, least: k === must ? 1 : 0 })),
+    kinds: kinds.map((kind, k) => ({ ...kind, least: k === must ? least : 0 })),
     pieces: { least: exactly ? pieces : 1, most: pieces },
     beside: everything && chance(0.3),
     baseAtMostMm2: chance(0.3) ? (bases[whole(0, bases.length - 1)] ?? null) : null,
@@ -43,15 +45,19 @@ export function seededTask(seed: number, size: KitSize, everything: boolean): Be
   };
 }
 
-/** Rims that are taken for straight pieces where they lie over an edge, much coarser than any that are used. */
-const withRims = (kind: BestKind): BestKind => ({
+/** Rims that are taken for straight pieces where they lie over an edge; by how much nearer those are. */
+const withRims = (kind: BestKind, by: number): BestKind => ({
   ...kind,
   ways: kind.ways.map((way) => ({
     ...way,
-    topClippedMm: 0.9 * way.topInsideMm,
-    bottomClippedMm: 0.9 * way.bottomInsideMm,
+    topClippedMm: by * way.topInsideMm,
+    bottomClippedMm: by * way.bottomInsideMm,
   })),
 });
+
+/** Much coarser than any that are used, and as the engine's: 48 corners. */
+const COARSE = 0.9;
+const FINE = Math.cos(Math.PI / 48);
 
 function scaled(kind: BestKind, by: number): BestKind {
   return {
