@@ -1,13 +1,13 @@
 // The Challenge screen, as a teacher uses it: a copy with one rule changed, a slip mended after groups have built, units,
 // what is refused, and a challenge that goes and comes back.
 
-import { demoText } from '@cairnmark/demo';
-import { decode } from '@cairnmark/formats';
+import { demoClass, demoText } from '@cairnmark/demo';
+import { decode, encode } from '@cairnmark/formats';
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { onCard } from './tools/card.ts';
 import { copyChallenge, fold, openChallenge, openFolds, row } from './tools/challenge.ts';
-import { allKept, openClass, openScreen, reload, savedClass } from './tools/classes.ts';
+import { allKept, goTo, openClass, openScreen, reload, savedClass } from './tools/classes.ts';
 import { openApp } from './tools/open-app.ts';
 import { english, englishPlan, englishTalk } from './tools/words.ts';
 
@@ -149,4 +149,15 @@ it('a long search for the best build says how far it is, and is stopped', async 
   await page.getByRole('button', { name: englishTalk('best.stop'), exact: true }).click();
   await page.getByText(englishTalk('best.stopped')).waitFor();
   await work.waitFor();
+});
+
+it('where points decide, groups are told a part of the points that were looked at, not of a tower', async () => {
+  const page = await openApp();
+  const demo = demoClass();
+  const challenges = demo.challenges.map((one) => ({ ...one, bestShown: true }));
+  await openClass(page, encode('class', { ...demo, challenges }));
+  await goTo(page, 'Puffins', 'Harbour Wall');
+  await openScreen(page, 'score');
+  // Courtyard, perimeter and marks are beyond the search: 13 of the 29 points for volume are 44.8 %, rounded down.
+  await page.getByText(englishTalk('best.percent-points', { percent: 44, measures: 'volume' })).waitFor();
 });

@@ -8,7 +8,7 @@ import { useBest } from '../../workers/use-best.ts';
 import { useCard } from './card.ts';
 
 export default function NearBest() {
-  const { at, report } = useCard();
+  const { at, report, words, inClass } = useCard();
   const { say } = useTalkWords();
   const { challenge, group, record } = at;
   const events = record.supplies[challenge.id];
@@ -19,13 +19,23 @@ export default function NearBest() {
   }, [ask, challenge, group, events]);
   if (search.kind === 'working') return <p className="mut">{say('best.percent-working')}</p>;
   const { plan, answer } = search.kind === 'found' ? search.found : { plan: null, answer: null };
-  const near = plan === null || answer === null ? null : nearBest(report, plan, answer);
+  if (plan === null || answer === null) return null;
+  const near = nearBest(report, plan, answer);
   if (near === null) return null;
-  const { percent, about, over } = near;
+  const { percent, over } = near;
+  const about = near.about && percent !== 100 ? '-about' : '';
+  const { goal } = plan.task;
+  // Points of the rows that were looked at alone: courtyards and marks of judges are beyond any search.
+  const told =
+    goal.kind === 'most-points'
+      ? say(`best.percent-points${about}`, {
+          percent,
+          measures: words.listed([...new Set(goal.rows.map(({ measure }) => inClass.label(measure)))]),
+        })
+      : say(`best.percent${about}`, { percent });
   return (
     <p className="card-near" role="status">
-      {say(about && percent !== 100 ? 'best.percent-about' : 'best.percent', { percent })}{' '}
-      {over && say('best.percent-over')}
+      {told} {over && say('best.percent-over')}
     </p>
   );
 }

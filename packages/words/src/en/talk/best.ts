@@ -58,6 +58,9 @@ export const best = {
   // What pupils read.
   'best.percent': 'This build reaches {percent} % of the best tower that the pieces allow.',
   'best.percent-about': 'This build reaches at least {percent} % of the best tower that the pieces allow.',
+  'best.percent-points': 'For {measures} this build earns {percent} % of the most points that the pieces allow.',
+  'best.percent-points-about':
+    'For {measures} this build earns at least {percent} % of the most points that the pieces allow.',
   'best.percent-over': 'It is better than any tower with each piece in the middle of the one below!',
   'best.percent-working': 'How near is it to the best possible? Working it out …',
 } as const;

@@ -57,6 +57,10 @@ export const best: Readonly<Record<keyof typeof pattern, string>> = {
   'best.percent': 'Esta construcción llega al {percent} % de la mejor torre que se puede hacer con las piezas.',
   'best.percent-about':
     'Esta construcción llega por lo menos al {percent} % de la mejor torre que se puede hacer con las piezas.',
+  'best.percent-points':
+    'Por {measures}, esta construcción gana el {percent} % de los puntos que se pueden ganar como mucho con las piezas.',
+  'best.percent-points-about':
+    'Por {measures}, esta construcción gana por lo menos el {percent} % de los puntos que se pueden ganar como mucho con las piezas.',
   'best.percent-over': '¡Es mejor que cualquier torre que tenga cada pieza en el centro de la de abajo!',
   'best.percent-working': '¿Cuánto se acerca a lo mejor posible? Calculando …',
 };
