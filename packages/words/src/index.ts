@@ -18,6 +18,8 @@ export type { Reading } from './class-reader.ts';
 export { classReader } from './class-reader.ts';
 export type { ClassWords } from './class-words.ts';
 export type { ClassNames } from './day.ts';
+export type { FairVoice } from './fair.ts';
+export { labKindName, leadText, mixSides, pointsRuleText, timesText, whyNotSentences } from './fair.ts';
 export type { CautionId, CountedThing, IssueCode, MeasureName, NameTables } from './keys.ts';
 export type { Language } from './language.ts';
 export { LANGUAGES } from './language.ts';

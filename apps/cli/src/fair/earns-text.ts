@@ -2,9 +2,9 @@
 
 import type { Earned } from '@cairnmark/scoring';
 import { whoEarns } from '@cairnmark/scoring';
+import { labKindName } from '@cairnmark/words';
 import { tableText } from '../table.ts';
 import type { TerminalLab } from './lab.ts';
-import { kindName } from './rule-text.ts';
 
 export function earnsText(lab: TerminalLab): readonly string[] {
   const { challenge, counting, kit, data, today, words, inClass, say } = lab;
@@ -17,7 +17,7 @@ export function earnsText(lab: TerminalLab): readonly string[] {
     ...(per100Cm2 === null ? [] : [say('fair.for-paper')]),
   ];
   const rows = kit.data.kinds.map(({ id, measures }, k) => [
-    kindName(id, lab),
+    labKindName(id, lab),
     ...used.map(({ j }) => words.number(measures[j] ?? 0)),
     words.number(perPiece.values[k] ?? 0),
     ...(per100Cm2 === null ? [] : [oneDecimal(per100Cm2.values[k] ?? null, lab)]),
@@ -56,7 +56,7 @@ function spreadTexts(perPiece: Earned, per100Cm2: Earned | null, lab: TerminalLa
   const [highest, lowest] = [Math.max(...known), Math.min(...known)];
   const second = Math.max(...known.filter((value) => value < highest));
   const next = kit.kinds.filter((_, k) => values[k] === second).map(({ name }) => name);
-  const names = favourites.map((id) => kindName(id, lab));
+  const names = favourites.map((id) => labKindName(id, lab));
   const told = { lead: words.counted('points', lead), next: words.listed(next) };
   const favoured =
     gap === 0
@@ -71,7 +71,11 @@ function spreadTexts(perPiece: Earned, per100Cm2: Earned | null, lab: TerminalLa
     ...(share === null ? [] : [say('lab.share', { percent: words.number(Math.round(100 * share)) })]),
     ...(per100Cm2 === null
       ? []
-      : [say('fair.favours-paper', { favourites: words.listed(per100Cm2.favourites.map((id) => kindName(id, lab))) })]),
+      : [
+          say('fair.favours-paper', {
+            favourites: words.listed(per100Cm2.favourites.map((id) => labKindName(id, lab))),
+          }),
+        ]),
   ];
 }
 

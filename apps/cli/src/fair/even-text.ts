@@ -2,10 +2,11 @@
 
 import type { Evenness, EvenTask, ExactlyEven, Times } from '@cairnmark/scoring';
 import { mostEven } from '@cairnmark/scoring';
+import { pointsRuleText, timesText } from '@cairnmark/words';
 import { section } from '../section.ts';
 import { WORK } from './favour-text.ts';
 import type { TerminalLab } from './lab.ts';
-import { ruleText, scoresText, timesText, totalsText } from './rule-text.ts';
+import { scoresText, totalsText } from './rule-text.ts';
 
 export const evenTask = ({ data, options }: TerminalLab): EvenTask => ({
   data,
@@ -31,7 +32,7 @@ function answerTexts(answer: Evenness, lab: TerminalLab): readonly string[] {
   const spread = say('lab.even-spread', { lowest: points(rule.lowest), highest: points(rule.highest) });
   const percent = words.number(Math.round(1000 * (rule.share ?? 0)) / 10);
   return [
-    `${words.capital(ruleText(data.rows, rule.rates, lab))}.`,
+    `${words.capital(pointsRuleText(data.rows, rule.rates, lab))}.`,
     scoresText(rule, lab),
     rule.share === null ? spread : say('fair.even-share', { spread, percent }),
     ...(rule.gap === 0 ? [say('lab.even-exact')] : exactlyTexts(exactly, lab)),
@@ -40,7 +41,8 @@ function answerTexts(answer: Evenness, lab: TerminalLab): readonly string[] {
 
 function exactlyTexts(exactly: ExactlyEven, lab: TerminalLab): readonly string[] {
   const { data, options, words, say } = lab;
-  if (exactly.possible) return [say('lab.even-exact-rule', { rule: ruleText(data.rows, exactly.rule.rates, lab) })];
+  if (exactly.possible)
+    return [say('lab.even-exact-rule', { rule: pointsRuleText(data.rows, exactly.rule.rates, lab) })];
   const side = (times: readonly Times[]): string =>
     words.listed(times.map((one) => timesText(one.times, one.kind, lab)));
   const [these, those] = [side(exactly.these), side(exactly.those)];

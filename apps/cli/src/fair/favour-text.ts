@@ -2,10 +2,11 @@
 
 import type { Favouring, FavourTask, Offer, WhyNot } from '@cairnmark/scoring';
 import { favour, offers } from '@cairnmark/scoring';
+import { labKindName, leadText, pointsRuleText, whyNotSentences } from '@cairnmark/words';
 import { section } from '../section.ts';
 import type { TerminalLab } from './lab.ts';
-import { kindName, leadText, ruleText, scoresText } from './rule-text.ts';
-import { sidesText, whyText } from './why-text.ts';
+import { scoresText } from './rule-text.ts';
+import { sidesText } from './why-text.ts';
 
 /** Thousands of times what the kit of a school takes; the terminal has no button to stop it. */
 export const WORK = { branchesMost: 100_000 } as const;
@@ -25,7 +26,7 @@ export function favourText(favourite: string, lab: TerminalLab): readonly string
   const task = favourTask(favourite, lab);
   const answer = favour(task, { order: 'fewest-rows', rules: options.rules }, WORK);
   const heading = say('fair.one', {
-    solid: kindName(favourite, lab),
+    solid: labKindName(favourite, lab),
     lead: words.counted('points', task.lead),
     most: words.counted('points', task.most),
   });
@@ -34,7 +35,7 @@ export function favourText(favourite: string, lab: TerminalLab): readonly string
 
 function answerTexts(answer: Favouring, task: FavourTask, lab: TerminalLab): readonly string[] {
   const { say, words } = lab;
-  const solid = kindName(task.favourite, lab);
+  const solid = labKindName(task.favourite, lab);
   switch (answer.status) {
     case 'not-settled':
       return [say('fair.not-settled', { count: answer.branches })];
@@ -42,7 +43,7 @@ function answerTexts(answer: Favouring, task: FavourTask, lab: TerminalLab): rea
       const isLead = answer.why.code === 'lead-out-of-reach';
       return [
         say(isLead ? 'lab.cannot-so' : 'lab.cannot', { solid }),
-        whyText(answer.why, task, lab),
+        whyNotSentences(answer.why, soughtOf(task), lab).join(' '),
         ...sidesText(answer.why, task, lab).map((line) => `  ${line}`),
         ...offerTexts(task, answer.why, lab),
       ];
@@ -52,7 +53,7 @@ function answerTexts(answer: Favouring, task: FavourTask, lab: TerminalLab): rea
         ...answer.rules.flatMap((rule, k) => [
           say('fair.rule', {
             number: k + 1,
-            rule: words.capital(ruleText(task.data.rows, rule.rates, lab)),
+            rule: words.capital(pointsRuleText(task.data.rows, rule.rates, lab)),
             lead: leadText(rule, task.favourite, lab),
           }),
           `   ${scoresText(rule, lab)}`,
@@ -84,7 +85,7 @@ function offerText({ rows, negative, task, rule }: Offer, favourite: string, lab
       : say(negative ? 'lab.offer-both' : 'lab.offer-rows', { rows: names });
   return say('fair.offer', {
     offer,
-    rule: ruleText(task.data.rows, rule.rates, lab),
+    rule: pointsRuleText(task.data.rows, rule.rates, lab),
     lead: leadText(rule, favourite, lab),
   });
 }
@@ -95,12 +96,15 @@ export function everySolidText(lab: TerminalLab): readonly string[] {
   const lines = kit.kinds.map(({ id, name }) => {
     const task = favourTask(id, lab);
     const answer = favour(task, { order: 'fewest-rows', rules: 1 }, WORK);
-    if (answer.status === 'impossible') return say('fair.cannot', { solid: name, why: whyText(answer.why, task, lab) });
+    if (answer.status === 'impossible')
+      return say('fair.cannot', { solid: name, why: whyNotSentences(answer.why, soughtOf(task), lab).join(' ') });
     if (answer.status === 'not-settled') {
       return say('fair.cannot', { solid: name, why: say('fair.not-settled', { count: answer.branches }) });
     }
     const rates = answer.rules[0]?.rates ?? [];
-    return say('fair.can', { solid: name, rule: ruleText(task.data.rows, rates, lab) });
+    return say('fair.can', { solid: name, rule: pointsRuleText(task.data.rows, rates, lab) });
   });
   return section(say('fair.each', { most: words.counted('points', options.most) }), lines);
 }
+
+const soughtOf = (task: FavourTask) => ({ ...task, rows: task.data.rows });

@@ -1,9 +1,10 @@
 // What the search for the fairest points came to, and whether all could ever earn alike.
 
 import type { Evenness, ExactlyEven, Times } from '@cairnmark/scoring';
+import { pointsRuleText, timesText } from '@cairnmark/words';
 import { costText, decimalsOf, paperOf, rounded } from './earned.ts';
 import type { Cost, Lab } from './lab.ts';
-import { kindName, ruleText, useLab } from './lab.ts';
+import { useLab } from './lab.ts';
 import { TriedRule } from './tried-rule.tsx';
 
 export function EvenFound({
@@ -46,13 +47,12 @@ function exactlyText(
   { cost, negative, rows }: { readonly cost: Cost; readonly negative: boolean; readonly rows: readonly string[] },
   lab: Lab,
 ): string {
-  const { say, words, kit } = lab;
+  const { say, words } = lab;
   if (exactly.possible) {
-    const rates = kit.rows.map(({ id }) => exactly.rule.rates[rows.indexOf(id)] ?? 0);
-    return say('lab.even-exact-rule', { rule: ruleText(kit.rows, rates, lab) });
+    return say('lab.even-exact-rule', { rule: pointsRuleText(rows, exactly.rule.rates, lab) });
   }
   const listed = (side: readonly Times[]): string =>
-    words.listed(side.map(({ kind, times }) => say('lab.times', { count: times, solid: kindName(kind, lab) })));
+    words.listed(side.map(({ kind, times }) => timesText(times, kind, lab)));
   const sides = { these: listed(exactly.these), those: listed(exactly.those) };
   return negative
     ? say('lab.even-never-negative', { ...sides, unlike: say(`lab.unlike-${cost}`) })

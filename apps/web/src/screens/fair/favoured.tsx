@@ -1,9 +1,10 @@
 // Whom the points favour, by how much, and how far apart the highest and the lowest are.
 
 import type { Earned } from '@cairnmark/scoring';
+import { labKindName } from '@cairnmark/words';
 import { decimalsOf, rounded } from './earned.ts';
 import type { Lab } from './lab.ts';
-import { kindName, useLab } from './lab.ts';
+import { useLab } from './lab.ts';
 
 export function Favoured({ earned }: { readonly earned: Earned }) {
   const lab = useLab();
@@ -42,7 +43,7 @@ function favouredText({ values, favourites, gap }: Earned, highest: number, lab:
   // The difference of the two numbers that are seen, so that whoever takes them away from each other finds it.
   const lead = words.counted('points', rounded(highest) - rounded(second), decimalsOf(values));
   const told = { lead, next: words.listed(nexts) };
-  const [first, ...others] = favourites.map((id) => kindName(id, lab));
+  const [first, ...others] = favourites.map((id) => labKindName(id, lab));
   return others.length === 0
     ? say('lab.favours', { favourite: first ?? '', ...told })
     : say('lab.favours-several', { favourites: words.listed([first ?? '', ...others]), ...told });

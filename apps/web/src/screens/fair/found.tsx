@@ -1,7 +1,8 @@
 // What the search for points that favour a solid came to: the rules, the smallest first, or why there is none.
 
+import { labKindName, leadText } from '@cairnmark/words';
 import type { FairQuestions } from '../../workers/fair-questions.ts';
-import { kindName, useLab } from './lab.ts';
+import { useLab } from './lab.ts';
 import type { Wish } from './task.ts';
 import { TriedRule } from './tried-rule.tsx';
 import { WhyNot } from './why-not.tsx';
@@ -15,12 +16,11 @@ interface FoundOf {
 
 export function Found({ wish, answer: { favouring, offers }, rows }: FoundOf) {
   const lab = useLab();
-  const { say, words } = lab;
-  const solid = kindName(wish.favourite, lab);
+  const { say } = lab;
+  const solid = labKindName(wish.favourite, lab);
   if (favouring.status === 'not-settled') return <p className="note">{say('lab.stopped')}</p>;
   if (favouring.status === 'impossible') return <WhyNot wish={wish} why={favouring.why} offers={offers} rows={rows} />;
   const { rules, complete } = favouring;
-  const place = lab.kit.kinds.findIndex(({ id }) => id === wish.favourite);
   return (
     <div className="note fair-found">
       <p>
@@ -34,11 +34,7 @@ export function Found({ wish, answer: { favouring, offers }, rows }: FoundOf) {
         {rules.map((rule) => (
           <li key={rule.rates.join()}>
             <TriedRule rule={rule} rows={rows}>
-              {say('lab.rule-lead', {
-                solid,
-                points: words.counted('points', rule.scores[place] ?? 0),
-                lead: words.number(rule.lead),
-              })}
+              {leadText(rule, wish.favourite, lab)}
             </TriedRule>
           </li>
         ))}

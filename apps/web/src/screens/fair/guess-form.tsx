@@ -3,9 +3,10 @@
 import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { Riddle } from '@cairnmark/scoring';
 import { riddlePoints } from '@cairnmark/scoring';
+import { labKindName } from '@cairnmark/words';
 import { useState } from 'preact/hooks';
 import { NumberField } from '../../parts/number-field.tsx';
-import { kindName, rowText, useLab } from './lab.ts';
+import { rowText, useLab } from './lab.ts';
 
 export function GuessForm({ riddle }: { readonly riddle: Riddle }) {
   const lab = useLab();
@@ -41,7 +42,7 @@ export function GuessForm({ riddle }: { readonly riddle: Riddle }) {
     }
     tell(
       say('lab.guess-wrong', {
-        solid: kindName(piece.kind, lab),
+        solid: labKindName(piece.kind, lab),
         guess: words.counted('points', points[wrong] ?? 0),
         points: words.counted('points', piece.points),
       }),

@@ -40,29 +40,9 @@ export function useLab(): Lab {
   return lab;
 }
 
-export const kindName = (id: string, { kit }: Pick<Lab, 'kit'>): string =>
-  kit.kinds.find((kind) => kind.id === id)?.name ?? id;
-
 /** Rows by id with their rates, those of 0 left out. */
 export const named = (rows: readonly { readonly id: string }[], rates: readonly number[]): Record<string, number> =>
   Object.fromEntries(rows.flatMap(({ id }, j) => (rates[j] ? [[id, rates[j]]] : [])));
-
-/** "2 points for every face, −1 point for every 10 cm² of paper". */
-export function ruleText(rows: readonly LabRow[], rates: readonly number[], lab: Lab): string {
-  const { words } = lab;
-  const given = rows.map((row, j) => ({ row, rate: rates[j] ?? 0 }));
-  // What gives comes before what takes.
-  const ordered = [...given.filter(({ rate }) => rate > 0), ...given.filter(({ rate }) => rate < 0)];
-  return words.listed(ordered.map(({ row, rate }) => rateText(row, rate, lab)));
-}
-
-function rateText({ id, per }: LabRow, rate: number, { words, inClass, say }: Lab): string {
-  const points = words.counted('points', rate);
-  if (per !== 1)
-    return say('lab.rate-amount', { points, per: inClass.exactAmount(id, per), measure: inClass.label(id) });
-  // The noun alone: "1 face" without its number.
-  return say('lab.rate-counted', { points, thing: inClass.exactAmount(id, 1).replace(/^1\s/u, '') });
-}
 
 /** "Height, each 1 cm". */
 export const rowText = ({ id, per }: LabRow, { words, inClass, say }: Lab): string => {

@@ -3,6 +3,7 @@
 import { isCountedRow, withRows } from '@cairnmark/engine';
 import type { RiddleRule, RuleFamily } from '@cairnmark/scoring';
 import { RULE_FAMILIES } from '@cairnmark/scoring';
+import { labKindName, pointsRuleText } from '@cairnmark/words';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { kitScale } from '../../drawing/kit-scale.ts';
 import { Choice } from '../../parts/choice.tsx';
@@ -11,7 +12,7 @@ import { SolidPicture } from '../../parts/solid-picture.tsx';
 import { useFairSearch } from '../../workers/use-fair.ts';
 import { GuessForm } from './guess-form.tsx';
 import type { Lab } from './lab.ts';
-import { kindName, ruleText, useLab } from './lab.ts';
+import { useLab } from './lab.ts';
 
 export function RiddlePart() {
   const lab = useLab();
@@ -65,14 +66,14 @@ function Asked({ answer: { riddle, onKit } }: { readonly answer: Answer }) {
           {riddle.examples.map((piece) => (
             <li key={piece.kind} className="fair-example">
               <Picture kind={piece.kind} />
-              <span>{kindName(piece.kind, lab)}</span> <b>{points(piece.points)}</b>
+              <span>{labKindName(piece.kind, lab)}</span> <b>{points(piece.points)}</b>
             </li>
           ))}
         </ul>
         {check !== null && (
           <div className="fair-check">
             <Picture kind={check.kind} />
-            <span>{say('lab.try-on', { solid: kindName(check.kind, lab) })}</span>
+            <span>{say('lab.try-on', { solid: labKindName(check.kind, lab) })}</span>
             {isShown ? (
               <b className="fair-shown">{points(check.points)}</b>
             ) : (
@@ -141,7 +142,7 @@ function Alike({ onKit }: { readonly onKit: Answer['onKit'] }) {
     <p className="mut fair-teacher">
       {one !== undefined && other !== undefined
         ? say('lab.cannot-tell', { one: riddleText(one, lab), other: riddleText(other, lab) })
-        : say('lab.tell-all', { solids: words.listed(onKit.examplesForAll.map((kind) => kindName(kind, lab))) })}
+        : say('lab.tell-all', { solids: words.listed(onKit.examplesForAll.map((kind) => labKindName(kind, lab))) })}
     </p>
   );
 }
@@ -149,8 +150,8 @@ function Alike({ onKit }: { readonly onKit: Answer['onKit'] }) {
 /** "2 points for every face and 1 point for the piece itself". */
 function riddleText({ rates, each }: RiddleRule, lab: Lab): string {
   const { say, words, kit } = lab;
-  const rows = kit.rows.filter(isCountedRow);
-  const text = ruleText(rows, rates, lab);
+  const rows = kit.rows.filter(isCountedRow).map(({ id }) => id);
+  const text = pointsRuleText(rows, rates, lab);
   if (each === 0) return text;
   return words.listed([text, say('lab.piece-itself', { points: words.counted('points', each) })]);
 }

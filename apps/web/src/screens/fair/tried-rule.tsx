@@ -1,7 +1,8 @@
 // A rule that was found, and the way into the bars.
 
 import type { LabRule } from '@cairnmark/scoring';
-import { ruleText, useLab } from './lab.ts';
+import { pointsRuleText } from '@cairnmark/words';
+import { useLab } from './lab.ts';
 
 /** A rule in words, and a button that puts it into the bars. */
 export function TriedRule({
@@ -24,7 +25,7 @@ export function TriedRule({
   return (
     <>
       <p>
-        {before} <b>{words.capital(ruleText(kit.rows, all, lab))}.</b> {children}
+        {before} <b>{words.capital(pointsRuleText(rows, rates, lab))}.</b> {children}
       </p>
       <button type="button" className="btn" aria-pressed={isTried} onClick={() => tryRates(byRow)}>
         {say(isTried ? 'lab.trying' : 'lab.try')}

@@ -1,8 +1,9 @@
 // Why no points favour a solid: the proof in words, the numbers that prove it side by side, and what would help.
 
 import type { Offer, Offers, WhyNot as Why } from '@cairnmark/scoring';
+import { labKindName, leadText, timesText, whyNotSentences } from '@cairnmark/words';
 import type { Lab } from './lab.ts';
-import { kindName, rowText, ruleText, useLab } from './lab.ts';
+import { rowText, useLab } from './lab.ts';
 import type { Wish } from './task.ts';
 import { TriedRule } from './tried-rule.tsx';
 
@@ -16,72 +17,18 @@ interface WhyOf {
 export function WhyNot({ wish, why, offers, rows }: WhyOf & { readonly offers: Offers | null }) {
   const lab = useLab();
   const { say } = lab;
-  const solid = kindName(wish.favourite, lab);
+  const solid = labKindName(wish.favourite, lab);
   // Larger points would help, which is told already, or nothing is left that might.
   const hasHelp = why.code === 'lead-out-of-reach' || (wish.negative && rows.length === lab.kit.rows.length);
   return (
     <div className="warnbox fair-why">
       <p>
         <b>{say(why.code === 'lead-out-of-reach' ? 'lab.cannot-so' : 'lab.cannot', { solid })}</b>{' '}
-        {whyTexts({ wish, why, rows }, lab).join(' ')}
+        {whyNotSentences(why, { ...wish, rows }, lab).join(' ')}
       </p>
       <Sides wish={wish} why={why} rows={rows} />
       {offers?.status === 'tried' && (offers.offers.length > 0 || !hasHelp) && <Helps offers={offers.offers} />}
     </div>
-  );
-}
-
-function whyTexts({ wish, why, rows }: WhyOf, lab: Lab): readonly string[] {
-  const { say, words } = lab;
-  const solid = kindName(wish.favourite, lab);
-  switch (why.code) {
-    case 'zero':
-      return [say('lab.why-zero')];
-    case 'twin':
-    case 'dominated':
-      return [say(`lab.why-${why.code}`, { other: kindName(why.by, lab) })];
-    case 'mix': {
-      const sides = {
-        solid,
-        these: times(why.times, wish.favourite, lab),
-        those: words.listed(why.others.map((other) => times(other.times, other.kind, lab))),
-      };
-      return [say(wish.negative ? 'lab.why-mix-exact' : 'lab.why-mix', sides)];
-    }
-    case 'lead-out-of-reach': {
-      const { greatestLead, atGreatest, maxNeeded, atNeeded } = why;
-      const most = words.counted('points', wish.most);
-      return [
-        atGreatest === null
-          ? say('lab.why-lead-never', { most, solid })
-          : say('lab.why-lead', {
-              most,
-              solid,
-              lead: words.counted('points', greatestLead),
-              rule: rowsText(rows, atGreatest.rates, lab),
-            }),
-        ...(maxNeeded === null || atNeeded === null
-          ? []
-          : [
-              say('lab.why-needed', {
-                most: words.counted('points', maxNeeded),
-                rule: rowsText(rows, atNeeded.rates, lab),
-              }),
-            ]),
-      ];
-    }
-  }
-}
-
-const times = (count: number, kind: string, lab: Lab): string =>
-  lab.say('lab.times', { count, solid: kindName(kind, lab) });
-
-function rowsText(rows: readonly string[], rates: readonly number[], lab: Lab): string {
-  const { kit } = lab;
-  return ruleText(
-    kit.rows,
-    kit.rows.map(({ id }) => rates[rows.indexOf(id)] ?? 0),
-    lab,
   );
 }
 
@@ -137,7 +84,7 @@ function sidesOf({ wish, why, rows }: WhyOf, lab: Lab): readonly SideOf[] | null
   const alone = (kind: string): SideOf => {
     const measures = kit.data.kinds.find(({ id }) => id === kind)?.measures ?? [];
     return {
-      title: kindName(kind, lab),
+      title: labKindName(kind, lab),
       totals: rows.map((row) => measures[kit.rows.findIndex(({ id }) => id === row)] ?? 0),
     };
   };
@@ -147,9 +94,9 @@ function sidesOf({ wish, why, rows }: WhyOf, lab: Lab): readonly SideOf[] | null
       return [alone(wish.favourite), alone(why.by)];
     case 'mix':
       return [
-        { title: times(why.times, wish.favourite, lab), totals: why.totalOfFavourite },
+        { title: timesText(why.times, wish.favourite, lab), totals: why.totalOfFavourite },
         {
-          title: why.others.map((other) => times(other.times, other.kind, lab)).join(' + '),
+          title: why.others.map((other) => timesText(other.times, other.kind, lab)).join(' + '),
           totals: why.totalOfOthers,
         },
       ];
@@ -187,19 +134,13 @@ function Help({ offer: { rows, negative, task, rule } }: { readonly offer: Offer
       return row === undefined ? id : lab.inClass.label(row.id);
     }),
   );
-  const solid = kindName(task.favourite, lab);
-  const place = kit.kinds.findIndex(({ id }) => id === task.favourite);
   const head =
     rows.length === 0
       ? say('lab.offer-negative')
       : say(negative ? 'lab.offer-both' : 'lab.offer-rows', { rows: added });
   return (
     <TriedRule rule={rule} rows={task.data.rows} before={head}>
-      {say('lab.rule-lead', {
-        solid,
-        points: words.counted('points', rule.scores[place] ?? 0),
-        lead: words.number(rule.lead),
-      })}
+      {leadText(rule, task.favourite, lab)}
     </TriedRule>
   );
 }
