@@ -56,7 +56,7 @@ describe('the best build', () => {
     });
   });
 
-  it('never claims to be best of all builds where another is higher', () => {
+  it('[B3] never claims to be best of all builds where another is higher', () => {
     const [cones, cubes] = CASES.beyondCentred;
     const feet = bestOf(taskOf({ ...LEVEL, kit: { cone: 4, octPrism: 1 }, pieces: 5, exactly: false }, TALLEST));
     expectNear(feet.value, cones?.centredBest ?? Number.NaN, NEAR);
@@ -157,7 +157,7 @@ describe('what the search may not cut off', () => {
   });
 });
 
-describe('where there is none, it says why', () => {
+describe('[B5] where there is none, it says why', () => {
   const why = (task: BestTask): unknown => {
     const answer = bestBuild(task, LIMIT);
     return answer.kind === 'none' ? answer.why : answer;
@@ -184,7 +184,7 @@ describe('where there is none, it says why', () => {
   });
 });
 
-describe('most points', () => {
+describe('[B6] most points', () => {
   it('a row without points gives its floor all the same, and the ceiling knows of it', () => {
     const rows = [{ id: 'gift', measure: 'base-area', points: 0, per: 8, rounding: 'up', floorPoints: 2 }] as const;
     const one = taskOf({ ...LEVEL, kit: { cube: 1 }, pieces: 1 }, { kind: 'most-points', rows });
@@ -203,7 +203,7 @@ describe('most points', () => {
 });
 
 describe('friction', () => {
-  it('caps the tilt at its angle: a cube alone tips at 45 degrees and slides at 0.4', () => {
+  it('[B2] caps the tilt at its angle: a cube alone tips at 45 degrees and slides at 0.4', () => {
     const grips = { between: [[0.4]], onTable: [0.4] };
     const one = taskOf({ ...LEVEL, kit: { cube: 1 }, pieces: 1 }, { kind: 'greatest-tilt' });
     expectNear(bestOf({ ...one, grips }).value, 0.4, NEAR);

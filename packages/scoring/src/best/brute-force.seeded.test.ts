@@ -8,7 +8,7 @@ import { freshSeed, share } from '../../../../tests/tools/share.ts';
 const KITS = share(600, 200);
 const FRESH = share(300, 30);
 
-describe('the best build against trying everything', () => {
+describe('[B1] the best build against trying everything', () => {
   it(`agrees on ${KITS} kits, seeds 1 to ${KITS}`, () => {
     const all = Array.from({ length: KITS }, (_, k) => compared(k + 1));
     expect(all.flatMap(({ agree }, k) => (agree ? [] : [k + 1]))).toEqual([]);

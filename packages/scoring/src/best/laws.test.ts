@@ -98,7 +98,7 @@ describe('the best build', () => {
 });
 
 describe('the work limit', () => {
-  it('cuts the search off at the same place, and then nothing is called the best', () => {
+  it('[B4] cuts the search off at the same place, and then nothing is called the best', () => {
     fc.assert(
       fc.property(seed, fc.integer({ min: 0, max: 30 }), (of, limit) => {
         const task = taskOf(of);

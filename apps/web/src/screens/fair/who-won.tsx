@@ -5,7 +5,7 @@ import { pointsTable } from '@cairnmark/engine';
 import type { FileIssue } from '@cairnmark/formats';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { Link } from 'wouter-preact';
-import { useWords } from '../../app/use-words.ts';
+import { useScreenWords, useWords } from '../../app/use-words.ts';
 import { useEdit } from '../../store/edit-class.ts';
 import { useSession } from '../../store/use-session.ts';
 import { useClassScore } from '../../workers/use-engine.ts';
@@ -16,6 +16,7 @@ import { withPoints } from './ranked-under.ts';
 
 export function WhoWon({ close }: { readonly close: () => void }) {
   const { say, at, kit, rates, counting } = useLab();
+  const screen = useScreenWords();
   const heading = useRef<HTMLHeadingElement>(null);
   const { challenge } = at;
   const [kept, setKept] = useState<string | null>(null);
@@ -48,6 +49,7 @@ export function WhoWon({ close }: { readonly close: () => void }) {
         </p>
       )}
       <Faults issues={issues} />
+      {score === null && failed === null && working && <p role="status">{screen.say('frame.loading')}</p>}
       {score !== null && <RankedTable score={score} record={record} before={challenge} after={retried.copy} />}
       <Keep retried={retried} kept={kept} keep={setKept} />
     </section>
