@@ -47,6 +47,9 @@ export class WebHost {
   readonly files: Files = new Map();
   gone: Error | null = null;
 
+  /** False: it answers, and has it not. */
+  has = (url: string): boolean => this.gone !== null || this.files.has(new URL(url).pathname.slice('/app/'.length));
+
   get(url: string): string {
     const text = this.files.get(new URL(url).pathname.slice('/app/'.length));
     if (this.gone !== null || text === undefined) throw this.gone ?? new TypeError(`no ${url}`);
@@ -78,6 +81,8 @@ export interface RunningWorker {
   isAlone(pages: readonly string[]): Promise<boolean>;
 }
 
+const destinationOf = (url: string): string => (url.endsWith('.js') ? 'script' : url.endsWith('.css') ? 'style' : '');
+
 /** Our worker as a version of the app has it. */
 export async function workerOf(version: string, host: WebHost, kept: KeptFiles): Promise<RunningWorker> {
   const source = 'apps/web/src/offline/service-worker.ts';
@@ -89,7 +94,8 @@ export async function workerOf(version: string, host: WebHost, kept: KeptFiles):
     skipWaiting: async () => undefined,
   };
   const files = [...host.files.keys()].filter((name) => name !== '');
-  const fromHost = async ({ url }: { url: string }): Promise<Response> => new Response(host.get(url));
+  const fromHost = async ({ url }: { url: string }): Promise<Response> =>
+    host.has(url) ? new Response(host.get(url)) : new Response('', { status: 404 });
   new Function('self', 'caches', 'fetch', 'Request', 'Client', 'VERSION', 'FILES', code)(
     self,
     kept,
@@ -108,7 +114,10 @@ export async function workerOf(version: string, host: WebHost, kept: KeptFiles):
     answer: (url) =>
       new Promise((done, fail) => {
         const respondWith = (answer: Promise<Response>): void => void answer.then((one) => one.text()).then(done, fail);
-        tell('onfetch', { request: { url, method: 'GET', mode: 'navigate' }, respondWith });
+        tell('onfetch', {
+          request: { url, method: 'GET', mode: 'navigate', destination: destinationOf(url) },
+          respondWith,
+        });
       }),
     isAlone: (pages) =>
       new Promise((done) => {

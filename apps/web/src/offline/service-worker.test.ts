@@ -41,6 +41,24 @@ describe('the worker', () => {
     expect([...at.kept.shelves.keys()]).toEqual(expect.arrayContaining(OTHERS));
   });
 
+  it('that took over between a page of the older version and its parts has the page loaded anew', async () => {
+    const a = await put('A');
+    await a.install();
+    await a.activate();
+    const b = await put('B');
+    await b.install();
+    await b.activate();
+    expect(await b.answer(`${SCOPE}assets/A.js`)).toContain('location.reload()');
+    expect(await b.answer(`${SCOPE}assets/A.css`)).toBe('');
+    // The same where the older one still answers, with its shelf gone.
+    expect(await a.answer(`${SCOPE}assets/A.js`)).toContain('location.reload()');
+    // What a still newer version has put on the host is taken from there.
+    at.host.files.set('assets/C.js', 'C');
+    expect(await b.answer(`${SCOPE}assets/C.js`)).toBe('C');
+    at.host.gone = NETWORK;
+    await expect(b.answer(`${SCOPE}assets/A.js`)).rejects.toBe(NETWORK);
+  });
+
   it('leaves nothing of a version that broke off or found no room, and all of the one at work', async () => {
     const a = await put('A');
     await a.install();

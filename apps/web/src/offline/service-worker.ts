@@ -13,6 +13,16 @@ declare const VERSION: string;
 /** Addresses beside the page, without the page itself. */
 declare const FILES: readonly string[];
 
+/**
+ * Loads the page anew, once in a visit: on a busy device this version may take over between the page of the one before and its
+ * parts, which are gone then, and the page would stay empty. The page that comes is ours.
+ */
+const ANEW = `const key = ${JSON.stringify(`cairnmark anew ${VERSION}`)};
+if (sessionStorage.getItem(key) === null) {
+  sessionStorage.setItem(key, 'yes');
+  location.reload();
+}`;
+
 /** Relative to the scope. Not by a file's name: some hosts send that on to the folder, and what was sent on is no page. */
 const PAGE = './';
 /** Several copies of the app may lie on one host, in folders of their own. */
@@ -24,6 +34,7 @@ self.onactivate = (event) => event.waitUntil(begin());
 self.onfetch = (event) => {
   const name = nameOf(event.request);
   if (name !== null) event.respondWith(kept(name, event.request));
+  else if (isPart(event.request)) event.respondWith(fromHost(event.request));
 };
 self.onmessage = ({ data, source, ports: [port] }) => {
   if (source instanceof Client) void answer(data, source.id).then((yes) => port?.postMessage(yes));
@@ -73,10 +84,24 @@ function nameOf(request: Request): string | null {
   return FILES.includes(name) ? name : null;
 }
 
+/** What only a version of the app asks for, ours or another. */
+function isPart({ url, method, destination }: Request): boolean {
+  const within = url.startsWith(`${self.registration.scope}assets/`);
+  return within && method === 'GET' && (destination === 'script' || destination === 'style');
+}
+
+/** A part that neither the shelf nor the host has any more is of a version that went while its page was beginning. */
+async function fromHost(request: Request): Promise<Response> {
+  const answer = await fetch(request);
+  if (answer.status !== 404 || !isPart(request)) return answer;
+  const [text, type] = request.destination === 'script' ? [ANEW, 'text/javascript'] : ['', 'text/css'];
+  return new Response(text, { headers: { 'content-type': type } });
+}
+
 /** From the network only when a browser short of room has thrown it away, or cannot get at it. */
 async function kept(name: string, request: Request): Promise<Response> {
   const there = await caches.match(name, { cacheName: SHELF }).catch(() => undefined);
-  return there ?? fetch(request);
+  return there ?? fromHost(request);
 }
 
 /** To a page that is just beginning: whether it is the only one open; and this version goes on at once when it asks for that. */
