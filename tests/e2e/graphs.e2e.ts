@@ -16,6 +16,14 @@ it('while places are shown one by one only their groups are drawn, told and list
   expect(await high.getAttribute('aria-label')).toContain('34.9 cm: Terns and Gannets; 37.9 cm: Puffins');
   expect(await high.locator('[aria-label]').count()).toBe(0);
   expect(await high.locator('circle').count()).toBe(5);
+  const numbers = await high.locator('text').allTextContents();
+  expect(numbers.filter((text) => /^\d/.test(text))).toEqual(['32', '33', '34', '35', '36', '37', '38']);
+  const used = await page
+    .getByRole('img', { name: /^Bar graph/ })
+    .locator('text')
+    .allTextContents();
+  expect(used).toContain('5');
+  expect(used.filter((text) => text.includes('.'))).toEqual([]);
   // A frozen board is printed as it was.
   const print = page.getByRole('button', { name: englishTalk('graphs.print'), exact: true });
   await press(english('board.freeze'));

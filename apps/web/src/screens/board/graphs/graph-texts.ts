@@ -42,10 +42,16 @@ const WHOLE = 1e-6;
 
 export const nameOf = ({ group }: Pick<BoardLine, 'group'>, { record }: Scene): string => groupName(record, group);
 
-/** A number of an axis; with `least` decimals, as the others of the axis have them. */
+/** A number of an axis. It takes one value alone: whoever draws hands a place in the row along, which is no number of decimals. */
 export const axisNumber =
-  (words: Words) =>
-  (value: number, least = 0): string =>
+  (words: Pick<Words, 'number'>) =>
+  (value: number): string =>
+    words.number(value);
+
+/** A number of an axis with `least` decimals, as the others of the axis have them. */
+export const evenNumber =
+  (words: Pick<Words, 'number'>) =>
+  (value: number, least: number): string =>
     words.number(value, least);
 
 /** The scale for the values of a measure: a length is divided as the ruler is, as far as the grade reads it. */

@@ -10,7 +10,7 @@ import { drawScatter } from './draw-scatter.ts';
 import { FrontControl, useFront } from './front-control.tsx';
 import type { BuildDot } from './graph-data.ts';
 import { GraphFigure } from './graph-figure.tsx';
-import { axisNumber, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
+import { evenNumber, nameOf, namesTexts, scaleFor } from './graph-texts.ts';
 import type { Sheet } from './sheet.ts';
 
 export function ScatterFigure({
@@ -39,7 +39,7 @@ export function ScatterFigure({
       heightTitle,
       baseScale: scaleFor('base-area', scene),
       heightScale: scaleFor('height', scene),
-      number: axisNumber(words),
+      number: evenNumber(words),
     };
     return (sheet: Sheet) => drawScatter(drawing, sheet);
   }, [builds, front, scene, words, say, baseTitle, heightTitle]);
