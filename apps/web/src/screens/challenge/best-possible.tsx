@@ -5,6 +5,7 @@ import type { FrontAnswer } from '@cairnmark/scoring';
 import { bestSentences } from '@cairnmark/words';
 import { useEffect } from 'preact/hooks';
 import { useTalkWords } from '../../app/talk-words.tsx';
+import { BestAsking } from '../../parts/best-asking.tsx';
 import type { Best } from '../../workers/use-best.ts';
 import { useBest } from '../../workers/use-best.ts';
 import { useForm } from './form.ts';
@@ -31,35 +32,20 @@ export default function BestPossible() {
   );
 }
 
-function Asking({ best: { search, ask, stop } }: { readonly best: Best }) {
+function Asking({ best }: { readonly best: Best }) {
   const { challenge, words } = useForm();
   const { say } = useTalkWords();
-  const isWorking = search.kind === 'working';
-  const told =
-    search.kind === 'working'
-      ? say('best.working', { count: words.number(search.tried) })
-      : search.kind === 'stopped' || search.kind === 'failed'
-        ? say(`best.${search.kind}`)
-        : '';
+  const { search, ask } = best;
   return (
-    <div className="chal-add" aria-busy={isWorking}>
-      {isWorking ? (
-        <button type="button" className="btn" onClick={stop}>
-          {say('best.stop')}
-        </button>
-      ) : (
-        <button
-          type="button"
-          className="btn"
-          onClick={() => ask({ challenge, whose: { group: null, earned: null }, front: true })}
-        >
-          {say(search.kind === 'found' ? 'best.again' : 'best.find')}
-        </button>
-      )}
-      <p className="mut" role="status">
-        {told}
-      </p>
-    </div>
+    <BestAsking best={best} words={words} told="" className="chal-add">
+      <button
+        type="button"
+        className="btn"
+        onClick={() => ask({ challenge, whose: { group: null, earned: null }, front: true })}
+      >
+        {say(search.kind === 'found' ? 'best.again' : 'best.find')}
+      </button>
+    </BestAsking>
   );
 }
 

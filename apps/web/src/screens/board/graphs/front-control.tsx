@@ -4,6 +4,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { useTalkWords } from '../../../app/talk-words.tsx';
 import { useMay } from '../../../app/use-may.ts';
+import { BestAsking } from '../../../parts/best-asking.tsx';
 import type { Best } from '../../../workers/use-best.ts';
 import type { BoardLine } from '../lines.ts';
 import type { Scene } from '../scene.ts';
@@ -32,7 +33,7 @@ export function useMayFront({ challenge }: Scene): boolean {
 }
 
 export function FrontControl({
-  best: { search, ask, stop, forget },
+  best,
   lines,
   scene,
 }: {
@@ -44,28 +45,18 @@ export function FrontControl({
   const { challenge, words } = scene;
   if (!useMayFront(scene)) return null;
   if (!recordsAreIn(lines)) return <p className="mut">{say('graphs.front-wait')}</p>;
+  const { search, ask, forget } = best;
   const isShown = search.kind === 'found' && search.found.front?.finished === true;
   return (
-    <div className="graph-front" aria-busy={search.kind === 'working'}>
-      {search.kind === 'working' ? (
-        <button type="button" className="btn" onClick={stop}>
-          {say('best.stop')}
-        </button>
-      ) : (
-        <button
-          type="button"
-          className="btn"
-          aria-pressed={isShown}
-          onClick={() => (isShown ? forget() : ask({ challenge, whose: { group: null, earned: null }, front: true }))}
-        >
-          {say('graphs.front-show')}
-        </button>
-      )}
-      <p className="mut" role="status">
-        {search.kind === 'working' && say('best.working', { count: words.number(search.tried) })}
-        {(search.kind === 'stopped' || search.kind === 'failed') && say(`best.${search.kind}`)}
-        {search.kind === 'found' && !isShown && say('graphs.front-none')}
-      </p>
-    </div>
+    <BestAsking best={best} words={words} told={isShown ? '' : say('graphs.front-none')} className="graph-front">
+      <button
+        type="button"
+        className="btn"
+        aria-pressed={isShown}
+        onClick={() => (isShown ? forget() : ask({ challenge, whose: { group: null, earned: null }, front: true }))}
+      >
+        {say('graphs.front-show')}
+      </button>
+    </BestAsking>
   );
 }
