@@ -4,39 +4,20 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { demoText } from '@cairnmark/demo';
 import type { Page } from 'playwright-core';
+import type { Point2, TrueCamera } from '../../reference/photos/camera-of-truth.ts';
+import { project } from '../../reference/photos/camera-of-truth.ts';
+import type { TruePiece } from '../../reference/photos/truth.ts';
 import { ROOT } from '../../tools/files.ts';
 import { through } from './building.ts';
 import { openClass } from './classes.ts';
 import { englishTrace } from './words.ts';
 
-type Point = readonly [number, number];
-
-interface TruePiece {
-  readonly kind: string;
-  readonly dims: Readonly<Record<string, number>>;
-  readonly x: number;
-  readonly y: number;
-  readonly turnRad: number;
-  readonly z: number;
-  readonly outline?: readonly (readonly [number, number, number])[];
-  readonly outlineInTop?: readonly Point[];
-  readonly circle?: { readonly x: number; readonly y: number; readonly r: number; readonly z: number };
-  readonly topInSide: Point;
-}
+type Point = Point2;
 
 interface Truth {
   readonly heightMm: number;
   readonly pieces: readonly TruePiece[];
-  readonly shots: { readonly top: { readonly camera: Camera } };
-}
-
-interface Camera {
-  readonly f: number;
-  readonly cx: number;
-  readonly cy: number;
-  readonly k1: number;
-  readonly R: readonly number[];
-  readonly t: readonly number[];
+  readonly shots: { readonly top: { readonly camera: TrueCamera } };
 }
 
 const NAME = '20261-05';
@@ -125,18 +106,8 @@ export function tapsOf({ outlineInTop, circle }: TruePiece): readonly Point[] {
   const { x, y, r, z } = circle;
   return [0, 1, 2].map((k) => {
     const turn = 2.5 + (2 * Math.PI * k) / 3;
-    return project([x + r * Math.cos(turn), y + r * Math.sin(turn), z]);
+    return project(TRUTH.shots.top.camera, [x + r * Math.cos(turn), y + r * Math.sin(turn), z]);
   });
-}
-
-/** As the true file states it: u = c + f x (1 + k1 r2). */
-function project(point: readonly [number, number, number]): Point {
-  const { f, cx, cy, k1, R, t } = TRUTH.shots.top.camera;
-  const along = (row: number): number =>
-    point.reduce((sum, value, k) => sum + (R[3 * row + k] ?? 0) * value, t[row] ?? 0);
-  const [x, y] = [along(0) / along(2), along(1) / along(2)];
-  const far = 1 + k1 * (x * x + y * y);
-  return [cx + f * x * far, cy + f * y * far];
 }
 
 /** Where a pixel of the photo is on the page. */
